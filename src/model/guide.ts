@@ -1,0 +1,107 @@
+import type { Span, Written } from '../source/span.ts';
+import type { Base, Minutes } from '../units/quantity.ts';
+import type { Block, Figure } from './block.ts';
+import type { CutTemplate } from './cut-template.ts';
+import type { Ref } from './inline.ts';
+import type { Item, Side } from './item.ts';
+import type { Origin } from './origin.ts';
+import type { Prose } from './prose.ts';
+import type { BuildSpace, When } from './when.ts';
+
+/** One guide: a job on a platform, complete, with procedures placed and reversals worked out. */
+export interface Guide {
+  /** The name of its folder. */
+  readonly id: string;
+  readonly file: string;
+  readonly title: Written<string>;
+  readonly platform: Ref;
+  readonly partNumber: Written<string> | null;
+  readonly revision: Written<string> | null;
+  /** ISO date as written. */
+  readonly updated: Written<string> | null;
+  readonly builds: BuildSpace;
+  /** Every item by id, in the order of declaration. */
+  readonly items: ReadonlyMap<string, Item>;
+  readonly templates: ReadonlyMap<string, CutTemplate>;
+  /** What the guide says it does without. */
+  readonly nones: readonly None[];
+  /** The box's own packing list, by kit id. */
+  readonly contents: ReadonlyMap<string, Written<number>> | null;
+  readonly sections: readonly Section[];
+  /** Text before the first heading. */
+  readonly opening: readonly Block[];
+  readonly footnotes: Prose;
+  readonly links: readonly LinkFact[];
+  readonly pictures: readonly PictureFact[];
+  /** Every anchor of the page: ids of sections, steps and templates. */
+  readonly anchors: ReadonlySet<string>;
+}
+
+/** The lists that a guide must not leave silent. */
+export type NoneKind = 'wear' | 'tools' | 'supplies' | 'kit' | 'conditions';
+
+/** `::none{of=…}`: none is needed, and that is on purpose. */
+export interface None {
+  readonly of: NoneKind;
+  readonly at: Span;
+}
+
+/** What stands under one heading. */
+export interface Section {
+  readonly id: string;
+  readonly title: Prose;
+  readonly titleText: string;
+  readonly depth: 1 | 2 | 3 | 4 | 5 | 6;
+  /** What stands before its first step. */
+  readonly intro: readonly Block[];
+  readonly steps: readonly Step[];
+  readonly at: Span;
+}
+
+/** One step: what is done without a break, numbered and ticked. */
+export interface Step {
+  readonly id: string;
+  readonly idAt: Span;
+  readonly title: Prose;
+  readonly titleText: string;
+  /** What the derived step is called when this one is reversed. */
+  readonly refitTitle: string | null;
+  readonly side: Written<Side> | null;
+  /** Hands-on time, per side. */
+  readonly time: Written<Estimate> | null;
+  /** Time nobody works. */
+  readonly wait: Written<Minutes> | null;
+  /** How many pairs of hands; 1 where nothing is written. */
+  readonly people: number;
+  readonly signOff: boolean;
+  readonly anyOrder: boolean;
+  readonly needs: readonly Ref[];
+  readonly when: Written<When> | null;
+  readonly blocks: readonly Block[];
+  readonly origins: readonly Origin[];
+  readonly unknown: ReadonlySet<string>;
+  readonly at: Span;
+}
+
+/** Least, most likely and most, in minutes. */
+export interface Estimate {
+  readonly least: Base<'time'>;
+  readonly likely: Base<'time'>;
+  readonly most: Base<'time'>;
+}
+
+/** A link in the text, and what became of it. */
+export interface LinkFact {
+  readonly href: string;
+  readonly at: Span;
+}
+
+/** A picture that the text shows, by `:::figure` or by Markdown. */
+export interface PictureFact {
+  /** Path from the workspace's root; `null` where it leaves the workspace. */
+  readonly path: string | null;
+  readonly src: Written<string>;
+  readonly alt: Written<string> | null;
+  readonly figure: Figure | null;
+  readonly at: Span;
+}

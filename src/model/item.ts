@@ -1,0 +1,158 @@
+import type { Span, Written } from '../source/span.ts';
+import type { Drive } from '../trade/drives.ts';
+import type { Thread } from '../trade/thread.ts';
+import type { Quantity, QuantityRange } from '../units/quantity.ts';
+import type { TorqueSpec } from '../units/torque.ts';
+import type { Ref } from './inline.ts';
+import type { Origin } from './origin.ts';
+import type { When } from './when.ts';
+
+/** Everything that a guide declares and counts, by kind. */
+export type Item =
+  | Wear
+  | Tool
+  | Supply
+  | KitItem
+  | Part
+  | Fastener
+  | Connector
+  | Condition
+  | Measure;
+
+/** The kinds of item. */
+export type ItemKind = Item['kind'];
+
+/** On which side of the vehicle, as seen sitting forward; `each` is one on the left and one on the right. */
+export type Side = 'left' | 'right' | 'each';
+
+/** Work that asks for special care. */
+export type WorkClass = 'airbag' | 'brakes' | 'seat-belt' | 'high-voltage' | 'towing';
+
+/** What an item is called. */
+export interface Noun {
+  /** As declared: "Torque wrench, 10–60 N·m". */
+  readonly label: string;
+  /** For use within a sentence: "torque wrench". */
+  readonly singular: string;
+  /** "torque wrenches", from `plural=` or the singular and an s. */
+  readonly plural: string;
+}
+
+interface ItemBase<K extends string> {
+  readonly kind: K;
+  readonly id: string;
+  readonly noun: Noun;
+  /** The declaration: in the guide, the procedure it places, or the platform. */
+  readonly at: Span;
+  readonly idAt: Span;
+  readonly when: Written<When> | null;
+  /** Tools of all its actions, from `with=`. */
+  readonly with: readonly Ref[];
+  /** Conditions that must hold, and measures that must have been taken, before it is acted on. */
+  readonly needs: readonly Ref[];
+  readonly work: Written<WorkClass> | null;
+  /** While it is off, apart, loose, aside or holds, the vehicle must not be moved. */
+  readonly immobile: boolean;
+  /** How it came into the guide, outermost first; empty for what the guide's own file declares. */
+  readonly origins: readonly Origin[];
+  /** Attributes that were written but could not be read; rules stay silent about what depends on them. */
+  readonly unknown: ReadonlySet<string>;
+}
+
+/** Protective equipment. */
+export interface Wear extends ItemBase<'wear'> {
+  readonly synonyms: readonly string[];
+}
+
+/** A tool, from the crib or declared in the guide. */
+export interface Tool extends ItemBase<'tool'> {
+  readonly inCrib: boolean;
+  readonly synonyms: readonly string[];
+  readonly drive: Written<Drive> | null;
+  readonly range: Written<QuantityRange<'torque'>> | null;
+  readonly cutterRadius: Written<Quantity<'length'>> | null;
+  readonly diameter: Written<Quantity<'length'>> | null;
+  readonly offset: Written<Quantity<'length'>> | null;
+  /** Tools that serve as well. */
+  readonly or: readonly Ref[];
+}
+
+/** Something that is used up. */
+export interface Supply extends ItemBase<'supply'> {
+  readonly quantity: Written<Quantity> | null;
+  /** It must come off again. */
+  readonly temporary: boolean;
+}
+
+/** What an item has that can be counted and may stand on both sides. */
+export interface Counted {
+  /** How many, per side; 1 where nothing is written. */
+  readonly count: Written<number>;
+  /** Whether the author wrote the count. */
+  readonly countWritten: boolean;
+  readonly side: Written<Side> | null;
+}
+
+/** What a fastener has, also one that comes in the box. */
+export interface Fixing extends Counted {
+  readonly drive: Written<Drive> | null;
+  readonly thread: Written<Thread> | null;
+  /** Property class or grade as written: `8`, `8.8`, `grade 5`. */
+  readonly grade: Written<string> | null;
+  readonly torque: Written<TorqueSpec> | null;
+  readonly pattern: Written<'cross' | 'circle' | 'row'> | null;
+  readonly holds: readonly Ref[];
+  readonly reuse: boolean;
+  readonly replaces: Ref | null;
+  /** The part comes off once the fastener is loosened. */
+  readonly freeWhenLoosened: boolean;
+}
+
+/** Something that comes in the accessory's box. */
+export interface KitItem extends ItemBase<'kit'>, Fixing {
+  /** How many may remain at the end. */
+  readonly spare: Written<number> | null;
+  readonly covers: readonly Ref[];
+}
+
+/** A part of the vehicle. */
+export interface Part extends ItemBase<'part'>, Counted {
+  readonly covers: readonly Ref[];
+  readonly fromPlatform: boolean;
+}
+
+/** A fastener of the vehicle. */
+export interface Fastener extends ItemBase<'fastener'>, Fixing {
+  /** The fastener type, from the workspace's list. */
+  readonly type: Ref | null;
+  readonly spare: Written<number> | null;
+}
+
+/** An electrical connector, or another coupling, that mates and comes apart. */
+export interface Connector extends ItemBase<'connector'>, Counted {
+  /** The parts or kit items it sits on. */
+  readonly on: readonly Ref[];
+}
+
+/** A state of the vehicle that work asks for, such as an isolated battery. */
+export interface Condition extends ItemBase<'condition'> {
+  /** It need not be cleared at the end (a cure). */
+  readonly stays: boolean;
+}
+
+/** Something to be measured. */
+export interface Measure extends ItemBase<'measure'> {
+  readonly expect: Written<QuantityRange> | null;
+}
+
+/** A kind of fastener that the workspace knows. */
+export interface FastenerType {
+  readonly id: string;
+  readonly noun: Noun;
+  readonly drive: Written<Drive> | null;
+  readonly reuse: boolean;
+  /** How it releases, in a sentence. */
+  readonly release: string | null;
+  readonly synonyms: readonly string[];
+  readonly at: Span;
+}

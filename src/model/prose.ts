@@ -1,0 +1,25 @@
+import type { Span } from '../source/span.ts';
+import type { Inline } from './inline.ts';
+
+/** Running text. */
+export interface ProseText {
+  readonly type: 'text';
+  readonly value: string;
+  readonly at: Span | null;
+}
+
+/** An HTML element that Markdown makes: sanitised, with hast's property names. */
+export interface ProseElement<I> {
+  readonly type: 'element';
+  readonly tagName: string;
+  readonly properties: { readonly [name: string]: string | number | boolean | readonly (string | number)[] };
+  readonly children: readonly ProseNode<I>[];
+  /** Where the author wrote it; `null` for an element that the conversion added. */
+  readonly at: Span | null;
+}
+
+/** A node of prose; `I` is what may stand within a sentence besides Markdown's own marks. */
+export type ProseNode<I> = ProseText | ProseElement<I> | I;
+
+/** What an author wrote as text: paragraphs, lists and tables, or a run of words, with Baybook's own nodes. */
+export type Prose = readonly ProseNode<Inline>[];

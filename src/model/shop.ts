@@ -1,0 +1,60 @@
+import type { Span, Written } from '../source/span.ts';
+import type { Guide } from './guide.ts';
+import type { Block } from './block.ts';
+import type { FastenerType, Part, Tool, Wear } from './item.ts';
+import type { BuildSpace } from './when.ts';
+
+/** A workspace as read: the shop, what it owns, its platforms and its guides. */
+export interface Shop {
+  readonly settings: ShopSettings;
+  readonly crib: ReadonlyMap<string, Tool | Wear>;
+  readonly fastenerTypes: ReadonlyMap<string, FastenerType>;
+  readonly platforms: ReadonlyMap<string, Platform>;
+  readonly guides: readonly Guide[];
+  /** Every file of the workspace that a guide may link to or show, by path, with its size in bytes. */
+  readonly files: ReadonlyMap<string, number>;
+}
+
+/** What `shop.yaml` says. */
+export interface ShopSettings {
+  readonly name: string;
+  /** Path from the workspace's root. */
+  readonly logo: Written<string> | null;
+  /** A CSS hexadecimal colour. */
+  readonly accent: string | null;
+  /** Where the site is published; printed in the QR code. */
+  readonly address: string | null;
+  readonly units: 'metric' | 'us';
+  readonly papers: readonly Paper[];
+  /** How many technicians work on a job. */
+  readonly crew: number;
+  readonly signalWords: 'ansi' | 'iso';
+  readonly plainLanguage: PlainLanguage;
+  readonly at: Span;
+}
+
+/** The sheets that templates are drawn for. */
+export type Paper = 'a4' | 'letter' | 'a3' | 'tabloid' | 'single';
+
+/** Which plain-language rules are off, by code. */
+export interface PlainLanguage {
+  readonly off: ReadonlySet<string>;
+}
+
+/** A vehicle platform. */
+export interface Platform {
+  readonly id: string;
+  readonly file: string;
+  readonly title: Written<string>;
+  readonly builds: BuildSpace;
+  readonly parts: ReadonlyMap<string, Part>;
+  /** Its description. */
+  readonly sections: readonly PlatformSection[];
+}
+
+/** What stands under one heading of a platform's page; the first may have no title. */
+export interface PlatformSection {
+  readonly id: string | null;
+  readonly titleText: string;
+  readonly blocks: readonly Block[];
+}
