@@ -1,0 +1,185 @@
+import type { Span, Written } from '../source/span.ts';
+import type { Degrees, Millimetres } from '../units/quantity.ts';
+
+/** The face of the panel on which a template is laid. */
+export type Face = 'outside' | 'inside';
+
+/** Left and right as seen sitting forward. `each`: drawn for the left, mirrored for the right. */
+export type TemplateSide = 'left' | 'right' | 'each';
+
+/** The side of the drawing on which an outline runs out over the panel's own edge. */
+export type OpenEdge = 'bottom' | 'top' | 'left' | 'right';
+
+/** A point on the stated face of the panel: x to the right, y up, both in millimetres. */
+export interface CutPoint {
+  readonly x: Millimetres;
+  readonly y: Millimetres;
+}
+
+/** One corner of an outline, rounded where it has a radius. */
+export interface CutCorner {
+  readonly point: CutPoint;
+  readonly radius: Millimetres | null;
+  readonly at: Span;
+}
+
+/** What is cut away, as corners that the author typed or as a file of the accessory's maker. */
+export type CutOutline =
+  | {
+      readonly kind: 'corners';
+      readonly corners: readonly CutCorner[];
+      /** The side that is left open because it lies on the panel's edge; `null` is an outline that closes. */
+      readonly openEdge: OpenEdge | null;
+      readonly at: Span;
+    }
+  | {
+      readonly kind: 'file';
+      /** Path from the workspace's root; its ending (`.dxf`, `.svg`) says how it is read. */
+      readonly path: string;
+      /** The text of the file; `null` where it could not be read, which is a finding of another room. */
+      readonly text: string | null;
+      readonly at: Span;
+    };
+
+/** Bends the straight side of an outline between two of its corners into an arc through a third point. */
+export interface CutArc {
+  readonly from: CutPoint;
+  readonly through: CutPoint;
+  readonly to: CutPoint;
+  readonly at: Span;
+}
+
+/** One round hole. */
+export interface CutHole {
+  readonly id: string | null;
+  readonly label: string;
+  readonly centre: CutPoint;
+  readonly diameter: Millimetres;
+  /** Id of the item that passes through it. */
+  readonly for: string | null;
+  readonly at: Span;
+}
+
+/** A hole with two straight sides and two round ends. */
+export interface CutSlot {
+  readonly id: string | null;
+  readonly label: string;
+  /** Centres of the two round ends. */
+  readonly from: CutPoint;
+  readonly to: CutPoint;
+  readonly width: Millimetres;
+  readonly for: string | null;
+  readonly at: Span;
+}
+
+/** Equal holes, evenly spaced on a line (both ends included) or on a circle. */
+export interface CutPattern {
+  readonly id: string | null;
+  readonly label: string;
+  readonly count: number;
+  readonly diameter: Millimetres;
+  readonly layout:
+    | { readonly kind: 'line'; readonly from: CutPoint; readonly to: CutPoint }
+    | {
+        readonly kind: 'circle';
+        readonly centre: CutPoint;
+        /** Diameter of the circle on which the centres lie. */
+        readonly circle: Millimetres;
+        /** Direction of the first hole, counter-clockwise from "to the right". */
+        readonly start: Degrees;
+      };
+  readonly for: string | null;
+  readonly at: Span;
+}
+
+/** What the technician measures from. A vertical datum is a line x = position, a horizontal one y = position. */
+export interface CutDatum {
+  readonly label: string;
+  readonly axis: 'vertical' | 'horizontal';
+  readonly position: Millimetres;
+  readonly at: Span;
+}
+
+/** Something behind the panel that no cutter may reach. */
+export interface KeepOut {
+  readonly label: string;
+  readonly points: readonly CutPoint[];
+  readonly at: Span;
+}
+
+/** A cut template as the author wrote it. Features that could not be read are left out. */
+export interface CutTemplate {
+  readonly id: string;
+  readonly title: string;
+  /** Id of the part that is cut. */
+  readonly panel: string | null;
+  readonly face: Face;
+  readonly side: TemplateSide | null;
+  readonly datums: readonly CutDatum[];
+  readonly outlines: readonly CutOutline[];
+  readonly arcs: readonly CutArc[];
+  readonly holes: readonly CutHole[];
+  readonly slots: readonly CutSlot[];
+  readonly patterns: readonly CutPattern[];
+  readonly keepOuts: readonly KeepOut[];
+  /** The outline that the panel itself carries, in the same coordinates. */
+  readonly panelOutline: CutOutline | null;
+  /** How far the finished cut may be off its true place. */
+  readonly tolerance: Written<Millimetres> | null;
+  /** The least width of panel that must stay between two cuts. */
+  readonly web: Written<Millimetres> | null;
+  /** How far the finished edge stands back from the drawn outline: every opening grows by it all round. */
+  readonly setBack: Written<Millimetres> | null;
+  /** Radius of the panel's curve about a vertical axis, where x is given as a straight projection. */
+  readonly curveRadius: Written<Millimetres> | null;
+  /** How the set-back turns a sharp corner. */
+  readonly join: 'round' | 'mitre';
+  /** Radius of the cutter that the cutting step names: no inner corner can be tighter. */
+  readonly cutterRadius: Written<Millimetres> | null;
+  readonly at: Span;
+}
+
+/** `single` is one sheet as large as the drawing needs, for a plotter. */
+export type PaperName = 'a4' | 'letter' | 'a3' | 'tabloid' | 'single';
+
+/** One printed sheet of a tiled template. */
+export interface SheetTile {
+  /** Column letter and row number on the page map, counted from the top left: `A1`, `B2`. */
+  readonly label: string;
+  readonly column: number;
+  readonly row: number;
+  /** Number of its page in the file, counted from 1. */
+  readonly page: number;
+  /** What the sheet shows, in the template's own millimetres (before the plan's rotation). */
+  readonly window: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  };
+  /** Labels of the sheets that join it, as they lie on the page map. */
+  readonly joins: {
+    readonly left: string | null;
+    readonly right: string | null;
+    readonly above: string | null;
+    readonly below: string | null;
+  };
+}
+
+/** How a template is laid out on one paper. Everything a page needs to say which sheets there are. */
+export interface SheetPlan {
+  readonly paper: PaperName;
+  /** Size of the paper in millimetres, upright. */
+  readonly width: number;
+  readonly height: number;
+  /** How far the drawing is turned counter-clockwise on the paper, degrees. */
+  readonly rotation: 0 | 90;
+  /** Size of the page map; a place without a tile is an empty sheet that is not printed. */
+  readonly columns: number;
+  readonly rows: number;
+  readonly tiles: readonly SheetTile[];
+  /** Pages of the file, the proof sheet and the list of positions included. */
+  readonly pages: number;
+  /** True where proof square, list and drawing share one sheet. */
+  readonly oneSheet: boolean;
+}
