@@ -1,0 +1,41 @@
+import { distance } from 'fastest-levenshtein';
+
+/**
+ * The names of a real list that are likely meant by a mistyped one: nearest first, at most three, none where
+ * nothing is near. Near is one slip for every three letters (one for a short name), or a shared word of a
+ * kebab-case name that is long enough to mean something (`socket` for `socket-7`).
+ */
+export function nearest(written: string, names: Iterable<string>): string[] {
+  const typed = written.toLowerCase();
+  const slips = Math.max(1, Math.floor(typed.length / 3));
+  const ranked: { name: string; rank: number }[] = [];
+  for (const name of new Set(names)) {
+    if (name === written) continue;
+    const away = distance(typed, name.toLowerCase());
+    if (away <= slips) ranked.push({ name, rank: away });
+    else if (sharesWord(typed, name.toLowerCase())) ranked.push({ name, rank: slips + away });
+  }
+  ranked.sort((a, b) => a.rank - b.rank || (a.name < b.name ? -1 : 1));
+  const best = ranked[0]?.rank ?? 0;
+  return ranked
+    .filter(({ rank }) => rank <= best + 1)
+    .slice(0, 3)
+    .map(({ name }) => name);
+}
+
+/** did you mean "a" or "b"? Empty for an empty list. */
+export function didYouMean(names: readonly string[]): string {
+  return names.length === 0 ? '' : `did you mean ${listed(names, 'or')}?`;
+}
+
+/** Names in quotes, as a person lists them: "a", "b" or "c". */
+export function listed(names: readonly string[], word: 'and' | 'or'): string {
+  const marked = names.map((name) => `"${name}"`);
+  const last = marked.pop() ?? '';
+  return marked.length === 0 ? last : `${marked.join(', ')} ${word} ${last}`;
+}
+
+function sharesWord(a: string, b: string): boolean {
+  const words = new Set(a.split('-').filter((word) => word.length >= 4));
+  return b.split('-').some((word) => words.has(word));
+}

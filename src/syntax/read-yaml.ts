@@ -1,0 +1,60 @@
+import { parseDocument } from 'yaml';
+import { z } from 'zod';
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import type { Written } from '../source/span.ts';
+import { isKeyed, reportBroken, reportDoubtful } from './yaml-faults.ts';
+import { type YamlPlaces, yamlPlaces } from './yaml-places.ts';
+import { yamlAliasBomb, yamlNotAMap } from './yaml-rules.ts';
+import { checkShape } from './yaml-shape.ts';
+
+export type { YamlPath, YamlPlaces } from './yaml-places.ts';
+
+/** A YAML text that was read and has the shape asked for. */
+export interface YamlValue<T> extends YamlPlaces {
+  readonly value: T;
+}
+
+/**
+ * Reads a YAML text (front matter, or a whole file) and holds it against a schema. `text.at` is where the text
+ * stands in its file, as it stands there, line endings included. Every fault is reported at its own line and
+ * column; `null` after a fault that leaves the value unusable.
+ */
+export function readYaml<T>(
+  text: Written<string>,
+  schema: z.ZodType<T>,
+  report: Report,
+): YamlValue<T> | null {
+  const document = parseDocument(text.value, { prettyErrors: false, uniqueKeys: false, version: '1.2' });
+  if (reportBroken(document, text, report)) return null;
+  if (!isKeyed(document)) {
+    const empty = document.contents === null || document.toJS() === null;
+    const found = empty ? 'nothing' : 'something else';
+    const at = { ...text.at, end: text.at.start + text.value.search(/[\r\n]|$/) };
+    report(finding(yamlNotAMap, at, `expected keys with values (title: …), found ${found}`));
+    return null;
+  }
+  reportDoubtful(document, text.at, report);
+  const places = yamlPlaces(document, text);
+  let plain: unknown;
+  try {
+    plain = document.toJS({ maxAliasCount: 100 });
+  } catch {
+    // Unknown aliases are reported above; what is left to throw is a count of aliases past the limit.
+    report(finding(yamlAliasBomb, places.keyAt([]), 'the references in this text multiply past all use'));
+    return null;
+  }
+  const value = checkShape(plain, schema, places, report);
+  return value === null ? null : { value, ...places };
+}
+
+/** Text; a number that is written bare is taken as the text it is. */
+export const yamlText: z.ZodType<string> = z
+  .union([z.string(), z.number()], { error: 'text' })
+  .transform(String)
+  .refine((text) => text.trim() !== '', { error: 'text' });
+
+/** `yes` or `no`, which YAML 1.2 leaves as words; `true` and `false` serve as well. */
+export const yamlYesNo: z.ZodType<boolean> = z
+  .union([z.boolean(), z.enum(['yes', 'no'])], { error: 'yes or no' })
+  .transform((value) => value === true || value === 'yes');

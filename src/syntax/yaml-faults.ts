@@ -1,0 +1,117 @@
+import { type Document, isMap, isScalar, visit, type YAMLError } from 'yaml';
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import type { Span, Written } from '../source/span.ts';
+import { keyText, spanOf } from './yaml-places.ts';
+import {
+  yamlAliasUnknown,
+  yamlBroken,
+  yamlDuplicateKey,
+  yamlNeedsQuotes,
+  yamlTab,
+  yamlVersion,
+} from './yaml-rules.ts';
+
+/** What the parser's own codes mean to an author; a code that is not here keeps the parser's words. */
+const causes: Readonly<Record<string, string>> = {
+  BLOCK_AS_IMPLICIT_KEY: 'a value that holds a colon and a space must stand in quotes',
+  BAD_INDENT: 'the keys of one list must all begin at the same column',
+  BAD_SCALAR_START: 'a value that begins with this character must stand in quotes',
+  MULTIPLE_DOCS: 'a second document begins here; there may be one only',
+  BAD_DQ_ESCAPE: 'a backslash in double quotes begins an escape; write two, or use single quotes',
+};
+
+/**
+ * Reports why a text cannot be read as YAML and says whether it can. Only the first fault is told: what the
+ * parser finds after it is mostly an echo.
+ */
+export function reportBroken(document: Document.Parsed, text: Written<string>, report: Report): boolean {
+  const { directives } = document;
+  if (directives.yaml.explicit && directives.yaml.version !== '1.2') {
+    const start = Math.max(0, text.value.indexOf('%YAML'));
+    const length = text.value.slice(start).search(/[\r\n]|$/);
+    const at = within(text.at, start, start + length);
+    report(finding(yamlVersion, at, `this line asks for YAML ${directives.yaml.version}; take it out`));
+    return true;
+  }
+  const first = [...document.errors, ...document.warnings].sort((a, b) => a.pos[0] - b.pos[0])[0];
+  if (!first) return reportUnknownAliases(document, text.at, report);
+  const at = within(text.at, first.pos[0], Math.max(first.pos[1], first.pos[0] + 1));
+  if (first.code === 'TAB_AS_INDENT')
+    report(finding(yamlTab, at, 'YAML is indented with spaces, not with a tab'));
+  else report(finding(yamlBroken, at, `the YAML cannot be read: ${cause(first)}`));
+  return true;
+}
+
+/** Reports keys that stand twice in one map, and numbers that YAML would print otherwise than written. */
+export function reportDoubtful(document: Document, base: Span, report: Report): void {
+  visit(document, {
+    Map: (_, map) => {
+      const seen = new Map<string, Span | null>();
+      for (const pair of map.items) {
+        const key = keyText(pair);
+        const at = spanOf(pair.key, base) ?? base;
+        const earlier = seen.get(key);
+        if (earlier === undefined) seen.set(key, at);
+        else
+          report(
+            finding(yamlDuplicateKey, at, `"${key}" is written twice`, {
+              notes: earlier ? [{ message: 'first written here', at: earlier }] : [],
+            }),
+          );
+      }
+    },
+    Scalar: (_, scalar) => {
+      const { source, value } = scalar;
+      if (typeof value !== 'number' || source === undefined || String(value) === source) return;
+      const at = spanOf(scalar, base) ?? base;
+      report(
+        finding(
+          yamlNeedsQuotes,
+          at,
+          `YAML reads ${source} as ${value}; put it in quotes to keep it as written`,
+          {
+            suggestion: { at, text: `"${source}"` },
+          },
+        ),
+      );
+    },
+  });
+}
+
+function reportUnknownAliases(document: Document, base: Span, report: Report): boolean {
+  let broken = false;
+  visit(document, {
+    Alias: (_, alias) => {
+      if (alias.resolve(document) !== undefined) return;
+      broken = true;
+      const at = spanOf(alias, base) ?? base;
+      report(
+        finding(
+          yamlAliasUnknown,
+          at,
+          `YAML takes "*${alias.source}" for a reference, and nothing is named so; text needs quotes`,
+          {
+            suggestion: { at, text: `"*${alias.source}"` },
+          },
+        ),
+      );
+    },
+  });
+  return broken;
+}
+
+function cause(error: YAMLError): string {
+  return causes[error.code] ?? error.message.charAt(0).toLowerCase() + error.message.slice(1);
+}
+
+function within(base: Span, start: number, end: number): Span {
+  const limit = Math.max(base.end, base.start);
+  const from = Math.min(base.start + start, limit);
+  return { file: base.file, start: from, end: Math.max(from, Math.min(base.start + end, limit)) };
+}
+
+/** Whether a document is a map of keys, the one shape that Baybook's files have. */
+export function isKeyed(document: Document): boolean {
+  return isMap(document.contents) && document.contents.items.every((pair) => isScalar(pair.key));
+}
