@@ -1,0 +1,13 @@
+export { type ActionRule, actionRule, actionRules, bindsTool, isFixing, targetKinds } from './actions.ts';
+export { capitalised, listed, lowered, nounOf } from './noun.ts';
+export {
+  actionWords,
+  countWords,
+  isCounted,
+  itemTorqueWords,
+  mentionWords,
+  type PhrasePlace,
+  targetNoun,
+  totalCount,
+} from './phrase.ts';
+export { type Feature, findTarget, holesOf, type Target } from './target.ts';

@@ -1,0 +1,116 @@
+import type { Action, Mention } from '../model/inline.ts';
+import type { Counted, Item, Noun, Side } from '../model/item.ts';
+import { formatQuantity } from '../units/format.ts';
+import { formatTorque } from '../units/torque.ts';
+import { actionRule, isFixing } from './actions.ts';
+import { capitalised, nounOf } from './noun.ts';
+import { holesOf, type Target } from './target.ts';
+
+/** Where a phrase stands. */
+export interface PhrasePlace {
+  /** The side of its step: within a step done on each side, an action names one side's. */
+  readonly stepSide: Side | null;
+  /** Whether a sentence begins with it. */
+  readonly starts: boolean;
+}
+
+/** An action as words: "remove the 3 liner screws", "Disconnect both fog lamp plugs". */
+export function actionWords(action: Action, target: Target, place: PhrasePlace): string {
+  const { words, particle } = actionRule(action.verb);
+  const object = objectWords(action, target, place.stepSide);
+  const parts =
+    action.say === null && particle !== null ? [words, object, particle] : [action.say ?? words, object];
+  const phrase = [...parts, torqueWords(action, target)].filter((part) => part !== '').join(' ');
+  return place.starts ? capitalised(phrase) : phrase;
+}
+
+/** A mention as words: the noun alone, or what `as=` says. */
+export function mentionWords(mention: Mention, noun: Noun, starts: boolean): string {
+  const words = mention.as ?? noun.singular;
+  return starts ? capitalised(words) : words;
+}
+
+/** What the target of an action is called. */
+export function targetNoun(target: Target): Noun {
+  switch (target.kind) {
+    case 'item':
+      return target.item.noun;
+    case 'template':
+      return nounOf(target.template.title);
+    case 'hole':
+      return nounOf(target.feature.label);
+  }
+}
+
+/** Whether an item is counted and may stand on both sides. */
+export function isCounted(item: Item): item is Item & Counted {
+  return 'count' in item;
+}
+
+/** How many an item is in all, both sides together; 1 for what is not counted. */
+export function totalCount(item: Item): number {
+  return isCounted(item) ? item.count.value * (item.side?.value === 'each' ? 2 : 1) : 1;
+}
+
+/** "6 (3 each side)", "2 (1 each side)", "4": a count as lists print it. */
+export function countWords(item: Item): string {
+  const total = totalCount(item);
+  return isCounted(item) && item.side?.value === 'each'
+    ? `${total} (${item.count.value} each side)`
+    : String(total);
+}
+
+/** A torque in both units, all passes; empty where the item has none. */
+export function itemTorqueWords(item: Item): string {
+  return isFixing(item) && item.torque ? formatTorque(item.torque.value) : '';
+}
+
+function torqueWords(action: Action, target: Target): string {
+  if (action.verb !== 'tighten' || target.kind !== 'item') return '';
+  const torque = itemTorqueWords(target.item);
+  return torque === '' ? '' : `to ${torque}`;
+}
+
+function objectWords(action: Action, target: Target, stepSide: Side | null): string {
+  const noun = targetNoun(target);
+  if (target.kind !== 'item') {
+    const count = target.kind === 'hole' ? holesOf(target.feature) : 1;
+    const sides = target.template.side === 'each' && stepSide === null ? 2 : 1;
+    return countedWords(action.as, noun, count, sides, null);
+  }
+  const { item } = target;
+  if (item.kind === 'supply') return supplyWords(action, noun);
+  if (item.kind === 'condition' && action.as === null) return `“${noun.singular}”`;
+  if (!isCounted(item)) return countedWords(action.as, noun, 1, 1, null);
+  const side = item.side?.value ?? null;
+  const spare = action.verb === 'fit' || action.verb === 'start' ? spareOf(item) : 0;
+  const count = item.count.value - spare;
+  const sides = side === 'each' && stepSide === null ? 2 : 1;
+  return countedWords(action.as, noun, count, sides, stepSide === null && side !== 'each' ? side : null);
+}
+
+function spareOf(item: Item): number {
+  return item.kind === 'kit' ? (item.spare?.value ?? 0) : 0;
+}
+
+function supplyWords(action: Action, noun: Noun): string {
+  const name = action.as ?? noun.singular;
+  if (action.verb !== 'apply') return `the ${name}`;
+  return action.amount ? `${formatQuantity(action.amount.value)} of ${name}` : name;
+}
+
+function countedWords(
+  as: string | null,
+  noun: Noun,
+  count: number,
+  sides: number,
+  side: 'left' | 'right' | null,
+): string {
+  const name = as ?? (count * sides === 1 ? noun.singular : noun.plural);
+  if (sides === 2) {
+    return count === 1 ? `both ${name}` : `the ${count * 2} ${name} (${count} each side)`;
+  }
+  const tellsSide = side !== null && as === null && !/\b(?:left|right)\b/i.test(name);
+  const prefix = tellsSide ? `${side} ` : '';
+  return count === 1 ? `the ${prefix}${name}` : `the ${count} ${prefix}${name}`;
+}
