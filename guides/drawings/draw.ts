@@ -1,0 +1,21 @@
+/**
+ * Writes the drawings of the demo guides beside the guides that use them.
+ * Run from anywhere: `npx tsx guides/drawings/draw.ts`. The drawings are kept in git, so the build needs no drawing.
+ */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { lampCradle } from './lamp-cradle.ts';
+import { platforms } from './platforms.ts';
+
+const workspace = join(import.meta.dirname, '..');
+
+const folders: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
+  ['platforms/pictures', platforms],
+  ['lamp-cradle/pictures', lampCradle],
+];
+
+for (const [folder, drawings] of folders) {
+  const target = join(workspace, folder);
+  mkdirSync(target, { recursive: true });
+  for (const [name, svg] of Object.entries(drawings)) writeFileSync(join(target, `${name}.svg`), svg);
+}

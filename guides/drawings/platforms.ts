@@ -1,0 +1,48 @@
+/** Side views of the two invented vehicles, facing left. */
+import { box, circle, path, sheet } from './pen.ts';
+
+const wheel = (x: number, y: number, r: number): string =>
+  circle(x, y, r, 'shade') + circle(x, y, r * 0.55, 'part') + circle(x, y, 5, 'back');
+
+function dray(): string {
+  return sheet(
+    path('M20 350H620', 'detail'),
+    path(
+      'M48 300C42 280 42 250 52 232L128 212L196 112C202 100 212 96 226 96H592C604 96 608 104 608 116V300C608 310 604 314 594 314H60C52 314 50 308 48 300Z',
+      'part',
+    ),
+    path('M46 262L120 258C126 290 122 300 118 312H60C50 312 46 300 46 262Z', 'item'),
+    path('M606 264H560V312H594C604 312 606 306 606 264Z', 'item'),
+    path('M146 210L204 120H268V210Z', 'back'),
+    path('M136 212V300M276 106V308M284 120H430V308H284ZM440 106V308', 'detail'),
+    path('M284 214H600M136 232H276', 'detail'),
+    path('M200 250C196 226 216 222 222 236L226 262H252V284H206Z', 'back'),
+    box(360, 84, 90, 12, 'item', 3),
+    path('M56 236L84 228L92 246L54 250Z', 'back'),
+    wheel(150, 312, 44),
+    wheel(506, 312, 44),
+  );
+}
+
+function wicket(): string {
+  return sheet(
+    path('M20 350H620', 'detail'),
+    path(
+      'M44 296C38 274 42 246 58 238L178 216L256 144C264 136 274 132 288 132H492C510 132 522 140 530 156L572 222C590 230 598 250 598 280V300C598 310 592 314 584 314H60C50 314 46 306 44 296Z',
+      'part',
+    ),
+    path('M596 250H548C552 280 548 300 542 312H584C596 312 600 296 596 250Z', 'item'),
+    path('M208 214L266 156H352V214ZM364 156H482L506 214H364Z', 'back'),
+    path('M198 222H560M358 150V306M196 224V300M510 220C520 250 500 270 496 300', 'detail'),
+    path('M214 232C232 224 252 226 262 234L258 252H220Z', 'item'),
+    path('M60 242L96 236L98 254L54 258Z', 'back'),
+    wheel(146, 312, 44),
+    wheel(494, 312, 44),
+  );
+}
+
+/** File names under `platforms/pictures/`. */
+export const platforms: Readonly<Record<string, string>> = {
+  'larkspur-dray': dray(),
+  'sorrel-wicket': wicket(),
+};
