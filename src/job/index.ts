@@ -1,4 +1,6 @@
 export { type ActionRule, actionRule, actionRules, bindsTool, isFixing, targetKinds } from './actions.ts';
+export { whenInWords } from './build-words.ts';
+export { enumerateBuilds } from './builds.ts';
 export { capitalised, listed, lowered, nounOf } from './noun.ts';
 export {
   actionWords,
@@ -11,3 +13,5 @@ export {
   totalCount,
 } from './phrase.ts';
 export { type Feature, findTarget, holesOf, type Target } from './target.ts';
+export { actionsOf, inlinesOf, type Placed, placedIn, placedInStep, stepsOf } from './walk.ts';
+export { allHold, holds } from './when.ts';

@@ -6,6 +6,8 @@ import { actionRule, isFixing } from './actions.ts';
 import { capitalised, nounOf } from './noun.ts';
 import { holesOf, type Target } from './target.ts';
 
+export { nounOf } from './noun.ts';
+
 /** Where a phrase stands. */
 export interface PhrasePlace {
   /** The side of its step: within a step done on each side, an action names one side's. */

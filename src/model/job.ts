@@ -11,9 +11,20 @@ export interface Job {
   readonly stepFingerprints: ReadonlyMap<string, string>;
   /** The options that any `when` of the guide asks about, in the order of declaration. */
   readonly decidingOptions: readonly string[];
+  /** Why the plans do not stand for every build; `null` where they do. */
+  readonly buildProblem: BuildProblem | null;
   /** One plan for each distinct outcome; builds for which the guide reads alike share one. */
   readonly plans: readonly Plan[];
 }
+
+/** What keeps a guide from being worked out for every build. */
+export type BuildProblem =
+  /** More builds than can be told apart: the platform has to list those that it supports. */
+  | { readonly kind: 'too-many-builds'; readonly options: readonly string[] }
+  /** Every combination is impossible. */
+  | { readonly kind: 'no-build' }
+  /** More distinct outcomes than a page can carry; `split` are the options that want a guide each. */
+  | { readonly kind: 'too-many-outcomes'; readonly outcomes: number; readonly split: readonly string[] };
 
 /** The job as it is for a set of builds that read alike. */
 export interface Plan {
