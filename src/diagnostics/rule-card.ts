@@ -1,5 +1,5 @@
-import type { Finding, Note, Severity, Suggestion } from './finding.ts';
 import type { Span } from '../source/span.ts';
+import type { Finding, Note, Severity, Suggestion } from './finding.ts';
 
 /**
  * What an example of a rule is made of: the body of a guide (the test's driver puts ordinary front matter

@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { didYouMean, listed, nearest } from '../../src/diagnostics/suggest.ts';
+
+describe('nearest', () => {
+  const tools = ['trim-lever', 'bit-t15', 'socket-7', 'socket-13', 'torque-60', 'rotary-cutter', 'hand-file'];
+
+  it.each([
+    ['trim-levr', ['trim-lever']],
+    ['socket-8', ['socket-7', 'socket-13']],
+    ['torque-wrench', ['torque-60']],
+    ['sockt-13', ['socket-13']],
+    ['bit-t-15', ['bit-t15']],
+    ['spanner', []],
+    ['x', []],
+  ])('of %s', (typed, expected) => {
+    expect(nearest(typed, tools)).toEqual(expected);
+  });
+
+  it('offers few, and never the name itself', () => {
+    expect(nearest('clip', ['clip', 'clip-a', 'clip-b', 'clip-c', 'clip-d'])).toEqual([
+      'clip-a',
+      'clip-b',
+      'clip-c',
+    ]);
+  });
+});
+
+it('lists names as a person does', () => {
+  expect(listed(['a'], 'or')).toBe('"a"');
+  expect(listed(['a', 'b', 'c'], 'and')).toBe('"a", "b" and "c"');
+  expect(didYouMean([])).toBe('');
+  expect(didYouMean(['a', 'b'])).toBe('did you mean "a" or "b"?');
+});
