@@ -1,0 +1,63 @@
+import { contentHash, type PictureCache, readJson, writeJson } from './cache.ts';
+import { encodeSet } from './encode.ts';
+import type { DerivedPicture, Outcome, PictureFile, PictureRequest, PictureSet } from './picture.ts';
+import { RECIPE } from './recipe.ts';
+import { uprightPixels } from './upright.ts';
+
+/** A set as the cache keeps it: the files' bytes stand beside it, under their names. */
+interface KeptSet {
+  readonly files: readonly Omit<PictureFile, 'bytes'>[];
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * Makes every file that a raster picture is published as. The original itself is never among them. Work that
+ * the cache holds is not done again; a kept file whose bytes no longer have its name's hash is.
+ *
+ * @param file path from the workspace's root, for the message where the picture cannot be decoded
+ */
+export async function derivePictures(
+  bytes: Uint8Array,
+  file: string,
+  request: PictureRequest,
+  cache: PictureCache,
+): Promise<Outcome<DerivedPicture>> {
+  const { crop, blur, zoom } = request;
+  try {
+    const main = await pictureSet(bytes, { crop, blur }, cache);
+    const detail = zoom ? await pictureSet(bytes, { crop: zoom, blur }, cache) : null;
+    return { ok: true, value: { ...main, detail } };
+  } catch {
+    const message = `${file} cannot be decoded; open it and save it again`;
+    return { ok: false, problems: [{ code: 'picture-unreadable', message }] };
+  }
+}
+
+async function pictureSet(
+  bytes: Uint8Array,
+  view: Pick<PictureRequest, 'crop' | 'blur'>,
+  cache: PictureCache,
+): Promise<PictureSet> {
+  const boxes = [view.crop, ...view.blur].map((box) => box && [box.left, box.top, box.width, box.height]);
+  const name = `set-${contentHash(RECIPE, JSON.stringify(boxes), bytes)}.json`;
+  const kept = await readSet(name, cache);
+  if (kept) return kept;
+  const set = await encodeSet(await uprightPixels(bytes, view.crop, view.blur));
+  for (const file of set.files) await cache.write(file.name, file.bytes);
+  const plain: KeptSet = { ...set, files: set.files.map(({ bytes: _, ...file }) => file) };
+  await writeJson(cache, name, plain);
+  return set;
+}
+
+async function readSet(name: string, cache: PictureCache): Promise<PictureSet | null> {
+  const kept = await readJson<KeptSet>(cache, name);
+  if (!kept) return null;
+  const files: PictureFile[] = [];
+  for (const file of kept.files) {
+    const bytes = await cache.read(file.name);
+    if (!bytes || !file.name.startsWith(contentHash(bytes))) return null;
+    files.push({ ...file, bytes });
+  }
+  return { ...kept, files };
+}

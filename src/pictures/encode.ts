@@ -1,0 +1,60 @@
+import sharp, { type Sharp } from 'sharp';
+import { contentHash } from './cache.ts';
+import { FALLBACK_WIDTH, PAGE_WIDTHS, PRINT_WIDTH } from './limits.ts';
+import type { PictureFile, PictureSet } from './picture.ts';
+import type { Pixels } from './upright.ts';
+
+type Format = 'webp' | 'jpeg' | 'png';
+
+/**
+ * Writes pixels in every size that is published: WebP for screens, one JPEG (PNG where something is
+ * see-through) as fallback, one for print. They are encoded from bare pixels, so no metadata can come along;
+ * without a profile their colours are sRGB by the rules of the web (CSS Color 4).
+ */
+export async function encodeSet(pixels: Pixels): Promise<PictureSet> {
+  const largest = Math.min(pixels.width, Math.max(...PAGE_WIDTHS));
+  const plain: Format = pixels.channels === 4 ? 'png' : 'jpeg';
+  const widths = [...PAGE_WIDTHS.filter((width) => width < largest), largest];
+  const files: PictureFile[] = [];
+  for (const width of widths) files.push(await encode(pixels, width, 'webp', 'page'));
+  files.push(await encode(pixels, Math.min(largest, FALLBACK_WIDTH), plain, 'page'));
+  files.push(await encode(pixels, Math.min(largest, PRINT_WIDTH), plain, 'print'));
+  return { files, width: largest, height: heightAt(pixels, largest) };
+}
+
+async function encode(
+  pixels: Pixels,
+  width: number,
+  format: Format,
+  use: 'page' | 'print',
+): Promise<PictureFile> {
+  const { data, channels } = pixels;
+  const height = heightAt(pixels, width);
+  const image = sharp(data, { raw: { width: pixels.width, height: pixels.height, channels } });
+  const bytes = await inFormat(image.resize(width, height, { fit: 'fill' }), format).toBuffer();
+  return {
+    name: `${contentHash(bytes)}.${endings[format]}`,
+    bytes,
+    width,
+    height,
+    type: `image/${format}`,
+    use,
+  };
+}
+
+const endings: Readonly<Record<Format, string>> = { webp: 'webp', jpeg: 'jpg', png: 'png' };
+
+function inFormat(image: Sharp, format: Format): Sharp {
+  switch (format) {
+    case 'webp':
+      return image.webp({ quality: 80, smartSubsample: true });
+    case 'jpeg':
+      return image.jpeg({ quality: 80, mozjpeg: true });
+    case 'png':
+      return image.png({ compressionLevel: 9 });
+  }
+}
+
+function heightAt(pixels: Pixels, width: number): number {
+  return Math.max(1, Math.round((pixels.height * width) / pixels.width));
+}
