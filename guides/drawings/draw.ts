@@ -6,11 +6,13 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { lampCradle } from './lamp-cradle.ts';
 import { platforms } from './platforms.ts';
+import { procedures } from './procedures.ts';
 
 const workspace = join(import.meta.dirname, '..');
 
 const folders: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
   ['platforms/pictures', platforms],
+  ['procedures/pictures', procedures],
   ['lamp-cradle/pictures', lampCradle],
 ];
 

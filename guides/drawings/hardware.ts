@@ -1,5 +1,5 @@
 /** Fasteners, plugs, tools and hands that the drawings share. Each stands at its own origin until placed. */
-import { ACCENT, box, circle, ellipse, INK, NARROW, n, path, place, poly, WIDE } from './pen.ts';
+import { ACCENT, box, circle, ellipse, INK, NARROW, n, path, place, poly } from './pen.ts';
 
 function ring(sides: number, r: number, start = 0): [number, number][] {
   return Array.from({ length: sides }, (_, i) => {
@@ -191,7 +191,9 @@ export const lampFront = (x: number, y: number, r = 40): string =>
   ellipse(x, y, r * 0.3, r * 0.3, 'part') +
   path(`M${n(x - r * 0.5)} ${n(y - r * 0.5)}L${n(x - r * 0.2)} ${n(y - r * 0.2)}`, 'detail');
 
-/** A cable or loom: a wide double line along a path. */
-export const cable = (d: string): string =>
-  `<path d="${d}" fill="none" stroke="${INK}" stroke-width="${WIDE * 3.4}" stroke-linejoin="round" stroke-linecap="round"/>` +
-  `<path d="${d}" fill="none" stroke="#bfe3da" stroke-width="${WIDE * 1.6}" stroke-linejoin="round" stroke-linecap="round"/>`;
+/** A fir-tree clip from the side: head at the origin, stem up. */
+export const firTree = (): string =>
+  path(
+    'M-4 0L-4 -34L0 -42L4 -34V0M-10 -8L-4 -12M10 -8L4 -12M-10 -18L-4 -22M10 -18L4 -22M-8 -28L-4 -31M8 -28L4 -31',
+    'bold',
+  ) + box(-12, -2, 24, 7, 'item', 2);

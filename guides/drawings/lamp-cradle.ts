@@ -1,7 +1,6 @@
 /** The drawings of the lamp cradle guide. Marks in `guide.md` are fractions of these 640 × 400 boxes. */
 import {
   boltSide,
-  cable,
   clipHead,
   gripHand,
   hatch,
@@ -14,27 +13,15 @@ import {
   palmHand,
   pinchHand,
   plug,
-  ratchet,
   smallPlug,
   tape,
 } from './hardware.ts';
-import {
-  accentLine,
-  arrow,
-  box,
-  centreLine,
-  circle,
-  ellipse,
-  path,
-  place,
-  poly,
-  sheet,
-  turnArrow,
-} from './pen.ts';
+import { accentLine, arrow, box, cable, centreLine, circle, ellipse, path, place, sheet, turnArrow } from './pen.ts';
 
 const FRONT = locator(590, 316, 0.5, 0.02);
 
-function battery(): string {
+/** The negative lead off and bagged; the shared procedure shows it too. */
+export function battery(): string {
   return sheet(
     path('M40 60H600M40 372H600', 'detail'),
     box(110, 90, 400, 250, 'back', 10),
@@ -79,7 +66,7 @@ function arch(): string {
     [169, 322],
   ];
   return sheet(
-    path('M320 30V372', 'detail'),
+    path('M320 30V296', 'detail'),
     place(
       8,
       0,
@@ -105,7 +92,7 @@ function arch(): string {
         turnArrow(150, 330, 84, 290, 332) +
         arrow(176, 204, 176, 254, 12),
     ),
-    locator(596, 316, 0.08, 0.14),
+    locator(302, 306, 0.08, 0.14),
   );
 }
 

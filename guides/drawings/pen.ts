@@ -125,3 +125,8 @@ export function sheet(...content: readonly string[]): string {
     `<rect width="640" height="400" fill="#fff"/>\n${content.join('\n')}\n</svg>\n`
   );
 }
+
+/** A cable or loom: a wide double line along a path. */
+export const cable = (d: string): string =>
+  `<path d="${d}" fill="none" stroke="${INK}" stroke-width="${WIDE * 3.4}" stroke-linejoin="round" stroke-linecap="round"/>` +
+  `<path d="${d}" fill="none" stroke="${TINT}" stroke-width="${WIDE * 1.6}" stroke-linejoin="round" stroke-linecap="round"/>`;
