@@ -76,8 +76,8 @@ describe('renderText', () => {
       '       |                ~~~',
     ]);
     expect(print(long, 'b'.repeat(100), {}, 40).split('\n').slice(2)).toEqual([
-      '     1 | …aaaaaaa XYZ bbbbbbbbbbbbbbbbbb…',
-      '       |              ~~~~~~~~~~~~~~~~~~',
+      '     1 | …aaaaaaa XYZ bbbbbbbbbbbbbbbbb…',
+      '       |              ~~~~~~~~~~~~~~~~~',
     ]);
   });
 

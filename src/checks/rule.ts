@@ -1,0 +1,19 @@
+import type { Report } from '../diagnostics/report.ts';
+import type { RuleCard } from '../diagnostics/rule-card.ts';
+import type { Guide } from '../model/guide.ts';
+import type { Job } from '../model/job.ts';
+import type { Shop } from '../model/shop.ts';
+
+/** A finished guide with all that a rule may ask about it. */
+export interface Subject {
+  readonly guide: Guide;
+  /** `null` where the guide's builds cannot be worked out, which is a finding of its own. */
+  readonly job: Job | null;
+  readonly shop: Shop;
+}
+
+/** A rule that every guide is held against; it reports what it finds and says nothing about unknown values. */
+export interface Rule {
+  readonly card: RuleCard;
+  readonly run: (subject: Subject, report: Report) => void;
+}
