@@ -1,0 +1,73 @@
+import { type Base, base } from '../units/quantity.ts';
+import { stressArea, type Thread } from './thread.ts';
+
+/** How strong a bolt of a property class or grade is, in MPa. */
+export interface Strength {
+  /** In full: `8.8`, `SAE grade 5`. */
+  readonly name: string;
+  /** The greatest stress without lasting stretch. */
+  readonly proof: number;
+  /** Tensile strength. */
+  readonly tensile: number;
+}
+
+/** Property classes. ISO 898-1 (8.8 to 12.9 agree with the printed proof loads; the rest from memory), ISO 3506-1. */
+const metric: { readonly [grade: string]: readonly [proof: number, tensile: number] } = {
+  '4.6': [225, 400],
+  '4.8': [310, 420],
+  '5.8': [380, 520],
+  '6.8': [440, 600],
+  '8.8': [580, 800],
+  '9.8': [650, 900],
+  '10.9': [830, 1040],
+  '12.9': [970, 1220],
+  'A2-70': [450, 700],
+  'A4-70': [450, 700],
+  'A4-80': [600, 800],
+};
+
+/** A nut is named by the first figure of the strongest bolt that it holds (ISO 898-2). */
+const nutOf: { readonly [grade: string]: string } = {
+  5: '5.8',
+  6: '6.8',
+  8: '8.8',
+  9: '9.8',
+  10: '10.9',
+  12: '12.9',
+};
+
+/** SAE J429, in ksi: proof and tensile stress. Grade 2 for 1/4 to 3/4 in, grade 5 for 1/4 to 1 in. */
+const inch: { readonly [grade: string]: readonly [proof: number, tensile: number] } = {
+  2: [55, 74],
+  5: [85, 120],
+  8: [120, 150],
+};
+
+/** 1000 pounds to the square inch, in MPa. */
+const KSI = 6.8947572931684;
+
+/**
+ * The strength that a class or grade as written (`8.8`, `8` of a nut, `grade 5`, `A2-70`) means on this
+ * thread; undefined where no table gives it.
+ */
+export function strengthOf(thread: Thread, grade: string): Strength | undefined {
+  const word = grade
+    .trim()
+    .toUpperCase()
+    .replace(/^(CLASS|GRADE|SAE GRADE|SAE|GR\.?)\s*/, '');
+  if (thread.form === 'unified') {
+    const found = inch[word];
+    return found && { name: `SAE grade ${word}`, proof: found[0] * KSI, tensile: found[1] * KSI };
+  }
+  const name = nutOf[word] ?? word;
+  const found = metric[name];
+  if (!found) return undefined;
+  // ISO 898-1 gives 8.8 above 16 mm its own figures.
+  const [proof, tensile] = name === '8.8' && thread.diameter > 16 ? [600, 830] : found;
+  return { name, proof, tensile };
+}
+
+/** The greatest load without lasting stretch: proof stress on the stress area. */
+export function proofLoad(thread: Thread, strength: Strength): Base<'force'> {
+  return base<'force'>(strength.proof * stressArea(thread));
+}
