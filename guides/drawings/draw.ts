@@ -7,12 +7,14 @@ import { join } from 'node:path';
 import { lampCradle } from './lamp-cradle.ts';
 import { platforms } from './platforms.ts';
 import { procedures } from './procedures.ts';
+import { roofVent } from './roof-vent.ts';
 
 const workspace = join(import.meta.dirname, '..');
 
 const folders: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
   ['platforms/pictures', platforms],
   ['procedures/pictures', procedures],
+  ['../guides-draft/roof-vent/pictures', roofVent],
   ['lamp-cradle/pictures', lampCradle],
 ];
 

@@ -197,3 +197,12 @@ export const firTree = (): string =>
     'M-4 0L-4 -34L0 -42L4 -34V0M-10 -8L-4 -12M10 -8L4 -12M-10 -18L-4 -22M10 -18L4 -22M-8 -28L-4 -31M8 -28L4 -31',
     'bold',
   ) + box(-12, -2, 24, 7, 'item', 2);
+
+/** A torque wrench seen along the bolt: the drive at the origin, the handle to the right. */
+export const torqueWrench = (): string =>
+  path(
+    'M-16 0A16 16 0 0 1 16 -8L60 -6H150L158 -10H236C246 -10 246 10 236 10H158L150 6H60L16 8A16 16 0 0 1 -16 0Z',
+    'part',
+  ) +
+  circle(0, 0, 8, 'shade') +
+  path('M172 -10V10M182 -10V10M192 -10V10M202 -10V10M212 -10V10M96 -6V6M104 -6V6', 'detail');

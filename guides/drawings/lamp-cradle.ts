@@ -16,7 +16,19 @@ import {
   smallPlug,
   tape,
 } from './hardware.ts';
-import { accentLine, arrow, box, cable, centreLine, circle, ellipse, path, place, sheet, turnArrow } from './pen.ts';
+import {
+  accentLine,
+  arrow,
+  box,
+  cable,
+  centreLine,
+  circle,
+  ellipse,
+  path,
+  place,
+  sheet,
+  turnArrow,
+} from './pen.ts';
 
 const FRONT = locator(590, 316, 0.5, 0.02);
 
