@@ -38,17 +38,21 @@ function fromTheMiddle(count: number): number[] {
   );
 }
 
-/** Each pair begins with the end that does not lie beside the fastener before it. */
+/** Each pair begins with the end that does not lie beside the fastener before it, where there is one. */
 function crosswise(firsts: readonly number[], count: number): number[] {
   const order: number[] = [];
   for (const first of firsts) {
     const opposite = first + count / 2;
-    const before = order.at(-1);
-    const beside =
-      before !== undefined && (Math.abs(before - first) === 1 || Math.abs(before - first) === count - 1);
-    order.push(...(beside ? [opposite, first] : [first, opposite]));
+    const before = order.at(-1) ?? opposite;
+    const turned = areBeside(before, first, count) && !areBeside(before, opposite, count);
+    order.push(...(turned ? [opposite, first] : [first, opposite]));
   }
   return order;
+}
+
+function areBeside(a: number, b: number, count: number): boolean {
+  const apart = Math.abs(a - b);
+  return apart === 1 || apart === count - 1;
 }
 
 /** Where a fastener is drawn: x to the right, y down, both from 0 to 1. */

@@ -1,3 +1,5 @@
+import { inchFraction } from '../units/fraction.ts';
+import { base, type Millimetres } from '../units/quantity.ts';
 import { type FlatsDrive, formatDrive } from './drives.ts';
 import type { Thread } from './thread.ts';
 
@@ -7,135 +9,79 @@ export interface WidthStandard {
   readonly name: string;
   /** What it makes: "bolt or nut". */
   readonly makes: string;
+  readonly kind: 'hexagon' | 'hexagon-socket';
   /** Other standards with the same widths. */
   readonly alsoFor: readonly string[];
-  /** Millimetres by size; inch standards hold inches by size. */
-  readonly widths: { readonly [size: string]: number };
-  readonly unit: 'mm' | 'in';
+  /** By size, as {@link Thread.size} has it. */
+  readonly widths: ReadonlyMap<string, Millimetres>;
 }
+
+/** Metric sizes in the order of the columns below. */
+const columns = ['M3', 'M4', 'M5', 'M6', 'M8', 'M10', 'M12', 'M14', 'M16', 'M20'];
+/** Inch sizes in the order of the columns below. */
+const inchColumns = ['#6', '#8', '#10', '1/4', '5/16', '3/8', '7/16', '1/2', '9/16', '5/8', '3/4'];
+
+type Row = readonly [name: string, makes: string, also: string, widths: string];
 
 /*
- * There is no width of "an M10": 16, 17, 15 and 14 mm are all standard. The tables agree in the data sets named
- * in tests/reference; where those disagree, the test says so.
+ * There is no width of "an M10": 16, 17, 15 and 14 mm are all standard, and so on for other sizes. A dash is a
+ * size that the standard's table here does not hold.
  */
-export const widthStandards: readonly WidthStandard[] = [
-  metric('ISO 4014', 'bolt or nut', 'ISO 4017, ISO 4032, ISO 8673, ISO 8765', {
-    M4: 7,
-    M5: 8,
-    M6: 10,
-    M8: 13,
-    M10: 16,
-    M12: 18,
-    M14: 21,
-    M16: 24,
-    M20: 30,
-  }),
-  metric('DIN 931', 'bolt or nut, older series', 'DIN 933, DIN 934, JIS B 1180 annex', {
-    M4: 7,
-    M5: 8,
-    M6: 10,
-    M8: 13,
-    M10: 17,
-    M12: 19,
-    M14: 22,
-    M16: 24,
-    M20: 30,
-  }),
-  metric('JIS small series', 'bolt or nut, Japanese vehicles', '', {
-    M6: 10,
-    M8: 12,
-    M10: 14,
-    M12: 17,
-    M14: 19,
-    M16: 22,
-    M20: 27,
-  }),
-  metric('ISO 4162', 'small flange bolt', 'ISO 15071, JIS B 1189', {
-    M5: 7,
-    M6: 8,
-    M8: 10,
-    M10: 13,
-    M12: 15,
-    M14: 18,
-    M16: 21,
-  }),
-  metric('EN 1662', 'small flange bolt', '', { M5: 7, M6: 8, M8: 10, M10: 13, M12: 16, M14: 18, M16: 21 }),
-  metric('EN 1665', 'flange bolt', '', {
-    M5: 8,
-    M6: 10,
-    M8: 13,
-    M10: 16,
-    M12: 18,
-    M14: 21,
-    M16: 24,
-    M20: 30,
-  }),
-  metric('ISO 4161', 'flange nut', 'ISO 7043, ISO 7044, ISO 10663', {
-    M5: 8,
-    M6: 10,
-    M8: 13,
-    M10: 15,
-    M12: 18,
-    M14: 21,
-    M16: 24,
-    M20: 30,
-  }),
-  metric('EN 1661', 'flange nut', '', { M5: 8, M6: 10, M8: 13, M10: 16, M12: 18, M14: 21, M16: 24, M20: 30 }),
-  metric('ISO 21670', 'weld nut with flange', '', { M5: 8, M6: 10, M8: 13, M10: 16, M12: 18, M14: 21 }),
-  inch('ASME B18.2.1', 'cap screw', {
-    '1/4': 7 / 16,
-    '5/16': 1 / 2,
-    '3/8': 9 / 16,
-    '7/16': 5 / 8,
-    '1/2': 3 / 4,
-    '9/16': 13 / 16,
-    '5/8': 15 / 16,
-    '3/4': 9 / 8,
-  }),
-  inch('ASME B18.2.2', 'nut', {
-    '1/4': 7 / 16,
-    '5/16': 1 / 2,
-    '3/8': 9 / 16,
-    '7/16': 11 / 16,
-    '1/2': 3 / 4,
-    '9/16': 7 / 8,
-    '5/8': 15 / 16,
-    '3/4': 9 / 8,
-    '#6': 5 / 16,
-    '#8': 11 / 32,
-    '#10': 3 / 8,
-  }),
-  inch('ASME B18.2.2 heavy', 'heavy nut', { '1/2': 7 / 8, '5/8': 17 / 16, '3/4': 5 / 4 }),
-  inch('ASME B18.2.1 flange', 'flange screw', {
-    '1/4': 3 / 8,
-    '5/16': 1 / 2,
-    '3/8': 9 / 16,
-    '7/16': 5 / 8,
-    '1/2': 3 / 4,
-    '5/8': 15 / 16,
-    '3/4': 9 / 8,
-  }),
+const hexagons: readonly Row[] = [
+  ['ISO 4014', 'bolt or nut', 'ISO 4017, ISO 4032, ISO 8673, ISO 8765', '- 7 8 10 13 16 18 21 24 30'],
+  ['DIN 931', 'bolt or nut, older series', 'DIN 933, DIN 934', '- 7 8 10 13 17 19 22 24 30'],
+  ['JIS small series', 'bolt or nut, Japanese vehicles', '', '- - - 10 12 14 17 19 22 27'],
+  ['ISO 4162', 'small flange bolt', 'ISO 15071, JIS B 1189', '- - 7 8 10 13 15 18 21 -'],
+  ['EN 1662', 'small flange bolt', '', '- - 7 8 10 13 16 18 21 -'],
+  ['EN 1665', 'flange bolt', '', '- - 8 10 13 16 18 21 24 30'],
+  ['ISO 4161', 'flange nut', 'ISO 7043, ISO 7044, ISO 10663', '- - 8 10 13 15 18 21 24 30'],
+  ['EN 1661', 'flange nut', '', '- - 8 10 13 16 18 21 24 30'],
+  ['ISO 21670', 'weld nut with flange', '', '- - 8 10 13 16 18 21 - -'],
 ];
 
-function metric(name: string, makes: string, also: string, widths: WidthStandard['widths']): WidthStandard {
-  return { name, makes, alsoFor: also === '' ? [] : also.split(', '), widths, unit: 'mm' };
-}
+const sockets: readonly Row[] = [
+  ['ISO 4762', 'socket-head screw', '', '2.5 3 4 5 6 8 10 12 14 -'],
+  ['ISO 10642', 'countersunk socket screw', '', '2 2.5 3 4 5 6 8 10 10 -'],
+  ['ISO 7380', 'button-head screw', 'ISO 7380-1, ISO 7380-2', '2 2.5 3 4 5 6 8 - 10 -'],
+  ['ISO 4026', 'set screw', '', '1.5 2 2.5 3 4 5 6 - 8 -'],
+];
 
-function inch(name: string, makes: string, widths: WidthStandard['widths']): WidthStandard {
-  return { name, makes, alsoFor: [], widths, unit: 'in' };
-}
+/** In 64ths of an inch. */
+const inchHexagons: readonly Row[] = [
+  ['ASME B18.2.1', 'cap screw', '', '- - - 28 32 36 40 48 52 60 72'],
+  ['ASME B18.2.2', 'nut', '', '20 22 24 28 32 36 44 48 56 60 72'],
+  ['ASME B18.2.2 heavy', 'heavy nut', '', '- - - - - - - 56 - 68 80'],
+  ['ASME B18.2.1 flange', 'flange screw', '', '- - - 24 32 36 40 48 - 60 72'],
+];
 
-/** The standards that give this size a width, each with the width in mm. */
-export function widthsFor(
-  size: string,
-): readonly { readonly standard: WidthStandard; readonly across: number }[] {
-  return widthStandards.flatMap((standard) => {
-    const width = standard.widths[size];
-    return width === undefined ? [] : [{ standard, across: width * (standard.unit === 'in' ? 25.4 : 1) }];
+const inchSockets: readonly Row[] = [
+  ['ASME B18.3', 'socket-head screw', '', '- 9 10 12 16 20 24 24 - 32 40'],
+  ['ASME B18.3 button', 'button-head screw', '', '- - 8 10 12 14 - 20 - 24 -'],
+  ['ASME B18.3 flat', 'countersunk socket screw', '', '- - 8 10 12 14 - 20 - - -'],
+];
+
+/** Every standard known here; the data sets behind them are named in the reference test. */
+export const widthStandards: readonly WidthStandard[] = [
+  ...hexagons.map((row) => standard('hexagon', row, columns, 1)),
+  ...inchHexagons.map((row) => standard('hexagon', row, inchColumns, 25.4 / 64)),
+  ...sockets.map((row) => standard('hexagon-socket', row, columns, 1)),
+  ...inchSockets.map((row) => standard('hexagon-socket', row, inchColumns, 25.4 / 64)),
+];
+
+function standard(
+  kind: WidthStandard['kind'],
+  [name, makes, also, row]: Row,
+  sizes: readonly string[],
+  unit: number,
+): WidthStandard {
+  const widths = row.split(' ').flatMap((width, column): [string, Millimetres][] => {
+    const size = sizes[column];
+    return width === '-' || size === undefined ? [] : [[size, base(Number(width) * unit)]];
   });
+  return { name, makes, kind, alsoFor: also === '' ? [] : also.split(', '), widths: new Map(widths) };
 }
 
-/** The standard with this name, its own or one that it is also for; spelling is forgiven, not guessed. */
+/** The standard with this name, its own or one that it is also for; spaces, hyphens and case are forgiven. */
 export function widthStandardNamed(name: string): WidthStandard | undefined {
   const key = (text: string): string => text.toLowerCase().replace(/[\s-]/g, '');
   return widthStandards.find((one) => [one.name, ...one.alsoFor].some((known) => key(known) === key(name)));
@@ -146,21 +92,22 @@ export function widthStandardNamed(name: string): WidthStandard | undefined {
  * that width, or where none is known; else a message, ready for a finding. A width is never worked out from the
  * thread alone.
  */
-export function widthClash(drive: FlatsDrive, thread: Thread, standard?: WidthStandard): string | undefined {
-  const known = widthsFor(thread.size).filter((one) => !standard || one.standard === standard);
-  if (known.length === 0 || known.some((one) => Math.abs(one.across - drive.across) < 0.01)) return undefined;
-  const listed = known.map(
-    ({ standard: { name, makes, widths, unit } }) =>
-      `${inWords(widths[thread.size] ?? 0, unit)} ${name} (${makes})`,
-  );
-  return `a ${formatDrive(drive)} is not a width that ${standard ? standard.name : 'any standard known here'} gives ${thread.size}: ${listed.join(', ')}`;
+export function widthClash(drive: FlatsDrive, thread: Thread, named?: WidthStandard): string | undefined {
+  const kind = drive.kind === 'twelve-point' ? 'hexagon' : drive.kind;
+  const byWidth = new Map<Millimetres, string[]>();
+  for (const one of named ? [named] : widthStandards) {
+    const across = one.kind === kind ? one.widths.get(thread.size) : undefined;
+    if (across === undefined) continue;
+    if (Math.abs(across - drive.across) < 0.01) return undefined;
+    byWidth.set(across, [...(byWidth.get(across) ?? []), `${one.name} (${one.makes})`]);
+  }
+  if (byWidth.size === 0) return undefined;
+  const listed = [...byWidth]
+    .sort(([a], [b]) => a - b)
+    .map(([across, names]) => `${printed(across, thread)} by ${names.join(', ')}`);
+  return `no ${named ? 'size of that standard' : 'standard known here'} gives ${thread.name} a ${formatDrive(drive)}; it is ${listed.join('; ')}`;
 }
 
-function inWords(width: number, unit: 'mm' | 'in'): string {
-  if (unit === 'mm') return `${width} mm`;
-  const whole = Math.floor(width);
-  const top = (width - whole) * 32;
-  const divisor = [32, 16, 8, 4, 2, 1].find((size) => top % size === 0 && 32 % size === 0) ?? 1;
-  const part = top === 0 ? '' : `${top / divisor}/${32 / divisor}`;
-  return `${[whole || '', part].join(' ').trim()} in`;
+function printed(across: Millimetres, { form }: Thread): string {
+  return form === 'metric' ? `${across} mm` : `${inchFraction(across).text} in`;
 }

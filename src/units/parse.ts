@@ -154,9 +154,6 @@ function within<D extends Dimension>(
       `"${plain}" is below zero, which ${dimensionWords[dimension].noun} here cannot be; ${expected(dimension)}`,
     );
   }
-  if (dimension === 'torque' && quantity.base === 0) {
-    return problem('out-of-range', `"${plain}" is no torque at all; ${expected(dimension)}`);
-  }
   if (quantity.base < least || quantity.base > most) {
     return problem(
       'out-of-range',

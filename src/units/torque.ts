@@ -38,7 +38,14 @@ function parsePass(piece: string): TorquePass | QuantityProblem {
     );
   }
   const torque = parseQuantity(piece, 'torque');
-  if (torque.ok) return { kind: 'torque', value: torque.quantity };
+  if (torque.ok) {
+    return torque.quantity.base > 0
+      ? { kind: 'torque', value: torque.quantity }
+      : problem(
+          'out-of-range',
+          `"${piece}" does not tighten; a torque is more than zero, for example "25 N·m"`,
+        );
+  }
   if (torque.problem !== 'wrong-kind') return torque;
   const angle = parseQuantity(piece, 'angle');
   if (!angle.ok) return torque;
