@@ -4,6 +4,7 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { flushSensors } from './flush-sensors.ts';
 import { lampCradle } from './lamp-cradle.ts';
 import { platforms } from './platforms.ts';
 import { procedures } from './procedures.ts';
@@ -15,6 +16,7 @@ const folders: readonly (readonly [string, Readonly<Record<string, string>>])[] 
   ['platforms/pictures', platforms],
   ['procedures/pictures', procedures],
   ['../guides-draft/roof-vent/pictures', roofVent],
+  ['../guides-draft/flush-sensors/pictures', flushSensors],
   ['lamp-cradle/pictures', lampCradle],
 ];
 
