@@ -35,6 +35,10 @@ export interface CleanOptions {
 const MAX_CHARACTERS = 4_000_000;
 const MAX_ELEMENTS = 20_000;
 const MAX_DEPTH = 64;
+const MAX_PROBLEMS = 20;
+
+/** Characters that are handed to the parser at a time. */
+const PIECE = 16_384;
 
 /**
  * Reads a drawing with a strict XML parser that knows no entities of a document's own, and keeps only what the
@@ -111,7 +115,12 @@ function readDrawing(text: string, file: string): Reading {
     const what = error.message.replace(/^\d+:\d+:\s*/, '').replace(/\.$/, '');
     if (problems.size === 0) problem('drawing-unreadable', `it is not sound XML (${what})`);
   });
-  parser.write(text).close();
+  // In pieces, so that reading stops soon after it has become pointless.
+  for (let start = 0; start < text.length && problems.size < MAX_PROBLEMS; start += PIECE) {
+    if (problems.has('too-complex')) break;
+    parser.write(text.slice(start, start + PIECE));
+  }
+  if (!problems.has('too-complex') && problems.size < MAX_PROBLEMS) parser.close();
   if (!root && problems.size === 0) problem('drawing-unreadable', 'it does not begin with an svg element');
   return { root, problems: [...problems.values()] };
 }

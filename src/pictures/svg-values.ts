@@ -18,10 +18,10 @@ const functions: ReadonlySet<string> = new Set([
 
 /**
  * Judges the value of an attribute. Browsers read such values as CSS, where a backslash can spell `url` in
- * disguise, so backslashes are refused and every function must be a known one.
+ * disguise, so backslashes are refused (as are brackets, which no look needs) and every function must be a known one.
  */
 export function valueFault(value: string): ValueFault {
-  if (value.includes('\\')) return 'unsafe';
+  if (/[\\<>`]/.test(value)) return 'unsafe';
   const rest = value.replace(ownPaint, '');
   if (/javascript:|vbscript:/i.test(rest.replace(/[\s\p{Cc}]/gu, ''))) return 'unsafe';
   if (/url\s*\(|@import|data:|:\/\/|src\s*\(|image(-set)?\s*\(/i.test(rest)) return 'outside';

@@ -1,0 +1,161 @@
+import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import sharp from 'sharp';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { contentHash, noCache, type PictureCache, pictureCache } from '../../src/pictures/cache.ts';
+import { derivePictures } from '../../src/pictures/derive.ts';
+import { inspectPicture } from '../../src/pictures/inspect.ts';
+import type { DerivedPicture, PictureRequest } from '../../src/pictures/picture.ts';
+import { photo } from './fixtures.ts';
+
+const whole: PictureRequest = { crop: null, blur: [], zoom: null };
+
+async function derive(
+  bytes: Uint8Array,
+  request: Partial<PictureRequest> = {},
+  cache: PictureCache = noCache,
+) {
+  const derived = await derivePictures(bytes, 'p.jpg', { ...whole, ...request }, cache);
+  if (!derived.ok) throw new Error(derived.problems[0]?.message);
+  return derived.value;
+}
+
+function sizes(picture: DerivedPicture) {
+  return picture.files.map(({ type, use, width, height }) => `${use} ${type.slice(6)} ${width}×${height}`);
+}
+
+test('a phone photo becomes screen sizes, a fallback and a print size', async () => {
+  const derived = await derive(await photo(4000, 3000));
+  expect(sizes(derived)).toEqual([
+    'page webp 480×360',
+    'page webp 800×600',
+    'page webp 1200×900',
+    'page webp 1600×1200',
+    'page jpeg 1200×900',
+    'print jpeg 1400×1050',
+  ]);
+  expect([derived.width, derived.height, derived.detail]).toEqual([1600, 1200, null]);
+});
+
+test('a small picture is never enlarged', async () => {
+  expect(sizes(await derive(await photo(300, 200)))).toEqual([
+    'page webp 300×200',
+    'page jpeg 300×200',
+    'print jpeg 300×200',
+  ]);
+});
+
+test('a very tall picture stays within what WebP can hold', async () => {
+  const derived = await derive(await photo(400, 20_000));
+  expect(derived.height).toBeLessThanOrEqual(3200);
+});
+
+test('a crop and a zoom are parts of the upright picture, cut before sizing', async () => {
+  const quarter = { left: 0.5, top: 0.5, width: 0.5, height: 0.5 };
+  const derived = await derive(await photo(2000, 1000), { crop: quarter, zoom: { ...quarter, width: 0.25 } });
+  expect([derived.width, derived.height]).toEqual([1000, 500]);
+  expect([derived.detail?.width, derived.detail?.height]).toEqual([500, 500]);
+});
+
+test('a name is the hash of the bytes, and the same picture gives the same bytes', async () => {
+  const first = await derive(await photo(1000, 800));
+  const second = await derive(await photo(1000, 800));
+  expect(second).toEqual(first);
+  for (const { name, bytes } of first.files) expect(name.split('.')[0]).toBe(contentHash(bytes));
+});
+
+describe('blur', () => {
+  const box = { left: 0.25, top: 0.25, width: 0.5, height: 0.5 };
+
+  /** Black and white stripes, two pixels wide: as fine as the strokes of a plate far away. */
+  async function stripes() {
+    const data = Buffer.alloc(400 * 400 * 3).map((_, index) =>
+      (Math.floor(index / 3) % 400) % 4 < 2 ? 0 : 255,
+    );
+    return sharp(data, { raw: { width: 400, height: 400, channels: 3 } })
+      .png()
+      .toBuffer();
+  }
+
+  async function contrast(bytes: Uint8Array | undefined, left: number, top: number, side: number) {
+    const { channels } = await sharp(
+      await sharp(bytes).extract({ left, top, width: side, height: side }).png().toBuffer(),
+    ).stats();
+    return channels[0]?.stdev ?? Number.NaN;
+  }
+
+  test('leaves nothing of what stood in the area, and all of the rest', async () => {
+    const derived = await derive(await stripes(), { blur: [box] });
+    for (const { bytes } of derived.files) {
+      expect(await contrast(bytes, 100, 100, 200)).toBeLessThan(8);
+      expect(await contrast(bytes, 0, 0, 96)).toBeGreaterThan(80);
+    }
+  });
+
+  test('also covers the enlarged view and a crop', async () => {
+    const derived = await derive(await stripes(), { blur: [box], crop: { ...box, left: 0.5 }, zoom: box });
+    expect(await contrast(derived.files.at(-1)?.bytes, 0, 0, 96)).toBeLessThan(8);
+    expect(await contrast(derived.files.at(-1)?.bytes, 104, 0, 90)).toBeGreaterThan(80);
+    expect(await contrast(derived.detail?.files.at(-1)?.bytes, 0, 0, 200)).toBeLessThan(8);
+  });
+
+  test('an area that hangs over the edge is cut off there', async () => {
+    const derived = await derive(await stripes(), { blur: [{ left: 0.9, top: -0.5, width: 3, height: 1 }] });
+    expect(await contrast(derived.files.at(-1)?.bytes, 364, 0, 36)).toBeLessThan(8);
+  });
+});
+
+describe('the cache', () => {
+  let folder = '';
+  beforeEach(async () => {
+    folder = await mkdtemp(join(tmpdir(), 'pictures-'));
+  });
+  afterEach(() => rm(folder, { recursive: true }));
+
+  function counted(): { readonly cache: PictureCache; readonly written: string[] } {
+    const inner = pictureCache(folder);
+    const written: string[] = [];
+    const write: PictureCache['write'] = (name, bytes) => {
+      written.push(name);
+      return inner.write(name, bytes);
+    };
+    return { cache: { ...inner, write }, written };
+  }
+
+  test('a second build does no picture work', async () => {
+    const bytes = await photo(900, 600);
+    const { cache, written } = counted();
+    const first = [await inspectPicture(bytes, 'p.jpg', cache), await derive(bytes, {}, cache)];
+    expect(written.length).toBeGreaterThan(0);
+    written.length = 0;
+    const second = [await inspectPicture(bytes, 'p.jpg', cache), await derive(bytes, {}, cache)];
+    expect(second).toEqual(first);
+    expect(written).toEqual([]);
+  });
+
+  test('another crop is other work', async () => {
+    const bytes = await photo(900, 600);
+    const { cache, written } = counted();
+    await derive(bytes, {}, cache);
+    written.length = 0;
+    await derive(bytes, { crop: { left: 0, top: 0, width: 0.5, height: 1 } }, cache);
+    expect(written.length).toBeGreaterThan(0);
+  });
+
+  test('kept files that were damaged are made again', async () => {
+    const bytes = await photo(900, 600);
+    const { cache } = counted();
+    const first = await derive(bytes, {}, cache);
+    for (const name of await readdir(folder)) await writeFile(join(folder, name), 'damaged');
+    expect(await derive(bytes, {}, cache)).toEqual(first);
+    expect((await inspectPicture(bytes, 'p.jpg', cache)).ok).toBe(true);
+  });
+
+  test('a folder that cannot be written to costs only time', async () => {
+    const file = join(folder, 'a-file');
+    await writeFile(file, '');
+    const derived = await derive(await photo(300, 200), {}, pictureCache(join(file, 'below')));
+    expect(derived.files.length).toBe(3);
+  });
+});
