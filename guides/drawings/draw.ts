@@ -9,6 +9,7 @@ import { lampCradle } from './lamp-cradle.ts';
 import { platforms } from './platforms.ts';
 import { procedures } from './procedures.ts';
 import { roofVent } from './roof-vent.ts';
+import { sideAwning } from './side-awning.ts';
 
 const workspace = join(import.meta.dirname, '..');
 
@@ -17,6 +18,7 @@ const folders: readonly (readonly [string, Readonly<Record<string, string>>])[] 
   ['procedures/pictures', procedures],
   ['../guides-draft/roof-vent/pictures', roofVent],
   ['../guides-draft/flush-sensors/pictures', flushSensors],
+  ['../guides-draft/side-awning/pictures', sideAwning],
   ['lamp-cradle/pictures', lampCradle],
 ];
 
