@@ -1,0 +1,63 @@
+import type { Guide } from '../model/guide.ts';
+import type { Job } from '../model/job.ts';
+import { blockViews } from './blocks.ts';
+import { comesOffRows } from './comes-off.ts';
+import {
+  frameOf,
+  type GuideContext,
+  numberSteps,
+  type PageContext,
+  platformFolder,
+  stepRef,
+} from './context.ts';
+import { glanceRows } from './glance.ts';
+import { dateWords, shortFingerprint } from './identity.ts';
+import { jsonMarkup } from './markup.ts';
+import { pickerView, pickTable } from './pick-table.ts';
+import { isBlank, proseMarkup } from './prose.ts';
+import { safetyGroups } from './safety.ts';
+import { sectionViews } from './sections.ts';
+import type { GuideView } from './views.ts';
+
+/** One guide as its page prints it. */
+export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView {
+  const context = guideContext(guide, job, page);
+  const platform = page.shop.platforms.get(guide.platform.value);
+  const untimed = new Set(job.plans.flatMap((plan) => plan.time.untimed));
+  return {
+    frame: frameOf(page, {
+      title: guide.title.value,
+      style: 'print.css',
+      scripts: [`${page.root}assets/guide.js`],
+    }),
+    title: guide.title.value,
+    platform: {
+      text: platform?.title.value ?? guide.platform.value,
+      href: `${page.root}${platformFolder(guide.platform.value)}index.html`,
+    },
+    identity: [
+      ['Part', guide.partNumber?.value],
+      ['Revision', guide.revision?.value],
+      ['Date', guide.updated ? dateWords(guide.updated.value) : undefined],
+      ['Fingerprint', shortFingerprint(job.fingerprint)],
+    ].flatMap(([label, value]) => (label && value ? [{ label, value }] : [])),
+    opening: blockViews(guide.opening, context, null),
+    picker: pickerView(context),
+    glance: glanceRows(context),
+    untimed: [...untimed].flatMap((id) => stepRef(context, id) ?? []),
+    safety: safetyGroups(guide, context),
+    sections: sectionViews(guide, context),
+    footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),
+    table: jsonMarkup(pickTable(context)),
+  };
+}
+
+/** Everything that the parts of a guide's page look up. */
+function guideContext(guide: Guide, job: Job, page: PageContext): GuideContext {
+  const draft = { ...page, guide, job, steps: numberSteps(guide, job), listed: new Set<string>() };
+  const gathered = job.plans.flatMap(({ gather }) =>
+    [gather.wear, gather.tools, gather.supplies, gather.kit].flat(),
+  );
+  const vehicle = comesOffRows(draft).map((row) => row.item);
+  return { ...draft, listed: new Set([...gathered.map((line) => line.item), ...vehicle]) };
+}

@@ -1,0 +1,35 @@
+import type { Guide } from '../model/guide.ts';
+import type { Job } from '../model/job.ts';
+import { frameOf, type PageContext, platformFolder } from './context.ts';
+import { guideEntry } from './guide-entry.ts';
+import type { IndexView } from './views.ts';
+
+/** A guide that is published, with its job. */
+export interface PublishedGuide {
+  readonly guide: Guide;
+  readonly job: Job;
+}
+
+/** The first page: every platform that has guides, by title, and its guides by title. */
+export function indexPage(guides: readonly PublishedGuide[], page: PageContext): IndexView {
+  const platforms = [...page.shop.platforms.values()].sort((a, b) => byText(a.title.value, b.title.value));
+  return {
+    frame: frameOf(page, { title: `Install guides, ${page.shop.settings.name}` }),
+    platforms: platforms.map((platform) => ({
+      link: { text: platform.title.value, href: `${platformFolder(platform.id)}index.html` },
+      guides: entriesOf(platform.id, guides, page),
+    })),
+  };
+}
+
+/** The guides of a platform, by title. */
+export function entriesOf(platform: string, guides: readonly PublishedGuide[], page: PageContext) {
+  return guides
+    .filter(({ guide }) => guide.platform.value === platform)
+    .sort((a, b) => byText(a.guide.title.value, b.guide.title.value))
+    .map(({ guide, job }) => guideEntry(guide, job, page));
+}
+
+function byText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

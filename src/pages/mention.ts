@@ -1,0 +1,49 @@
+import { capitalised, mentionWords, nounOf } from '../job/index.ts';
+import type { Mention } from '../model/inline.ts';
+import type { Item, Noun } from '../model/item.ts';
+import { type GuideContext, stepRef } from './context.ts';
+import { element, type PlainNode, text } from './elements.ts';
+
+/** Puts words on the page and keeps count of where a sentence begins. */
+type Say = (words: string) => PlainNode;
+
+/** A mention as a link to where its target stands on the page: a row of a list, a step or a template. */
+export function mentionElement(
+  mention: Mention,
+  context: GuideContext,
+  starts: boolean,
+  say: Say,
+): PlainNode {
+  const id = mention.target.value;
+  if (mention.of === 'step') return stepElement(mention, context, starts, say);
+  const noun = nounOfMention(mention, context);
+  const words = say(mentionWords(mention, noun, starts));
+  if (mention.of === 'cut-template') return element('a', { href: `#${id}` }, [words]);
+  if (!context.listed.has(id)) return words;
+  return element('a', { className: ['item'], href: `#${itemAnchor(id)}` }, [words]);
+}
+
+/** The id on the page of an item's row. The underscore keeps it apart from the ids that authors write. */
+export function itemAnchor(id: string): string {
+  return `item_${id}`;
+}
+
+/** "Step 4", whose number the page's script sets to that of the build. */
+function stepElement(mention: Mention, context: GuideContext, starts: boolean, say: Say): PlainNode {
+  const ref = stepRef(context, mention.target.value);
+  if (!ref) return say(mention.as ?? mention.target.value);
+  if (mention.as !== null) return element('a', { href: `#${ref.id}` }, [say(mention.as)]);
+  const number = element('span', { dataStep: ref.id }, [text(String(ref.number))]);
+  const word = say(starts ? capitalised('step ') : 'step ');
+  return element('a', { href: `#${ref.id}` }, [word, number]);
+}
+
+function nounOfMention(mention: Mention, { guide, shop }: GuideContext): Noun {
+  const id = mention.target.value;
+  const item: Item | undefined = guide.items.get(id) ?? shop.crib.get(id);
+  if (item) return item.noun;
+  const type = mention.of === 'fastener' ? shop.fastenerTypes.get(id) : undefined;
+  if (type) return type.noun;
+  const template = guide.templates.get(id);
+  return nounOf(template?.title ?? id);
+}

@@ -1,0 +1,55 @@
+import type { Option } from '../model/when.ts';
+import type { GuideContext } from './context.ts';
+import type { PickerView } from './views.ts';
+
+/**
+ * What the page's script looks up, so that the browser never works anything out: which plan a build belongs
+ * to, and each step's number in each plan.
+ */
+export interface PickTable {
+  readonly options: readonly string[];
+  /** Plan by build: the values of the options in their order, parted by commas ("yes,led"). */
+  readonly builds: { readonly [key: string]: number };
+  /** Numbers by step, one for each plan; 0 where the plan leaves the step out. */
+  readonly numbers: { readonly [step: string]: readonly number[] };
+}
+
+/** The table of a guide. */
+export function pickTable({ job, steps }: GuideContext): PickTable {
+  const keyed = job.plans.flatMap((plan) =>
+    plan.builds.map((build) => {
+      const values = job.decidingOptions.map((option) => valueText(build[option] ?? false));
+      return [values.join(','), plan.index] as const;
+    }),
+  );
+  const numberIn = (id: string) =>
+    job.plans.map((plan) => plan.steps.find((step) => step.id === id)?.number ?? 0);
+  return {
+    options: job.decidingOptions,
+    builds: Object.fromEntries(keyed),
+    numbers: Object.fromEntries([...steps.keys()].map((id) => [id, numberIn(id)])),
+  };
+}
+
+/** How the technician says which vehicle it is; `null` where the guide reads alike for every build. */
+export function pickerView({ guide, job }: GuideContext): PickerView | null {
+  if (job.plans.length < 2) return null;
+  const deciding = guide.builds.options.filter(({ id }) => job.decidingOptions.includes(id));
+  return {
+    options: deciding.map((option) => ({ id: option.id, name: option.name, choices: choicesOf(option) })),
+    plans: job.plans.map((plan) => ({ text: plan.statement, plans: String(plan.index), only: null })),
+  };
+}
+
+function choicesOf({ choices }: Option) {
+  if (choices) return choices.map(({ id, name }) => ({ value: id, name }));
+  return [
+    { value: 'yes', name: 'Yes' },
+    { value: 'no', name: 'No' },
+  ];
+}
+
+function valueText(value: boolean | string): string {
+  if (typeof value === 'string') return value;
+  return value ? 'yes' : 'no';
+}

@@ -1,0 +1,110 @@
+import type { Guide, NoneKind, Section } from '../model/guide.ts';
+import type { Item, ItemKind } from '../model/item.ts';
+import { formatEstimate } from '../units/estimate.ts';
+import { blockViews } from './blocks.ts';
+import { comesOffRows, isOfVehicle } from './comes-off.ts';
+import type { GuideContext } from './context.ts';
+import { gatherView } from './gather.ts';
+import { markup } from './markup.ts';
+import { always, varying } from './plans.ts';
+import { proseMarkup } from './prose.ts';
+import { stepView } from './steps.ts';
+import type { ComesOffRow, GatherView, SectionView } from './views.ts';
+
+/**
+ * The sections of a guide. The gather list and the list of what comes off stand under the headings beneath
+ * which the author declared them; where there is no such heading they get one of their own, in front.
+ */
+export function sectionViews(guide: Guide, context: GuideContext): readonly SectionView[] {
+  const gather = gatherView(
+    context,
+    guide.nones.map(({ of }) => noneWords(of)),
+  );
+  const comesOff = comesOffRows(context);
+  const gatherAt = declaringSection(guide, (item) => gathered.has(item.kind));
+  const comesOffAt = declaringSection(guide, isOfVehicle);
+  const sections = guide.sections.map((section) =>
+    sectionView(section, context, {
+      gather: section === gatherAt ? gather : null,
+      comesOff: section === comesOffAt && comesOff.length > 0 ? comesOff : null,
+    }),
+  );
+  const own = [
+    gatherAt || isEmptyGather(gather)
+      ? null
+      : ownSection('list_need', 'What you need', { gather, comesOff: null }),
+    comesOffAt || comesOff.length === 0
+      ? null
+      : ownSection('list_off', 'What comes off', { gather: null, comesOff }),
+  ];
+  return [...own.filter((section) => section !== null), ...sections];
+}
+
+interface Lists {
+  readonly gather: GatherView | null;
+  readonly comesOff: readonly ComesOffRow[] | null;
+}
+
+const gathered: ReadonlySet<ItemKind> = new Set<ItemKind>(['wear', 'tool', 'supply', 'kit']);
+
+/** The section of the guide's own file under which the first such item is declared. */
+function declaringSection(guide: Guide, wanted: (item: Item) => boolean): Section | undefined {
+  const first = [...guide.items.values()].find((item) => item.at.file === guide.file && wanted(item));
+  if (!first) return undefined;
+  return guide.sections.findLast(({ at }) => at.file === guide.file && at.start <= first.at.start);
+}
+
+function sectionView(section: Section, context: GuideContext, lists: Lists): SectionView {
+  const steps = section.steps.flatMap((step) => {
+    const numbered = context.steps.get(step.id);
+    return numbered ? [stepView(numbered, context)] : [];
+  });
+  const intro = blockViews(section.intro, context, null);
+  return {
+    ...always,
+    id: section.id,
+    title: proseMarkup(section.title, { context, stepSide: null }),
+    level: Math.max(2, section.depth),
+    empty: intro.length + steps.length === 0 && !lists.gather && !lists.comesOff,
+    intro,
+    ...lists,
+    time: varying(context, ({ time }) => {
+      const total = time.sections.find((one) => one.section === section.id);
+      return total && total.estimate.most > 0 ? formatEstimate(total.estimate) : null;
+    }),
+    steps,
+  };
+}
+
+function ownSection(id: string, title: string, lists: Lists): SectionView {
+  return {
+    ...always,
+    id,
+    title: markup(title),
+    level: 2,
+    empty: false,
+    intro: [],
+    time: [],
+    steps: [],
+    ...lists,
+  };
+}
+
+function isEmptyGather({ wear, tools, supplies, kit, nones }: GatherView): boolean {
+  return wear.length + tools.length + supplies.length + kit.length + nones.length === 0;
+}
+
+function noneWords(of: NoneKind): string {
+  switch (of) {
+    case 'wear':
+      return 'No protective equipment is needed.';
+    case 'tools':
+      return 'No tools are needed.';
+    case 'supplies':
+      return 'No supplies are needed.';
+    case 'kit':
+      return 'Nothing comes in a box.';
+    case 'conditions':
+      return 'The vehicle needs no special condition before work begins.';
+  }
+}

@@ -1,0 +1,103 @@
+import { isCounted, isFixing, itemTorqueWords } from '../job/index.ts';
+import { actionsOf } from '../job/walk.ts';
+import type { Step } from '../model/guide.ts';
+import type { Side } from '../model/item.ts';
+import type { PlannedStep } from '../model/job.ts';
+import { formatEstimate, formatMinutes } from '../units/estimate.ts';
+import { blockViews } from './blocks.ts';
+import { type GuideContext, type NumberedStep, shownStep } from './context.ts';
+import { always, shownIn, shownWhen } from './plans.ts';
+import { proseMarkup } from './prose.ts';
+import { readingsOf } from './readings.ts';
+import type { Shown, StepView, TorqueView, VaryingView } from './views.ts';
+
+/** One step as the page prints it. */
+export function stepView(numbered: NumberedStep, context: GuideContext): StepView {
+  const { step, number } = numbered;
+  const stepSide = step.side?.value ?? null;
+  return {
+    ...shownStep(context, numbered),
+    id: step.id,
+    number,
+    title: proseMarkup(step.title, { context, stepSide }),
+    facts: [sideWords(stepSide), timeWords(numbered), peopleWords(step.people)].filter(
+      (fact) => fact !== null,
+    ),
+    needs: step.needs.map((ref) => context.guide.items.get(ref.value)?.noun.singular ?? ref.value),
+    blocks: blockViews(step.blocks, context, stepSide),
+    tools: itemsOf(numbered, context, (planned) => planned.tools),
+    wear: itemsOf(numbered, context, (planned) => planned.wear),
+    torques: torquesOf(step, context),
+    readings: readingsOf(step.blocks, context),
+    wait: step.wait ? formatMinutes(step.wait.value) : null,
+    signOff: step.signOff,
+    anyOrder: step.anyOrder,
+  };
+}
+
+function sideWords(side: Side | null): string | null {
+  switch (side) {
+    case 'each':
+      return 'Left side, then right side';
+    case 'left':
+      return 'Left side';
+    case 'right':
+      return 'Right side';
+    case null:
+      return null;
+  }
+}
+
+function timeWords({ step, plans }: NumberedStep): string | null {
+  const time = plans[0]?.steps.find(({ id }) => id === step.id)?.time;
+  if (!time) return null;
+  return step.side?.value === 'each' ? `${formatEstimate(time)} for both` : formatEstimate(time);
+}
+
+function peopleWords(people: number): string | null {
+  return people > 1 ? `${people} people` : null;
+}
+
+/** Tools or protective equipment of a step, by the names on the gather list. */
+function itemsOf(
+  { step, plans }: NumberedStep,
+  context: GuideContext,
+  idsOf: (planned: PlannedStep) => readonly string[],
+): readonly VaryingView[] {
+  const idsIn = (plan: (typeof plans)[number]) =>
+    plan.steps.filter(({ id }) => id === step.id).flatMap(idsOf);
+  const ids = [...new Set(plans.flatMap(idsIn))];
+  return ids.map((id) => {
+    const using = plans.filter((plan) => idsIn(plan).includes(id));
+    const shown: Shown = using.length === plans.length ? always : shownIn(context, using);
+    return { ...shown, text: context.guide.items.get(id)?.noun.label ?? id };
+  });
+}
+
+/** The torques that a step sets, with their order of tightening. */
+function torquesOf(step: Step, context: GuideContext): readonly TorqueView[] {
+  return actionsOf(step).flatMap(({ node, whens }) => {
+    const item = node.verb === 'tighten' ? context.guide.items.get(node.target.value) : undefined;
+    if (!item || !isFixing(item) || !item.torque || !isCounted(item)) return [];
+    const sides = item.side?.value === 'each' && !step.side ? 2 : 1;
+    const count = item.count.value * sides;
+    const narrowest = whens.at(-1);
+    return {
+      ...(narrowest ? shownWhen(context, { value: narrowest }) : always),
+      item: count === 1 ? item.noun.singular : `${count} ${item.noun.plural}`,
+      torque: itemTorqueWords(item),
+      pattern: item.pattern && count > 1 ? patternWords(item.pattern.value) : null,
+    };
+  });
+}
+
+function patternWords(pattern: 'cross' | 'circle' | 'row'): string {
+  switch (pattern) {
+    case 'cross':
+      return 'crosswise';
+    case 'circle':
+      return 'one after another round the circle';
+    case 'row':
+      return 'along the row';
+  }
+}
