@@ -105,7 +105,8 @@ export function widthClash(drive: FlatsDrive, thread: Thread, named?: WidthStand
   const listed = [...byWidth]
     .sort(([a], [b]) => a - b)
     .map(([across, names]) => `${printed(across, thread)} by ${names.join(', ')}`);
-  return `no ${named ? 'size of that standard' : 'standard known here'} gives ${thread.name} a ${formatDrive(drive)}; it is ${listed.join('; ')}`;
+  const nobody = named ? `${named.name} does not give` : 'no standard known here gives';
+  return `${nobody} ${thread.name} a ${formatDrive(drive)}; it is ${listed.join('; ')}`;
 }
 
 function printed(across: Millimetres, { form }: Thread): string {
