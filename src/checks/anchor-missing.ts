@@ -1,0 +1,34 @@
+import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
+import { didYouMean, nearest } from '../diagnostics/suggest.ts';
+import { anchorsOf, linkTarget } from './links.ts';
+import type { Rule } from './rule.ts';
+
+const card: RuleCard = {
+  code: 'anchor-missing',
+  severity: 'error',
+  title: 'A link to a place that the page does not have',
+  why: 'The link opens the page at its top, and the reader is left to search. Ids stand behind headings and on steps: ## Fit {#fit}.',
+  bad: '## Fit {#fit}\n\nNothing yet.\n\n## Prove it {#prove}\n\nAs under [fitting](#fitt).',
+  good: '## Fit {#fit}\n\nNothing yet.\n\n## Prove it {#prove}\n\nAs under [fitting](#fit).',
+};
+
+/** Every link with a `#` names a section, a step or a template of the page that it leads to. */
+export const anchorMissing: Rule = {
+  card,
+  run: ({ guide, shop }, report) => {
+    for (const link of guide.links) {
+      const target = linkTarget(guide, link.href);
+      if (target.kind !== 'file' || target.path === null || target.anchor === null) continue;
+      // A missing file is told by another rule; a file that is no page has no anchors to check.
+      const anchors = anchorsOf(shop, target.path);
+      if (anchors === null || anchors.has(target.anchor)) continue;
+      const help = didYouMean(nearest(target.anchor, anchors).map((id) => `#${id}`));
+      const page = target.path === guide.file ? 'this page' : target.path;
+      report(
+        finding(card, link.at, `${page} has no place "#${target.anchor}"`, {
+          notes: help === '' ? [] : [{ message: help }],
+        }),
+      );
+    }
+  },
+};

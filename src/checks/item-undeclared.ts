@@ -1,0 +1,39 @@
+import type { RuleCard } from '../diagnostics/rule-card.ts';
+import { nearest } from '../diagnostics/suggest.ts';
+import { findTarget } from '../job/index.ts';
+import { type Reference, referencesOf } from './references.ts';
+import type { Rule, Subject } from './rule.ts';
+import { reportUndeclared, type Undeclared, whoNames } from './undeclared.ts';
+
+const card: RuleCard = {
+  code: 'item-undeclared',
+  severity: 'error',
+  title: 'Something is named that the guide does not declare',
+  why: 'Name, count, drive and torque are printed from the declaration. Without one there is nothing to print and nothing to count.',
+  bad: '::fastener[Arch screw]{#arch-screw}\n\n::step[Free the arch edge]{#arch}\n\n:remove[arch-screws].',
+  good: '::fastener[Arch screw]{#arch-screw}\n\n::step[Free the arch edge]{#arch}\n\n:remove[arch-screw].',
+};
+
+/** Every item, template or hole that a guide names exists; tools and steps have rules of their own. */
+export const itemUndeclared: Rule = {
+  card,
+  run: (subject, report) => {
+    const missing = referencesOf(subject.guide).filter(
+      ({ ref, wanted }) =>
+        wanted !== 'tool' && wanted !== 'step' && findTarget(subject.guide, ref.value) === null,
+    );
+    reportUndeclared(card, missing, (first) => describe(first, subject), report);
+  },
+};
+
+function describe(first: Reference, { guide, shop }: Subject): Undeclared {
+  const id = first.ref.value;
+  const message = `${whoNames(first)} "${id}", which this guide does not declare`;
+  const owned = shop.crib.get(id);
+  if (owned?.kind === 'wear' && first.wanted === 'wear')
+    return {
+      message,
+      notes: [{ message: `the tool crib has it: declare it with ::wear{#${id}}`, at: owned.idAt }],
+    };
+  return { message, likely: nearest(id, [...guide.items.keys(), ...guide.templates.keys()])[0] };
+}

@@ -1,0 +1,33 @@
+import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
+import type { Item } from '../model/item.ts';
+import { referencesOf } from './references.ts';
+import type { Rule } from './rule.ts';
+
+const card: RuleCard = {
+  code: 'item-unused',
+  severity: 'warning',
+  title: 'Something is declared and no step uses it',
+  why: 'The technician fetches what the gather list names. What no step uses is carried for nothing, or a step has been forgotten.',
+  bad: '::tool[Trim lever]{#trim-lever}\n::tool[Heat gun]{#heat-gun}\n\n::step[Free the arch edge]{#arch}\n\nWork the :tool[trim-lever] behind the edge.',
+  good: '::tool[Trim lever]{#trim-lever}\n::tool[Heat gun]{#heat-gun}\n\n::step[Free the arch edge]{#arch}\n\nWarm it with the :tool[heat-gun], then work the :tool[trim-lever] behind the edge.',
+};
+
+/**
+ * Every declared thing is named somewhere besides its declaration. Protective equipment is worn throughout,
+ * and what the box holds is accounted for by the dry run.
+ */
+export const itemUnused: Rule = {
+  card,
+  run: ({ guide }, report) => {
+    const used = new Set(referencesOf(guide).map(({ ref }) => ref.value));
+    for (const item of guide.items.values()) {
+      if (used.has(item.id) || item.kind === 'wear' || item.kind === 'kit' || isPlatforms(item)) continue;
+      report(finding(card, item.idAt, `the ${item.noun.singular} is declared and never used`));
+    }
+  },
+};
+
+/** A part that the platform declares is there for every guide; using it is no duty. */
+function isPlatforms(item: Item): boolean {
+  return item.kind === 'part' && item.fromPlatform;
+}

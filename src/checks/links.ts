@@ -1,0 +1,44 @@
+import { posix } from 'node:path';
+import type { Guide } from '../model/guide.ts';
+import type { Shop } from '../model/shop.ts';
+
+/** Where a link of a guide leads. */
+export type LinkTarget =
+  /** An address on the web, or of a person; nobody fetches it. */
+  | { readonly kind: 'outside' }
+  /** No address that a site can link to. */
+  | { readonly kind: 'unusable' }
+  | { readonly kind: 'file'; readonly path: string | null; readonly anchor: string | null };
+
+/** Takes a link apart; a path is from the workspace's root, `null` where it leaves the workspace. */
+export function linkTarget(guide: Guide, href: string): LinkTarget {
+  const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(href)?.[1]?.toLowerCase();
+  if (scheme !== undefined) {
+    return { kind: ['http', 'https', 'mailto', 'tel'].includes(scheme) ? 'outside' : 'unusable' };
+  }
+  if (href.startsWith('//') || href.startsWith('/')) return { kind: 'unusable' };
+  const [way = '', anchor = null] = href.split('#', 2);
+  const path = decoded(way.split('?', 1)[0] ?? '');
+  if (path === '')
+    return { kind: 'file', path: guide.file, anchor: anchor === null ? null : decoded(anchor) };
+  const full = posix.join(posix.dirname(guide.file), path);
+  const inside = full !== '..' && !full.startsWith('../');
+  return { kind: 'file', path: inside ? full : null, anchor: anchor === null ? null : decoded(anchor) };
+}
+
+/** The anchors of a page that a file of the workspace becomes; `null` for a file that is no page. */
+export function anchorsOf(shop: Shop, path: string): ReadonlySet<string> | null {
+  const guide = shop.guides.find(({ file }) => file === path);
+  if (guide) return guide.anchors;
+  const platform = [...shop.platforms.values()].find(({ file }) => file === path);
+  return platform ? new Set(platform.sections.flatMap(({ id }) => (id === null ? [] : [id]))) : null;
+}
+
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    // A stray per cent sign is part of the name.
+    return text;
+  }
+}

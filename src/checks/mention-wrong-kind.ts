@@ -1,0 +1,57 @@
+import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
+import { findTarget, isFixing, type Target } from '../job/index.ts';
+import { type Reference, referencesOf } from './references.ts';
+import type { Rule } from './rule.ts';
+
+const card: RuleCard = {
+  code: 'mention-wrong-kind',
+  severity: 'error',
+  title: 'Something is named as what it is not',
+  why: 'A screw that is mentioned as a tool, or a part that is named to turn a screw, stands in the wrong list.',
+  bad: '::fastener[Arch screw]{#arch-screw}\n\n::step[Free the arch edge]{#arch}\n\nFind the :part[arch-screw] at the lip.',
+  good: '::fastener[Arch screw]{#arch-screw}\n\n::step[Free the arch edge]{#arch}\n\nFind the :fastener[arch-screw] at the lip.',
+};
+
+/** What a mention names is of the kind that the mention says. Actions have the action table for that. */
+export const mentionWrongKind: Rule = {
+  card,
+  run: ({ guide }, report) => {
+    for (const reference of referencesOf(guide)) {
+      const { ref, wanted } = reference;
+      const target = findTarget(guide, ref.value);
+      if (target === null || fits(reference, target)) continue;
+      const kind = kindOf(target);
+      report(
+        finding(
+          card,
+          ref.at,
+          `"${ref.value}" is ${article(kind)} ${kind}, not ${article(wanted)} ${wanted}`,
+          {
+            notes: [{ message: `declared here as ${article(kind)} ${kind}`, at: placeOf(target) }],
+          },
+        ),
+      );
+    }
+  },
+};
+
+function fits({ wanted }: Reference, target: Target): boolean {
+  if (wanted === 'item' || wanted === 'target' || wanted === 'need' || wanted === 'step') return true;
+  if (wanted === 'cut-template') return target.kind !== 'item';
+  // A fastener that comes in the box is both.
+  if (wanted === 'fastener' && target.kind === 'item' && isFixing(target.item)) return true;
+  return kindOf(target) === wanted;
+}
+
+function kindOf(target: Target): string {
+  return target.kind === 'item' ? target.item.kind : target.kind === 'hole' ? 'hole' : 'cut-template';
+}
+
+function placeOf(target: Target) {
+  if (target.kind === 'item') return target.item.idAt;
+  return target.kind === 'hole' ? target.feature.at : target.template.at;
+}
+
+function article(noun: string): string {
+  return /^[aeiou]/.test(noun) ? 'an' : 'a';
+}

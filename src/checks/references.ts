@@ -1,0 +1,91 @@
+import { inlinesOf, placedIn, placedInStep, stepsOf } from '../job/index.ts';
+import type { Guide, Step } from '../model/guide.ts';
+import type { MentionKind, Ref } from '../model/inline.ts';
+import type { Item } from '../model/item.ts';
+
+/** What the place of a reference asks of the thing that it names. */
+export type Wanted = MentionKind | 'item' | 'target' | 'need';
+
+/** An id that a guide names, as its author wrote it. */
+export interface Reference {
+  readonly ref: Ref;
+  readonly wanted: Wanted;
+  /** The step in which it stands; `null` outside steps. */
+  readonly step: Step | null;
+  /** The item whose declaration names it; `null` in the text. */
+  readonly from: Item | null;
+}
+
+/** Every id that a guide names, each place once, in the order of the files. */
+export function referencesOf(guide: Guide): readonly Reference[] {
+  const all = [
+    ...inText(guide),
+    ...inSteps(guide),
+    ...[...guide.items.values()].flatMap(inItem),
+    ...inTemplates(guide),
+  ];
+  const places = new Map<string, Reference>();
+  // A step that was derived by reversal repeats what its source says; the author wrote it once.
+  for (const one of all) {
+    const { value, at } = one.ref;
+    const key = `${at.file}\n${at.start}\n${value}`;
+    if (!places.has(key)) places.set(key, one);
+  }
+  return [...places.values()];
+}
+
+function inText(guide: Guide): Reference[] {
+  const intros = guide.sections.flatMap((section) => [
+    ...placedIn(section.intro),
+    ...inlinesOf(section.title),
+  ]);
+  const outside = [...placedIn(guide.opening), ...intros, ...inlinesOf(guide.footnotes)];
+  return outside.flatMap(({ node }) => inNode(node, null));
+}
+
+function inSteps(guide: Guide): Reference[] {
+  return stepsOf(guide).flatMap((step) => [
+    ...step.needs.map((ref): Reference => ({ ref, wanted: 'need', step, from: null })),
+    ...inlinesOf(step.title).flatMap(({ node }) => inNode(node, step)),
+    ...placedInStep(step).flatMap(({ node }) => inNode(node, step)),
+  ]);
+}
+
+type Node = ReturnType<typeof inlinesOf>[number]['node'];
+
+function inNode(node: Node, step: Step | null): Reference[] {
+  if (node.type === 'mention') return [{ ref: node.target, wanted: node.of, step, from: null }];
+  return [
+    { ref: node.target, wanted: 'target', step, from: null },
+    ...node.with.map((ref): Reference => ({ ref, wanted: 'tool', step, from: null })),
+    ...(node.trial ? [{ ref: node.trial, wanted: 'step' as const, step, from: null }] : []),
+  ];
+}
+
+function inItem(item: Item): Reference[] {
+  const named = (refs: readonly Ref[], wanted: Wanted) =>
+    refs.map((ref): Reference => ({ ref, wanted, step: null, from: item }));
+  return [
+    ...named(item.with, 'tool'),
+    ...named(item.needs, 'need'),
+    ...('or' in item ? named(item.or, 'tool') : []),
+    ...('holds' in item ? named(item.holds, 'item') : []),
+    ...('covers' in item ? named(item.covers, 'item') : []),
+    ...('on' in item ? named(item.on, 'item') : []),
+    ...('replaces' in item && item.replaces ? named([item.replaces], 'item') : []),
+  ];
+}
+
+function inTemplates(guide: Guide): Reference[] {
+  return [...guide.templates.values()].flatMap((template) => {
+    const ids = [
+      template.panel,
+      ...[...template.holes, ...template.slots, ...template.patterns].map((hole) => hole.for),
+    ];
+    return ids.flatMap((id) =>
+      id === null
+        ? []
+        : [{ ref: { value: id, at: template.at }, wanted: 'item' as const, step: null, from: null }],
+    );
+  });
+}

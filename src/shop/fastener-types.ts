@@ -1,0 +1,44 @@
+import type { Report } from '../diagnostics/report.ts';
+import { required } from '../directives/attribute.ts';
+import { drive, id, list, words, yesNo } from '../directives/attribute-types.ts';
+import { directive } from '../directives/directive.ts';
+import { nounOf } from '../job/index.ts';
+import type { FastenerType } from '../model/item.ts';
+import type { SourceFile } from '../source/source-file.ts';
+import { emptyScope } from './empty-scope.ts';
+import { readEntries } from './list-entries.ts';
+
+export const fastenersFile = 'fasteners.yaml';
+
+/** An entry of `fasteners.yaml`, read as if it were a directive. */
+const entryReader = directive({
+  name: 'fastener type',
+  form: 'leaf',
+  label: 'required',
+  attributes: { id: required(id), plural: words, drive, reuse: yesNo, release: words, synonyms: list },
+  summary: 'A kind of fastener: its drive, whether it goes back, and how it lets go.',
+  example: '',
+  build: ({ values, directive: found }): FastenerType | null => {
+    if (!values.id) return null;
+    const noun = nounOf(found.labelText);
+    return {
+      id: values.id.value,
+      noun: values.plural ? { ...noun, plural: values.plural.value } : noun,
+      drive: values.drive,
+      reuse: values.reuse?.value ?? true,
+      release: values.release?.value ?? null,
+      synonyms: values.synonyms?.value ?? [],
+      at: found.at,
+    };
+  },
+});
+
+/** Reads the kinds of fastener that the shop knows, by id. */
+export function readFastenerTypes(source: SourceFile, report: Report): ReadonlyMap<string, FastenerType> {
+  const types = new Map<string, FastenerType>();
+  for (const entry of readEntries(source, {}, () => 'fastener type', report)) {
+    const type = entryReader.read(entry, emptyScope(report));
+    if (type) types.set(type.id, type);
+  }
+  return types;
+}
