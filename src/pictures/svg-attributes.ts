@@ -18,6 +18,7 @@ export function keptAttributes(
       problem('drawing-part-unsupported', `${name} is not kept in drawings; draw it without`);
     }
     if (!paintAttributes.has(name) && !allowed.has(name) && name !== 'id') return;
+    if (name === 'id' && !/^[^\s"'()#\\<>]+$/.test(value)) return;
     const fault = name === 'href' ? hrefFault(value) : valueFault(value);
     if (fault === 'unsafe') problem('drawing-unsafe', `${name}="${short(value)}" can run code; remove it`);
     else if (fault === 'outside') problem('drawing-reaches-outside', outside(name, value));
