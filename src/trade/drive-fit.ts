@@ -83,7 +83,7 @@ function numberFit(
   if (Math.abs(tool.number - item.number) > 5) return 'no';
   const fault = tool.number < item.number ? 'is too small and spoils it' : 'is too large and does not go in';
   if (outside)
-    return near(tool, false, `a ${formatDrive(tool)} tool is not the size of ${formatDrive(item)}`);
+    return near(tool, false, `the ${formatDrive(tool)} tool is not the size of ${formatDrive(item)}`);
   return near(tool, false, `a ${formatDrive(tool)} tool in a ${formatDrive(item)} recess ${fault}`);
 }
 

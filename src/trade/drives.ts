@@ -138,7 +138,7 @@ function flatsDrive(plain: string, kind: FlatsDrive['kind'], size: string): Pars
   if (!number) return tradeProblem(`"${plain}" has no size that can be read; ${expects}`);
   const inches = /^(?:in|inch|inches|")$/.test(number.rest);
   if (!inches && number.rest !== '' && number.rest !== 'mm') {
-    return tradeProblem(`"${number.rest}" in "${plain}" is not a size of a drive; ${expects}`);
+    return tradeProblem(`"${plain}" does not end in a size; ${expects}`);
   }
   if (!inches && number.written.includes('/')) {
     const mended = `${plain.replace(/ ?mm$/, '')} in`;

@@ -104,6 +104,6 @@ export function judgeRivetNutHole(diameter: Quantity<'length'>, { size }: Thread
   if (diameter.base >= least && diameter.base <= most) return { verdict: 'fits' };
   return {
     verdict: diameter.base < least ? 'too-small' : 'large',
-    message: `a hole of ${formatBoth(diameter)} is unusual for an ${size} rivet nut (${least} to ${most} mm is usual); makers differ, so check the part's own sheet`,
+    message: `a hole of ${formatBoth(diameter)} is unusual for a rivet nut of ${size} (${least} to ${most} mm is usual); makers differ, so check the part's own sheet`,
   };
 }

@@ -1,6 +1,6 @@
 import { inchFraction } from '../units/fraction.ts';
 import { base, type Millimetres } from '../units/quantity.ts';
-import { type FlatsDrive, formatDrive } from './drives.ts';
+import type { FlatsDrive } from './drives.ts';
 import type { Thread } from './thread.ts';
 
 /** A standard that fixes the width across flats of a hexagon by thread. */
@@ -106,8 +106,14 @@ export function widthClash(drive: FlatsDrive, thread: Thread, named?: WidthStand
     .sort(([a], [b]) => a - b)
     .map(([across, names]) => `${printed(across, thread)} by ${names.join(', ')}`);
   const nobody = named ? `${named.name} does not give` : 'no standard known here gives';
-  return `${nobody} ${thread.name} a ${formatDrive(drive)}; it is ${listed.join('; ')}`;
+  return `${nobody} ${thread.name} ${nouns[kind]} of ${drive.size}; it is ${listed.join('; ')}`;
 }
+
+const nouns = {
+  hexagon: 'a hexagon',
+  'hexagon-socket': 'a hexagon socket',
+  'square-flats': 'a square',
+} as const;
 
 function printed(across: Millimetres, { form }: Thread): string {
   return form === 'metric' ? `${across} mm` : `${inchFraction(across).text} in`;
