@@ -17,6 +17,8 @@ const paper = z
   .transform((name) => name.toLowerCase())
   .pipe(z.enum(papers, { error: `a paper: ${papers.join(', ')}` }));
 
+const crewExpected = 'a whole number from 1 to 9';
+
 const schema = z.strictObject({
   name: yamlText,
   logo: yamlText.optional(),
@@ -27,7 +29,10 @@ const schema = z.strictObject({
   address: z.url({ protocol: /^https?$/, error: 'a web address, as in https://guides.example/' }).optional(),
   units: z.enum(['metric', 'us']).default('metric'),
   papers: z.array(paper).min(1, { error: 'a list of at least one paper' }).default(['a4', 'letter']),
-  crew: z.number({ error: 'a whole number' }).int({ error: 'a whole number' }).min(1).max(9).default(1),
+  crew: z
+    .number({ error: crewExpected })
+    .refine((count) => Number.isInteger(count) && count >= 1 && count <= 9, { error: crewExpected })
+    .default(1),
   'signal-words': z.enum(['ansi', 'iso']).default('ansi'),
   'plain-language': z
     .union([yamlYesNo, z.strictObject({ off: z.array(yamlText) })], {

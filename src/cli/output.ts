@@ -1,0 +1,47 @@
+import { renderJson } from '../diagnostics/render-json.ts';
+import { renderSarif } from '../diagnostics/render-sarif.ts';
+import { renderText } from '../diagnostics/render-text.ts';
+import { countFindings, summaryLine } from '../diagnostics/summary.ts';
+import { type Inspection, ruleCards } from '../shop/index.ts';
+import type { ExitCode, Io } from './io.ts';
+import { version } from './version.ts';
+
+/** How findings can be printed. */
+export const formats = ['text', 'json', 'sarif'] as const;
+
+/** What the commands that check have in common. */
+export interface CheckOptions {
+  readonly guides: string;
+  readonly format: (typeof formats)[number];
+  readonly strict: boolean;
+}
+
+/** Prints what a run has found; in text, `closing` follows the summary. */
+export function printInspection(
+  inspection: Inspection,
+  options: CheckOptions,
+  prefix: string,
+  closing: string,
+  io: Io,
+): void {
+  const { findings, sources, guideCount } = inspection;
+  const context = { sources, prefix };
+  switch (options.format) {
+    case 'text': {
+      const text = renderText(findings, context, { colour: io.colour, width: io.width });
+      io.out(`${text === '' ? '' : `${text}\n\n`}${summaryLine(findings, guideCount)}\n${closing}`);
+      break;
+    }
+    case 'json':
+      io.out(`${renderJson(findings, guideCount, context)}\n`);
+      break;
+    case 'sarif':
+      io.out(`${renderSarif(findings, ruleCards, context, version)}\n`);
+  }
+}
+
+/** The exit code that findings ask for. */
+export function exitCodeOf({ findings }: Inspection, strict: boolean): ExitCode {
+  const { errors, warnings } = countFindings(findings);
+  return errors > 0 || (strict && warnings > 0) ? 1 : 0;
+}

@@ -1,0 +1,95 @@
+import { Command, CommanderError, Option } from 'commander';
+import { build } from './build.ts';
+import { check } from './check.ts';
+import { explain } from './explain.ts';
+import { type ExitCode, type Io, UsageError } from './io.ts';
+import { formats } from './output.ts';
+import { version } from './version.ts';
+
+/**
+ * Runs a command line and returns its exit code. Never throws: what goes wrong inside Baybook itself is told in
+ * one line, without a stack trace.
+ *
+ * @param args without the names of Node and of the script
+ */
+export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
+  let code: ExitCode = 0;
+  const program = commandLine(io, (result) => {
+    code = result;
+  });
+  try {
+    await program.parseAsync(args, { from: 'user' });
+    return code;
+  } catch (error) {
+    return failed(error, io);
+  }
+}
+
+function commandLine(io: Io, done: (code: ExitCode) => void): Command {
+  const program = new Command('baybook');
+  program
+    .description('Checked install guides: a site, a print and cut templates at full scale, from Markdown.')
+    .version(version, '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand('help [command]', 'print the help of a command')
+    .exitOverride()
+    .configureOutput({ writeOut: io.out, writeErr: io.err, getOutHelpWidth: () => io.width })
+    .addHelpText('after', footer);
+
+  withCommonOptions(program.command('check'))
+    .description('check every guide and write nothing')
+    .action(async (options) => done(await check(options, io)));
+
+  withCommonOptions(program.command('build'))
+    .description('check every guide, then write the site')
+    .option('--out <folder>', 'where the site goes', 'site')
+    .option('--keep-going', 'publish the sound guides even where others have errors', false)
+    .action(async (options) => done(await build(options, io)));
+
+  program
+    .command('explain')
+    .argument('[rule]', 'the name that stands behind "error" or "warning"; without it, all rules are listed')
+    .description('say why a rule exists, with an example of the fault and of its cure')
+    .action((rule: string | undefined) => done(explain(rule, io)));
+
+  return program;
+}
+
+function withCommonOptions(command: Command): Command {
+  return command
+    .option('--guides <folder>', 'the workspace: shop.yaml and a folder for each guide', 'guides')
+    .addOption(
+      new Option('--format <format>', 'how findings are printed').choices([...formats]).default('text'),
+    )
+    .option('--strict', 'count warnings as errors', false);
+}
+
+const footer = `
+Exit code: 0 without errors, 1 with errors, 2 for wrong usage.
+
+Examples:
+  baybook check                          check the workspace in guides/
+  baybook build --out site               check it and write the site
+  baybook check --format sarif           findings for a code host
+  baybook explain tool-undeclared        what a finding is about`;
+
+function failed(error: unknown, io: Io): ExitCode {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+  if (error instanceof UsageError) {
+    io.err(`baybook: ${error.message}\n`);
+    return 2;
+  }
+  if (isSystemError(error)) {
+    io.err(`baybook: ${error.message}\n`);
+    return 1;
+  }
+  const message = error instanceof Error ? error.message : String(error);
+  io.err(`baybook: this is a fault of Baybook, not of your guides: ${message}\n`);
+  if (process.env.BAYBOOK_TRACE && error instanceof Error) io.err(`${error.stack}\n`);
+  return 1;
+}
+
+/** What the operating system refuses (a full disk, a folder that is not ours) has a code and a fair message. */
+function isSystemError(error: unknown): error is NodeJS.ErrnoException {
+  return error instanceof Error && 'syscall' in error && 'code' in error;
+}

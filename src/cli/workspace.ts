@@ -1,0 +1,34 @@
+import { stat } from 'node:fs/promises';
+import { relative, resolve, sep } from 'node:path';
+import { type Io, UsageError } from './io.ts';
+
+/** A workspace as named on the command line. */
+export interface WorkspaceFolder {
+  readonly root: string;
+  /** The way to it from the current folder, as put before each file in a finding. */
+  readonly prefix: string;
+}
+
+/** Finds the workspace's folder; a wrong name is wrong usage. */
+export async function workspaceFolder(named: string, io: Io): Promise<WorkspaceFolder> {
+  const root = resolve(io.cwd, named);
+  const found = await stat(root).catch(() => null);
+  if (!found?.isDirectory()) {
+    throw new UsageError(`there is no folder "${named}" here; --guides names the workspace`);
+  }
+  const way = relative(io.cwd, root).split(sep).join('/');
+  return { root, prefix: way === '' ? '' : `${way}/` };
+}
+
+/** Where the site goes. Never into the workspace, nor around it: the next run would read it, or replace it. */
+export function outputFolder(named: string, workspace: WorkspaceFolder, io: Io): string {
+  const out = resolve(io.cwd, named);
+  if (holds(workspace.root, out) || holds(out, workspace.root)) {
+    throw new UsageError(`--out "${named}" and the workspace lie inside one another; choose another folder`);
+  }
+  return out;
+}
+
+function holds(outer: string, inner: string): boolean {
+  return outer === inner || inner.startsWith(outer.endsWith(sep) ? outer : outer + sep);
+}
