@@ -10,6 +10,8 @@ import { platforms } from './platforms.ts';
 import { procedures } from './procedures.ts';
 import { roofVent } from './roof-vent.ts';
 import { sideAwning } from './side-awning.ts';
+import { switchPanel } from './switch-panel.ts';
+import { swivelSeat } from './swivel-seat.ts';
 
 const workspace = join(import.meta.dirname, '..');
 
@@ -19,6 +21,8 @@ const folders: readonly (readonly [string, Readonly<Record<string, string>>])[] 
   ['../guides-draft/roof-vent/pictures', roofVent],
   ['../guides-draft/flush-sensors/pictures', flushSensors],
   ['../guides-draft/side-awning/pictures', sideAwning],
+  ['../guides-draft/swivel-seat/pictures', swivelSeat],
+  ['../guides-draft/switch-panel/pictures', switchPanel],
   ['lamp-cradle/pictures', lampCradle],
 ];
 

@@ -206,3 +206,12 @@ export const torqueWrench = (): string =>
   ) +
   circle(0, 0, 8, 'shade') +
   path('M172 -10V10M182 -10V10M192 -10V10M202 -10V10M212 -10V10M96 -6V6M104 -6V6', 'detail');
+
+/** The head of a cross-recess screw from above. */
+export const crossHead = (x: number, y: number, r = 11): string =>
+  place(
+    x,
+    y,
+    circle(0, 0, r, 'item') +
+      path(`M${n(-r * 0.55)} 0H${n(r * 0.55)}M0 ${n(-r * 0.55)}V${n(r * 0.55)}`, 'bold'),
+  );
