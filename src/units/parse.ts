@@ -90,9 +90,18 @@ export function splitRange(plain: string): readonly [string, string] | undefined
   return hyphen?.[1] && hyphen[2] ? [hyphen[1], hyphen[2]] : undefined;
 }
 
-/** The faults that show before any number is read: nothing there, or a decimal comma. */
+/** Characters. No quantity needs as many, and a bound keeps hostile text from being slow to read. */
+const LONGEST = 100;
+
+/** The faults that show before any number is read: nothing there, far too much, or a decimal comma. */
 export function faultOfText(plain: string, dimension: Dimension): QuantityProblem | undefined {
   if (plain === '') return problem('empty', `the value is empty; ${expected(dimension)}`);
+  if (plain.length > LONGEST) {
+    return problem(
+      'not-a-number',
+      `"${plain.slice(0, 20)}…" is too long for a quantity; ${expected(dimension)}`,
+    );
+  }
   if (!/\d,\d/.test(plain)) return undefined;
   if (/(^|[^\d.])\d{1,3}(,\d{3})+(?!\d)/.test(plain)) {
     return problem(

@@ -1,0 +1,93 @@
+import { describe, expect, test } from 'vitest';
+import { ampacity, awgArea, voltageDrop } from '../../src/trade/wiring.ts';
+import { quantityOf } from '../../src/units/format.ts';
+import { base } from '../../src/units/quantity.ts';
+import { wire } from '../trade/read.ts';
+
+const CIRCULAR_MIL = (Math.PI / 4) * 0.0254 ** 2;
+const length = (feet: number) => quantityOf('length', feet, 'ft').base;
+
+// AWG diameters 0.127·92^((36 − n)/39) mm (lrak.net); circular mils as hyperphysics prints them.
+test.each([
+  [18, 0.823, 1624.3],
+  [16, 1.309, 2582.9],
+  [14, 2.081, 4106.8],
+  [12, 3.309, 6529],
+  [10, 5.261, 10381],
+  [8, 8.366, 16509],
+  [6, 13.3, 26250],
+])('%d AWG', (gauge, area, mils) => {
+  expect(awgArea(gauge)).toBeCloseTo(area, 2);
+  expect(Math.abs(awgArea(gauge) / CIRCULAR_MIL / mils - 1)).toBeLessThan(5e-4);
+});
+
+// 4/0 is n = −3: 0.46 in exactly, so 211 600 circular mils.
+test('4/0 AWG is 0.46 in thick', () => expect(awgArea(-3) / CIRCULAR_MIL).toBeCloseTo(211600, 3));
+
+// SAE wire holds less copper than AWG of the same number: sportsmensmarine.com.
+test.each([
+  [18, 1537],
+  [16, 2336],
+  [14, 3702],
+  [12, 5833],
+  [10, 9343],
+])('%d SAE', (gauge, mils) => {
+  expect(wire(`${gauge} SAE`).area / CIRCULAR_MIL).toBeCloseTo(mils, 6);
+  expect(wire(`${gauge} SAE`).area).toBeLessThan(awgArea(gauge));
+});
+
+// Single wires, 105 °C insulation, in an engine space (ABYC E-11 by sportsmensmarine.com); 8 and 6 from memory.
+test.each([
+  [18, 17],
+  [16, 21],
+  [14, 30],
+  [12, 38],
+  [10, 51],
+  [8, 68],
+  [6, 102],
+])('%d gauge carries %d A, as AWG and as SAE', (gauge, amperes) => {
+  expect(ampacity(wire(`${gauge} AWG`))).toBe(amperes);
+  expect(ampacity(wire(`${gauge} SAE`))).toBe(amperes);
+});
+
+test('no ampacity is above that of any other source: chassis wiring (hyperphysics) and 120 °F (truck-lite.com)', () => {
+  const chassis = { 18: 16, 16: 22, 14: 32, 12: 41, 10: 55, 8: 73, 6: 101 };
+  for (const [gauge, amperes] of Object.entries(chassis)) {
+    // The sources differ by an ampere at 18 and 6; more would be a slip of ours.
+    expect(ampacity(wire(`${gauge} AWG`)) ?? 0).toBeLessThanOrEqual(amperes + 1);
+  }
+});
+
+describe('voltage drop, CM = 10.75·I·L/E there and back (ABYC E-11)', () => {
+  const needed = (amperes: number, feet: number, volts: number): number => (10.75 * amperes * feet) / volts;
+
+  // sportsmensmarine.com: 10 A, 11 + 10 ft, 3 % of 12 V asks for 6 271 circular mils.
+  test('the worked example flips from 12 AWG to 10 SAE', () => {
+    const drop = (size: string): number => voltageDrop(base(10), length(21 / 2), wire(size));
+    expect(needed(10, 21, 0.36)).toBeCloseTo(6270.8, 1);
+    expect(drop('12 AWG')).toBeLessThan(0.36);
+    expect(drop('12 SAE')).toBeGreaterThan(0.36);
+    expect(drop('10 SAE')).toBeLessThan(0.36);
+  });
+
+  // hollandmarine flipbook: 10 % of 12 V asks for 1 881 circular mils, 16 AWG.
+  test('at 10 % 16 AWG will do and 18 AWG will not', () => {
+    expect(voltageDrop(base(10), length(21 / 2), wire('16 AWG'))).toBeLessThan(1.2);
+    expect(voltageDrop(base(10), length(21 / 2), wire('18 AWG'))).toBeGreaterThan(1.2);
+  });
+
+  test('12 AWG, 10 A, 21 ft: 0.3457 V by this formula, 0.3335 V by pure copper at 20 °C', () => {
+    const drop = voltageDrop(base(10), length(21 / 2), wire('12 AWG'));
+    expect(drop).toBeCloseTo(0.3457, 4);
+    expect(drop).toBeGreaterThan(0.3335);
+  });
+
+  test.each([
+    [5, 30, 4479],
+    [30, 10, 8958],
+  ])('%d A over %d ft at 3 %', (amperes, feet, mils) => {
+    expect(needed(amperes, feet, 0.36)).toBeCloseTo(mils, 0);
+    const area = base<'area'>(mils * CIRCULAR_MIL);
+    expect(voltageDrop(base(amperes), length(feet / 2), { size: 'computed', area })).toBeCloseTo(0.36, 4);
+  });
+});
