@@ -87,7 +87,7 @@ function corner(): string {
     circle(70, 350, 82, 'part'),
     path('M20 150A236 236 0 0 1 212 372', 'bold'),
     place(435, 118, boltSide(46, 12)),
-    arrow(474, 112, 474, 50, 14),
+    turnArrow(435, 104, 34, 300, 180),
     ...[
       [256, 196],
       [260, 240],
