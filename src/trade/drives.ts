@@ -1,6 +1,6 @@
 import { plainText, readNumber } from '../units/number.ts';
 import { base, type Millimetres } from '../units/quantity.ts';
-import { type TradeProblem, tradeProblem } from './problem.ts';
+import { decimalComma, type TradeProblem, tradeProblem } from './problem.ts';
 
 /** A drive measured across its flats: `hex 7` is in millimetres, `hex 1/2 in` in inches. */
 export interface FlatsDrive {
@@ -130,10 +130,8 @@ function closest(sizes: readonly number[], wanted: number): number {
 
 /** The finest steps in which flats are made: half a millimetre, a 64th of an inch (common practice, no source). */
 function flatsDrive(plain: string, kind: FlatsDrive['kind'], size: string): ParsedDrive {
-  if (/\d,\d/.test(size)) {
-    const mended = plain.replace(',', '.');
-    return tradeProblem(`"${plain}" has a decimal comma; write a decimal point: "${mended}"`, mended);
-  }
+  const comma = decimalComma(plain, (mended) => readDrive(mended)?.ok === true);
+  if (comma) return comma;
   const number = readNumber(size);
   if (!number) return tradeProblem(`"${plain}" has no size that can be read; ${expects}`);
   const inches = /^(?:in|inch|inches|")$/.test(number.rest);
@@ -141,7 +139,7 @@ function flatsDrive(plain: string, kind: FlatsDrive['kind'], size: string): Pars
     return tradeProblem(`"${plain}" does not end in a size; ${expects}`);
   }
   if (!inches && number.written.includes('/')) {
-    const mended = `${plain.replace(/ ?mm$/, '')} in`;
+    const mended = respell(`${plain.replace(/ ?mm$/, '')} in`);
     return tradeProblem(`"${plain}" is a fraction without inches; a bare size is in millimetres`, mended);
   }
   const across = base<'length'>(number.value * (inches ? 25.4 : 1));

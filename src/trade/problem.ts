@@ -8,6 +8,16 @@ export interface TradeProblem {
 }
 
 /** Makes a problem. */
-export function tradeProblem(message: string, suggestion?: string): TradeProblem {
+export function tradeProblem(message: string, suggestion?: string | undefined): TradeProblem {
   return { ok: false, message, ...(suggestion === undefined ? {} : { suggestion }) };
+}
+
+/** A decimal comma, if the text has one; the point is suggested where the mended text would be accepted. */
+export function decimalComma(text: string, accepts: (mended: string) => boolean): TradeProblem | undefined {
+  if (!/\d,\d/.test(text)) return undefined;
+  const mended = text.replace(/(\d),(?=\d)/g, '$1.');
+  return tradeProblem(
+    `"${text}" has a decimal comma; write a decimal point`,
+    accepts(mended) ? mended : undefined,
+  );
 }

@@ -1,6 +1,6 @@
 import { plainText } from '../units/number.ts';
 import { type Base, base, type Millimetres } from '../units/quantity.ts';
-import { type TradeProblem, tradeProblem } from './problem.ts';
+import { decimalComma, type TradeProblem, tradeProblem } from './problem.ts';
 
 /** A screw thread. */
 export interface Thread {
@@ -66,10 +66,8 @@ const expects = 'write, for example, "M8x1.25" or "1/4-20"';
 /** Reads `M8x1.25`, `M8×1.25`, `M8` (coarse), `1/4-20`, `#10-24`; a pitch that the size does not have is refused. */
 export function parseThread(text: string): ParsedThread {
   const plain = plainText(text).replace(/ ?[×xX*] ?/, 'x');
-  if (/\d,\d/.test(plain)) {
-    const mended = plain.replace(/,/g, '.');
-    return tradeProblem(`"${plain}" has a decimal comma; write a decimal point: "${mended}"`, mended);
-  }
+  const comma = decimalComma(plain, (mended) => parseThread(mended).ok);
+  if (comma) return comma;
   const metric = /^M ?(\d+(?:\.\d+)?)(?:[x-](\d+(?:\.\d+)?|\.\d+))?$/i.exec(plain);
   if (metric?.[1]) return metricThread(Number(metric[1]), metric[2]);
   const unified = /^(#?\d+|\d+\/\d+)(?: ?in|")? ?- ?(\d+)(?: ?UN[CF])?$/i.exec(plain);

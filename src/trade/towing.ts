@@ -1,20 +1,29 @@
-import { type Base, base } from '../units/quantity.ts';
+import { formatBoth } from '../units/format.ts';
+import { type Base, base, type Dimension, type Quantity } from '../units/quantity.ts';
 
 /** One link between vehicle and load, with what it may carry or tow. */
-export interface RatedLink<M> {
-  /** What it is: "hitch", "ball", "roof bar". */
+export interface RatedLink<D extends Dimension = Dimension> {
+  /** What it is, as a noun: "hitch", "ball", "roof bar". */
   readonly name: string;
-  readonly rating: Base<'mass'>;
-  /** Whatever the caller wants back with the weakest link: a place in the text, say. */
-  readonly mark: M;
+  readonly rating: Quantity<D>;
 }
 
-/** The link that governs: the least rating, the first of equals; undefined for an empty list. */
-export function weakestLink<M>(links: readonly RatedLink<M>[]): RatedLink<M> | undefined {
-  return links.reduce<RatedLink<M> | undefined>(
-    (least, link) => (least && least.rating <= link.rating ? least : link),
+/** The link that governs: the least rating, the first of equals; undefined for an empty list. All are of one kind. */
+export function weakestLink<L extends RatedLink>(links: readonly L[]): L | undefined {
+  return links.reduce<L | undefined>(
+    (least, link) => (least && least.rating.base <= link.rating.base ? least : link),
     undefined,
   );
+}
+
+/** Judges what is claimed for the whole against its weakest link: a message where the claim is above it. */
+export function claimAboveWeakest<D extends Dimension>(
+  claim: Quantity<D>,
+  links: readonly RatedLink<D>[],
+): string | undefined {
+  const weakest = weakestLink(links);
+  if (!weakest || claim.base <= weakest.rating.base) return undefined;
+  return `${formatBoth(claim)} is claimed, but the ${weakest.name} is rated ${formatBoth(weakest.rating)}; the weakest link governs`;
 }
 
 /** m/s², as type approval of couplings rounds it. */

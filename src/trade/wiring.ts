@@ -1,7 +1,7 @@
 import { significant } from '../units/format.ts';
 import { plainText, readNumber } from '../units/number.ts';
 import { type Base, base, type Millimetres } from '../units/quantity.ts';
-import { type TradeProblem, tradeProblem } from './problem.ts';
+import { decimalComma, type TradeProblem, tradeProblem } from './problem.ts';
 
 /** A copper wire by its size. */
 export interface Wire {
@@ -35,10 +35,8 @@ const expects = 'write, for example, "2.5 mm²", "14 AWG" or "14 SAE"';
 /** Reads a wire size: `2.5 mm²`, `14 AWG`, `14 SAE`; a bare gauge is refused because AWG and SAE differ. */
 export function parseWire(text: string): ParsedWire {
   const plain = plainText(text);
-  if (/\d,\d/.test(plain)) {
-    const mended = plain.replace(',', '.');
-    return tradeProblem(`"${plain}" has a decimal comma; write a decimal point: "${mended}"`, mended);
-  }
+  const comma = decimalComma(plain, (mended) => parseWire(mended).ok);
+  if (comma) return comma;
   const gauge = /^(?:(AWG|SAE) ?(\d+)|(\d+) ?(AWG|SAE))$/i.exec(plain);
   const number = gauge?.[2] ?? gauge?.[3];
   if (number !== undefined) return gaugeWire(Number(number), (gauge?.[1] ?? gauge?.[4] ?? '').toUpperCase());
@@ -122,6 +120,7 @@ export interface CircuitFault {
     | 'fuse-below-load'
     | 'fuse-near-load'
     | 'fuse-above-wire'
+    | 'no-such-fuse'
     | 'voltage-drop'
     | 'voltage-drop-high';
   readonly message: string;
@@ -139,6 +138,8 @@ export interface CircuitJudgement {
 /** ABYC E-11: 3 % for what must work well, 10 % for the rest. */
 const NOTICED_DROP = 0.03;
 const GREATEST_DROP = 0.1;
+/** Above this, in A, fuses are of other kinds. */
+const GREATEST_BLADE = 40;
 /** A fuse carries a lasting load of 80 % of its mark (common practice, no source). */
 const LASTING = 0.8;
 
@@ -170,14 +171,23 @@ export function judgeCircuit(circuit: CircuitFacts): CircuitJudgement {
       `the ${significant(fuse)} A fuse does not protect ${wire.size}, which may carry ${carries} A: the wire burns first`,
     );
   }
+  if (fuse <= GREATEST_BLADE && fuseColour(fuse) === undefined) {
+    add(
+      'no-such-fuse',
+      `no blade fuse is made for ${significant(fuse)} A; they are ${Object.keys(bladeFuses)
+        .map(Number)
+        .sort((a, b) => a - b)
+        .join(', ')} A`,
+    );
+  }
   const lost = `${significant(drop)} V of ${significant(voltage)} V (${Math.round(dropShare * 100)} %) is lost in the wire`;
   if (dropShare > GREATEST_DROP) add('voltage-drop-high', `${lost}; more than 10 % starves the load`);
   else if (dropShare > NOTICED_DROP) add('voltage-drop', `${lost}; more than 3 % dims a lamp`);
   return { drop, dropShare, ampacity: carries, faults };
 }
 
-/** Blade fuses by rating in A and colour of the body (ISO 8820-3; maxi fuses have colours of their own). */
-export const bladeFuses: { readonly [rating: string]: string } = {
+/** Blade fuses by rating in A and colour of the body (ISO 8820-3; 35 from memory). Maxi fuses have colours of their own. */
+const bladeFuses: { readonly [rating: string]: string } = {
   1: 'black',
   2: 'grey',
   3: 'violet',
@@ -189,5 +199,11 @@ export const bladeFuses: { readonly [rating: string]: string } = {
   20: 'yellow',
   25: 'clear',
   30: 'green',
+  35: 'blue-green',
   40: 'orange',
 };
+
+/** The colour of a blade fuse; undefined where no blade fuse has that rating. */
+export function fuseColour(rating: Base<'current'>): string | undefined {
+  return bladeFuses[String(rating)];
+}

@@ -84,6 +84,9 @@ function roundingOf({ written, base: value, unit }: Quantity): number {
   return Math.min(halfDigit, 0.006 * Math.abs(value));
 }
 
+/** Lengths from here, in mm, are read in feet rather than in inches. */
+const LONG = 3000;
+
 /** Torques below this, in N·m, are read in lbf·in on a small wrench (common practice, no source). */
 const SMALL_TORQUE = 15;
 
@@ -93,7 +96,7 @@ function otherUnit({ unit, base: value, dimension }: Quantity): string | undefin
     case 'length':
       if (unit === 'in') return 'mm';
       if (unit === 'ft') return 'm';
-      return unit === 'm' && size >= 1000 ? 'ft' : 'in';
+      return size >= (unit === 'm' ? 1000 : LONG) ? 'ft' : 'in';
     case 'torque':
       if (unit.startsWith('lbf')) return 'N·m';
       return size < SMALL_TORQUE ? 'lbf·in' : 'lbf·ft';

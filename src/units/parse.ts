@@ -112,8 +112,8 @@ export function faultOfText(plain: string, dimension: Dimension): QuantityProble
   const mended = plain.replace(/(\d),(?=\d)/g, '$1.');
   return problem(
     'decimal-comma',
-    `"${plain}" has a decimal comma; write a decimal point: "${mended}"`,
-    mended,
+    `"${plain}" has a decimal comma; write a decimal point`,
+    /\d\.\d+\.\d/.test(mended) ? undefined : mended,
   );
 }
 

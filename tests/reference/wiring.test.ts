@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { ampacity, awgArea, voltageDrop } from '../../src/trade/wiring.ts';
+import { ampacity, awgArea, fuseColour, voltageDrop } from '../../src/trade/wiring.ts';
 import { quantityOf } from '../../src/units/format.ts';
 import { base } from '../../src/units/quantity.ts';
 import { wire } from '../trade/read.ts';
@@ -91,3 +91,20 @@ describe('voltage drop, CM = 10.75·I·L/E there and back (ABYC E-11)', () => {
     expect(voltageDrop(base(amperes), length(feet / 2), { size: 'computed', area })).toBeCloseTo(0.36, 4);
   });
 });
+
+// Blade fuses, ISO 8820-3 colours: fuselayouts.com; 1 A circflow.com.
+test.each([
+  [1, 'black'],
+  [2, 'grey'],
+  [3, 'violet'],
+  [4, 'pink'],
+  [5, 'tan'],
+  [7.5, 'brown'],
+  [10, 'red'],
+  [15, 'blue'],
+  [20, 'yellow'],
+  [25, 'clear'],
+  [30, 'green'],
+  [40, 'orange'],
+  [12, undefined],
+])('a %d A blade fuse is %s', (rating, colour) => expect(fuseColour(base(rating))).toBe(colour));

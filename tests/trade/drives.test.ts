@@ -44,7 +44,7 @@ describe('drives that are refused', () => {
     ['allen 5', '"allen 5" is written "hex-socket 5" here, so that one drive has one name', 'hex-socket 5'],
     ['phillips 2', '"phillips 2" is written "PH2" here, so that one drive has one name', 'PH2'],
     ['hex 1/2', '"hex 1/2" is a fraction without inches; a bare size is in millimetres', 'hex 1/2 in'],
-    ['hex 13,5', '"hex 13,5" has a decimal comma; write a decimal point: "hex 13.5"', 'hex 13.5'],
+    ['hex 13,5', '"hex 13,5" has a decimal comma; write a decimal point', 'hex 13.5'],
     [
       'hex 13.2',
       'no hexagon or square is made 13.2 mm across its flats; check the size, in millimetres ("hex 13") or inches ("hex 1/2 in")',

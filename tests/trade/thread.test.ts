@@ -21,7 +21,7 @@ describe('threads that are refused', () => {
   test.each([
     ['M8x2', 'M8 is not made with a pitch of 2 mm; it has 1.25, 1, 0.75', 'M8x1.25'],
     ['1/4-24', '1/4 is not made with 24 threads to the inch; it has 20 or 28', '1/4-20'],
-    ['M8x1,25', '"M8x1,25" has a decimal comma; write a decimal point: "M8x1.25"', 'M8x1.25'],
+    ['M8x1,25', '"M8x1,25" has a decimal comma; write a decimal point', 'M8x1.25'],
     [
       'M9',
       'there is no thread M9 among those that vehicles use; write, for example, "M8x1.25" or "1/4-20"',

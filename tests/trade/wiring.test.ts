@@ -36,6 +36,12 @@ describe('a circuit', () => {
     ]);
   });
 
+  test('needs a fuse that can be bought', () => {
+    expect(faults(8, 1, '2.5 mm²', 12)).toEqual([
+      'no blade fuse is made for 12 A; they are 1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40 A',
+    ]);
+  });
+
   test('of a wire that the table does not hold is not judged by guess', () => {
     expect(faults(1, 0.5, '0.5 mm²', 2)).toEqual([]);
     expect(faults(100, 0.5, '16 mm²', 150)).toEqual([]);
@@ -56,7 +62,7 @@ describe('wire sizes as authors write them', () => {
       '3 mm²',
       'no vehicle wire is made 3 mm²; the sizes are 0.35, 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120',
     ],
-    ['2,5 mm²', '"2,5 mm²" has a decimal comma; write a decimal point: "2.5 mm²"'],
+    ['2,5 mm²', '"2,5 mm²" has a decimal comma; write a decimal point'],
     [
       '30 AWG',
       '30 AWG is too fine for a vehicle\'s wiring; write, for example, "2.5 mm²", "14 AWG" or "14 SAE"',

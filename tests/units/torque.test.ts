@@ -21,7 +21,7 @@ describe('a torque in passes', () => {
     ['20..25 N·m', '"20..25 N·m" is a range; a wrench is set to one torque, for example "25 N·m"'],
     ['5 mm', '"5 mm" is a length; a torque was expected, for example "25 N·m"'],
     ['20 N·m,', 'the value is empty; a torque was expected, for example "25 N·m"'],
-    ['12,5 N·m', '"12,5 N·m" has a decimal comma; write a decimal point: "12.5 N·m"'],
+    ['12,5 N·m', '"12,5 N·m" has a decimal comma; write a decimal point'],
     ['0 N·m', '"0 N·m" does not tighten; a torque is more than zero, for example "25 N·m"'],
     ['20 N·m, -90°', '"-90°" does not tighten; a further turn is more than zero, for example "+90°"'],
   ])('%s is refused', (typed, message) => expect(printed(typed)).toBe(message));
