@@ -1,0 +1,48 @@
+import { type ActionRule, actionRules } from '../job/actions.ts';
+import type { Inline } from '../model/inline.ts';
+import { quantity, ref, refs, words } from './attribute-types.ts';
+import { type DirectiveReader, directive } from './directive.ts';
+import { targetOf } from './mention.ts';
+import { when } from './when.ts';
+
+const amount = quantity('length', 'volume', 'mass', 'area');
+
+/** What an action may carry; `trial` goes with what is done for good, `amount` with what is applied. */
+function attributesOf(rule: ActionRule) {
+  const all = { with: refs, say: words, as: words, when, trial: ref, amount };
+  const allowed = Object.entries(all).filter(
+    ([name]) => (name !== 'trial' || rule.forGood) && (name !== 'amount' || rule.verb === 'apply'),
+  );
+  // Attributes that a verb does not allow are never read, so they come out as undefined.
+  return Object.fromEntries(allowed) as Partial<typeof all> as typeof all;
+}
+
+/** Every action of the action table: what the hands do, within the sentence that says it. */
+export const actions: readonly DirectiveReader<Inline>[] = actionRules.map((rule) =>
+  directive({
+    name: rule.verb,
+    form: 'text',
+    label: 'required',
+    attributes: attributesOf(rule),
+    summary: `Says and counts: ${rule.words}${rule.particle ? ` … ${rule.particle}` : ''}.`,
+    example: `:${rule.verb}[some-id]`,
+    build: ({ values, unknown, directive: found, scope }) => {
+      const target = targetOf(found, scope);
+      return (
+        target && {
+          type: 'action',
+          verb: rule.verb,
+          target,
+          with: values.with?.value ?? [],
+          say: values.say?.value ?? null,
+          as: values.as?.value ?? null,
+          amount: values.amount ?? null,
+          trial: values.trial?.value ?? null,
+          when: values.when,
+          unknown,
+          at: found.at,
+        }
+      );
+    },
+  }),
+);

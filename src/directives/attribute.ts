@@ -1,0 +1,43 @@
+import type { Span } from '../source/span.ts';
+
+/** A value read from an attribute, or why it cannot be read. */
+export type Reading<T> =
+  | { readonly ok: true; readonly value: T }
+  | {
+      readonly ok: false;
+      /** What was found and what was expected. */
+      readonly message: string;
+      /** Text to put in the place of the value. */
+      readonly suggestion?: string | undefined;
+      /** The part of the value that is at fault, where it is not the whole. */
+      readonly at?: Span;
+    };
+
+/** How the text of one attribute is read. */
+export interface AttributeType<T> {
+  /** What an author writes, for the format reference: "a length, as in `12.5 mm`". */
+  readonly expects: string;
+  /** A flag is written without a value. */
+  readonly flag?: boolean;
+  /** Without it, the directive means nothing. */
+  readonly required?: boolean;
+  readonly read: (text: string, at: Span) => Reading<T>;
+}
+
+/** The attributes of a directive by name. */
+export type AttributeTypes = { readonly [name: string]: AttributeType<unknown> };
+
+/** The same attribute, now required. */
+export function required<T>(type: AttributeType<T>): AttributeType<T> {
+  return { ...type, required: true };
+}
+
+/** A value that was read. */
+export function good<T>(value: T): Reading<T> {
+  return { ok: true, value };
+}
+
+/** A value that could not be read. */
+export function bad<T>(message: string, suggestion?: string, at?: Span): Reading<T> {
+  return { ok: false, message, suggestion, ...(at ? { at } : {}) };
+}

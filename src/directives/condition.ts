@@ -1,0 +1,20 @@
+import type { Condition } from '../model/item.ts';
+import { flag } from './attribute-types.ts';
+import { directive } from './directive.ts';
+import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
+
+/** Declares a state of the vehicle that has to hold for a while. */
+export const condition = directive({
+  name: 'condition',
+  form: 'leaf',
+  label: 'required',
+  attributes: { ...itemAttributes, stays: flag },
+  summary: 'Declares a state that is set and later cleared; `stays` frees it from being cleared.',
+  example: '::condition[Battery isolated]{#battery-off immobile}',
+  build: (read): Condition | null => {
+    const { values, directive: found } = read;
+    const noun = labelled(found.labelText, undefined);
+    if (!values.id || !noun) return null;
+    return { ...itemBase('condition', read, values.id, noun), stays: values.stays !== null };
+  },
+});

@@ -1,0 +1,24 @@
+import type { Connector } from '../model/item.ts';
+import { refs } from './attribute-types.ts';
+import { directive } from './directive.ts';
+import { counted, countedAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
+
+/** Declares a connector and what it sits on. */
+export const connector = directive({
+  name: 'connector',
+  form: 'leaf',
+  label: 'required',
+  attributes: { ...itemAttributes, ...countedAttributes, on: refs },
+  summary: 'Declares a connector and the part it sits on; one on a kit item begins apart.',
+  example: '::connector[Fog lamp plug]{#fog-plug side=each on=cover when=fog}',
+  build: (read): Connector | null => {
+    const { values, directive: found } = read;
+    const noun = labelled(found.labelText, undefined);
+    if (!values.id || !noun) return null;
+    return {
+      ...itemBase('connector', read, values.id, noun),
+      ...counted(values, found.at),
+      on: values.on?.value ?? [],
+    };
+  },
+});

@@ -1,0 +1,80 @@
+import { finding } from '../diagnostics/rule-card.ts';
+import type { CutTemplate } from '../model/cut-template.ts';
+import type { Written } from '../source/span.ts';
+import type { DocumentNode } from '../syntax/tree.ts';
+import type { Quantity } from '../units/quantity.ts';
+import { required } from './attribute.ts';
+import { id, oneOf, ref, size } from './attribute-types.ts';
+import { type CutShape, cutShapes } from './cut-shapes.ts';
+import { directive, type Scope } from './directive.ts';
+import { misplaced } from './rules/directive-misplaced.ts';
+import { when } from './when.ts';
+
+const shapeNamed = new Map(cutShapes.map((shape) => [shape.name, shape]));
+
+/** A cut template: what is cut, measured from which datums, clear of what. */
+export const cutTemplate = directive({
+  name: 'cut-template',
+  form: 'container',
+  label: 'required',
+  attributes: {
+    id: required(id),
+    panel: required(ref),
+    face: required(oneOf('outside', 'inside')),
+    side: oneOf('left', 'right', 'each'),
+    tolerance: size('length'),
+    web: size('length'),
+    'set-back': size('length'),
+    'curve-radius': size('length'),
+    join: oneOf('round', 'mitre'),
+    when,
+  },
+  summary: 'A full-scale template: outline, holes, datums and what lies behind, seen on the stated face.',
+  example:
+    ':::cut-template[Grille notch]{#notch panel=cover face=outside}\n::datum[Vehicle centreline]{axis=vertical at="0 mm"}\n::outline{points="-62,0 62,0 62,38 r6 -62,38 r6" unit=mm open-edge=bottom}\n:::',
+  build: ({ values, directive: found, scope }) => {
+    if (found.form !== 'container' || !values.id) return null;
+    const shapes = readShapes(found.children, scope);
+    const of = <S extends CutShape['shape']>(name: S) =>
+      shapes.filter((shape): shape is Extract<CutShape, { readonly shape: S }> => shape.shape === name);
+    const template: CutTemplate = {
+      id: values.id.value,
+      title: found.labelText,
+      panel: values.panel?.value.value ?? null,
+      face: values.face?.value ?? 'outside',
+      side: values.side?.value ?? null,
+      datums: of('datum'),
+      outlines: shapes.flatMap((shape) => (shape.shape === 'outline' ? [shape.outline] : [])),
+      arcs: of('arc'),
+      holes: of('hole'),
+      slots: of('slot'),
+      patterns: of('pattern'),
+      keepOuts: of('keep-out'),
+      panelOutline: shapes.flatMap((shape) => (shape.shape === 'panel' ? [shape.outline] : []))[0] ?? null,
+      tolerance: lengthOf(values.tolerance),
+      web: lengthOf(values.web),
+      setBack: lengthOf(values['set-back']),
+      curveRadius: lengthOf(values['curve-radius']),
+      join: values.join?.value ?? 'round',
+      cutterRadius: null,
+      at: found.at,
+    };
+    return { template, idAt: values.id.at, when: values.when };
+  },
+});
+
+function lengthOf(written: Written<Quantity<'length'>> | null) {
+  return written && { value: written.value.base, at: written.at };
+}
+
+function readShapes(children: readonly DocumentNode[], scope: Scope): readonly CutShape[] {
+  return children.flatMap((child) => {
+    const reader =
+      child.type === 'directive' && child.form === 'leaf' ? shapeNamed.get(child.name) : undefined;
+    if (reader && child.type === 'directive') return reader.read(child, scope) ?? [];
+    const message =
+      'only datums, outlines, holes and the like stand in a cut template; put text before or after it';
+    scope.report(finding(misplaced, child.at, message));
+    return [];
+  });
+}

@@ -1,0 +1,56 @@
+import { finding } from '../diagnostics/rule-card.ts';
+import { nearest } from '../diagnostics/suggest.ts';
+import type { Ref } from '../model/inline.ts';
+import type { Fastener, FastenerType } from '../model/item.ts';
+import { ref } from './attribute-types.ts';
+import { directive, type Scope } from './directive.ts';
+import { fixing, fixingAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
+import { fastenerTypeUnknown } from './rules/fastener-type-unknown.ts';
+import { unlabelled } from './unlabelled.ts';
+
+/** Declares a fastener of the vehicle; its type fills in the drive and whether it can be used again. */
+export const fastener = directive({
+  name: 'fastener',
+  form: 'leaf',
+  label: 'optional',
+  attributes: { ...itemAttributes, ...fixingAttributes, type: ref },
+  summary: 'Declares fasteners of the vehicle, how many per side, and what they hold.',
+  example: '::fastener[Liner screw]{#liner-screw drive=T15 count=3 side=each holds=cover}',
+  build: (read): Fastener | null => {
+    const { values, unknown, directive: found, scope } = read;
+    if (!values.id) return null;
+    const type = values.type ? typeOf(values.type.value, scope) : undefined;
+    const noun = labelled(found.labelText, type?.noun);
+    if (!noun) {
+      if (values.type) return null;
+      return unlabelled('fastener', values.id, 'any list', [], scope);
+    }
+    const own = fixing(values, found.at);
+    const typeLost = values.type !== null && type === undefined;
+    return {
+      ...itemBase('fastener', read, values.id, noun),
+      ...own,
+      // What the lost type would have filled in is not known either.
+      unknown: typeLost ? new Set([...unknown, 'drive', 'reuse']) : unknown,
+      drive: own.drive ?? (unknown.has('drive') ? null : (type?.drive ?? null)),
+      reuse: values.reuse ? own.reuse : (type?.reuse ?? true),
+      type: values.type?.value ?? null,
+      spare: values.spare,
+    };
+  },
+});
+
+function typeOf(type: Ref, scope: Scope): FastenerType | undefined {
+  const known = scope.fastenerTypes.get(type.value);
+  if (known) return known;
+  const likely = nearest(type.value, [...scope.fastenerTypes.keys()])[0];
+  scope.report(
+    finding(
+      fastenerTypeUnknown,
+      type.at,
+      `"${type.value}" is not among the fastener types`,
+      likely ? { suggestion: { at: type.at, text: likely } } : {},
+    ),
+  );
+  return undefined;
+}

@@ -1,0 +1,95 @@
+import type { Block, FigureMark } from '../model/block.ts';
+import type { ProseElement } from '../model/prose.ts';
+import type { DocumentNode, RawProse, TextDirective } from '../syntax/tree.ts';
+import { required } from './attribute.ts';
+import { oneOf, pictureBox, words } from './attribute-types.ts';
+import { directive, type Scope } from './directive.ts';
+import { mark } from './mark.ts';
+import { when } from './when.ts';
+
+/** A picture with a caption and lettered marks. */
+export const figure = directive({
+  name: 'figure',
+  form: 'container',
+  label: 'required',
+  attributes: {
+    src: required(words),
+    alt: words,
+    shows: oneOf('left', 'right'),
+    crop: pictureBox,
+    blur: pictureBox,
+    zoom: pictureBox,
+    when,
+  },
+  summary: 'Shows a picture under the sentence before it, with lettered marks and their key.',
+  example:
+    ':::figure[Where the lever goes in]{src=pictures/arch.jpg alt="Rear edge of the arch trim"}\n- :mark[A]{at="31%,44%"} lever tip, behind the lip\n:::',
+  build: ({ values, directive: found, scope }): Block | null => {
+    if (found.form !== 'container') return null;
+    const { marks, rest } = readKey(found.children, scope);
+    return {
+      type: 'figure',
+      caption: scope.prose(found.label ?? []),
+      src: values.src,
+      path: values.src && scope.resolve(values.src.value),
+      alt: values.alt,
+      shows: values.shows,
+      crop: values.crop,
+      blur: values.blur ? [values.blur] : [],
+      zoom: values.zoom,
+      marks,
+      body: scope.body(rest),
+      when: values.when,
+      at: found.at,
+    };
+  },
+});
+
+/** Parts the key, a list whose items begin with a mark, from the other text of a figure. */
+function readKey(children: readonly DocumentNode[], scope: Scope) {
+  const marks: FigureMark[] = [];
+  const rest: DocumentNode[] = [];
+  for (const child of children) {
+    const lines = child.type === 'prose' ? keyLines(child.content) : null;
+    if (!lines) {
+      rest.push(child);
+      continue;
+    }
+    for (const line of lines) {
+      const head = mark.read(line.mark, scope);
+      if (head) marks.push({ ...head, text: scope.prose(line.text) });
+    }
+  }
+  return { marks, rest };
+}
+
+interface KeyLine {
+  readonly mark: TextDirective;
+  readonly text: RawProse;
+}
+
+function keyLines(content: RawProse): readonly KeyLine[] | null {
+  const lists = content.filter((node) => node.type !== 'text' || node.value.trim() !== '');
+  const lines: KeyLine[] = [];
+  for (const list of lists) {
+    if (list.type !== 'element' || list.tagName !== 'ul') return null;
+    for (const item of list.children) {
+      if (item.type !== 'element') continue;
+      const line = keyLine(item);
+      if (!line) return null;
+      lines.push(line);
+    }
+  }
+  return lines.length > 0 ? lines : null;
+}
+
+function keyLine(item: ProseElement<TextDirective>): KeyLine | null {
+  const content = item.children.flatMap((node) =>
+    node.type === 'element' && node.tagName === 'p' ? node.children : [node],
+  );
+  const start = content.findIndex((node) => node.type !== 'text' || node.value.trim() !== '');
+  const first = content[start];
+  return first?.type === 'directive' && first.name === 'mark'
+    ? { mark: first, text: content.slice(start + 1) }
+    : null;
+}

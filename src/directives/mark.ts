@@ -1,0 +1,19 @@
+import type { FigureMark } from '../model/block.ts';
+import { required } from './attribute.ts';
+import { picturePoint } from './attribute-types.ts';
+import { directive } from './directive.ts';
+
+/** A letter on the picture; the list item that it opens is its text in the key. */
+export const mark = directive({
+  name: 'mark',
+  form: 'text',
+  label: 'required',
+  attributes: { at: required(picturePoint) },
+  summary:
+    'Sets a letter on the picture, as a fraction of its width and height, and opens its line of the key.',
+  example: ':mark[A]{at="31%,44%"} lever tip, behind the lip',
+  build: ({ values, directive: found }): Omit<FigureMark, 'text'> | null => {
+    const letter = found.labelText.trim();
+    return letter === '' ? null : { letter, point: values.at?.value ?? null, at: found.at };
+  },
+});

@@ -1,0 +1,63 @@
+import { finding } from '../diagnostics/rule-card.ts';
+import type { Inline, MentionKind, Ref } from '../model/inline.ts';
+import type { Directive } from '../syntax/tree.ts';
+import { id, words } from './attribute-types.ts';
+import { type DirectiveReader, directive, type Scope } from './directive.ts';
+import { targetMissing } from './rules/target-missing.ts';
+import { when } from './when.ts';
+
+const kinds: readonly MentionKind[] = [
+  'wear',
+  'tool',
+  'supply',
+  'kit',
+  'part',
+  'fastener',
+  'connector',
+  'condition',
+  'rating',
+  'circuit',
+  'step',
+  'cut-template',
+];
+
+/** Mentions of everything that has a name: they print the noun from its declaration. */
+export const mentions: readonly DirectiveReader<Inline>[] = kinds.map((of) =>
+  directive({
+    name: of,
+    form: 'text',
+    label: 'required',
+    attributes: { as: words, when },
+    summary: `Mentions a ${of} by its id and prints its name.`,
+    example: `:${of}[some-id]`,
+    build: ({ values, directive: found, scope }) => {
+      const target = targetOf(found, scope);
+      return (
+        target && {
+          type: 'mention',
+          of,
+          target,
+          as: values.as?.value ?? null,
+          when: values.when,
+          at: found.at,
+        }
+      );
+    },
+  }),
+);
+
+/** The id in a directive's brackets; `null`, and a finding, where it is no id. */
+export function targetOf(found: Directive, scope: Scope): Ref | null {
+  const written = found.labelText.trim();
+  if (written === '') return null;
+  const reading = id.read(written, found.labelAt);
+  if (reading.ok) return { value: reading.value, at: found.labelAt };
+  const suggestion =
+    reading.suggestion === undefined ? undefined : { at: found.labelAt, text: reading.suggestion };
+  scope.report(
+    finding(targetMissing, found.labelAt, `:${found.name}[…] names an id; ${reading.message}`, {
+      suggestion,
+    }),
+  );
+  return null;
+}

@@ -1,0 +1,36 @@
+import type { Part } from '../model/item.ts';
+import { refs } from './attribute-types.ts';
+import { directive } from './directive.ts';
+import { counted, countedAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
+import { unlabelled } from './unlabelled.ts';
+
+/** Declares a part of the vehicle; without a label it comes from the platform. */
+export const part = directive({
+  name: 'part',
+  form: 'leaf',
+  label: 'optional',
+  attributes: { ...itemAttributes, ...countedAttributes, covers: refs },
+  summary: 'Declares a part of the vehicle, and what it covers.',
+  example: '::part[Bumper cover]{#cover covers=beam}',
+  build: (read): Part | null => {
+    const { values, directive: found, scope } = read;
+    if (!values.id) return null;
+    const known = scope.platformParts.get(values.id.value);
+    const noun = labelled(found.labelText, known?.noun);
+    if (!noun) return unlabelled('part', values.id, 'the platform', scope.platformParts.keys(), scope);
+    const own = itemBase('part', read, values.id, noun);
+    const number = counted(values, found.at);
+    return {
+      ...own,
+      ...number,
+      when: own.when ?? known?.when ?? null,
+      work: own.work ?? known?.work ?? null,
+      immobile: own.immobile || known?.immobile === true,
+      count: values.count ?? known?.count ?? number.count,
+      countWritten: number.countWritten || known?.countWritten === true,
+      side: values.side ?? known?.side ?? null,
+      covers: values.covers?.value ?? known?.covers ?? [],
+      fromPlatform: known !== undefined,
+    };
+  },
+});

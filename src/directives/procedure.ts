@@ -1,0 +1,67 @@
+import type { Ref } from '../model/inline.ts';
+import type { When } from '../model/when.ts';
+import type { Span, Written } from '../source/span.ts';
+import { type AttributeType, bad, good, required } from './attribute.ts';
+import { id, ref, refs, wordsOf } from './attribute-types.ts';
+import { directive } from './directive.ts';
+import { when } from './when.ts';
+
+/** Where a shared procedure is placed, and how it is adapted. */
+export interface ProcedurePlace {
+  readonly type: 'procedure';
+  readonly of: Ref;
+  readonly id: Written<string> | null;
+  readonly only: readonly Ref[] | null;
+  readonly except: readonly Ref[];
+  readonly prefix: string | null;
+  readonly options: readonly PassedOption[];
+  readonly when: Written<When> | null;
+  readonly at: Span;
+}
+
+/** One option of the procedure and the option of the guide that stands for it. */
+export interface PassedOption {
+  readonly inner: Ref;
+  readonly outer: Ref;
+}
+
+const passedOptions: AttributeType<readonly PassedOption[]> = {
+  expects: "pairs of the procedure's option and the guide's, as in `fog=fog`",
+  read: (text, at) => {
+    const passed: PassedOption[] = [];
+    for (const word of wordsOf(text, at)) {
+      const pair = /^([a-z0-9-]+)=([a-z0-9-]+)$/.exec(word.value);
+      if (!pair?.[1] || !pair[2]) {
+        return bad(
+          `"${word.value}" was found where a pair was expected, as in "fog=fog"`,
+          undefined,
+          word.at,
+        );
+      }
+      passed.push({ inner: { value: pair[1], at: word.at }, outer: { value: pair[2], at: word.at } });
+    }
+    return good(passed);
+  },
+};
+
+/** Places a shared procedure: its declarations and its steps. */
+export const procedure = directive({
+  name: 'procedure',
+  form: 'leaf',
+  label: 'none',
+  attributes: { of: required(ref), id, only: refs, except: refs, prefix: id, options: passedOptions, when },
+  summary: 'Places a shared procedure, with its declarations and steps.',
+  example: '::procedure{of=front-cover-off #cover-procedure}',
+  build: ({ values, directive: found }): ProcedurePlace | null =>
+    values.of && {
+      type: 'procedure',
+      of: values.of.value,
+      id: values.id,
+      only: values.only?.value ?? null,
+      except: values.except?.value ?? [],
+      prefix: values.prefix?.value ?? null,
+      options: values.options?.value ?? [],
+      when: values.when,
+      at: found.at,
+    },
+});

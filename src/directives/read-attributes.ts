@@ -1,0 +1,114 @@
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import { nearest } from '../diagnostics/suggest.ts';
+import type { Written } from '../source/span.ts';
+import type { Attribute, Directive } from '../syntax/tree.ts';
+import type { AttributeType, AttributeTypes } from './attribute.ts';
+import type { DirectiveSpec, Values } from './directive.ts';
+import { attributeMissing } from './rules/attribute-missing.ts';
+import { attributeRepeated } from './rules/attribute-repeated.ts';
+import { attributeUnknown } from './rules/attribute-unknown.ts';
+import { attributeValue } from './rules/attribute-value.ts';
+import { labelMissing } from './rules/label-missing.ts';
+import { labelUnwanted } from './rules/label-unwanted.ts';
+
+type Described = Pick<DirectiveSpec<AttributeTypes, unknown>, 'name' | 'form' | 'label' | 'attributes'>;
+
+/** Reads a directive's attributes by their types and reports everything that does not fit. */
+export function readAttributes<A extends AttributeTypes>(
+  spec: Described,
+  found: Directive,
+  report: Report,
+): { readonly values: Values<A>; readonly unknown: ReadonlySet<string> } {
+  const values: { [name: string]: Written<unknown> | null } = {};
+  const unknown = new Set<string>();
+  for (const name of Object.keys(spec.attributes)) values[name] = null;
+  const seen = new Map<string, Attribute>();
+
+  for (const attribute of found.attributes) {
+    const type = Object.hasOwn(spec.attributes, attribute.name) ? spec.attributes[attribute.name] : undefined;
+    const earlier = seen.get(attribute.name);
+    seen.set(attribute.name, attribute);
+    if (!type) {
+      report(unknownAttribute(spec, attribute));
+      continue;
+    }
+    if (earlier) {
+      const first = { message: 'first written here', at: earlier.nameAt };
+      const message = `"${attribute.name}" is written twice on this ${spec.name}`;
+      report(finding(attributeRepeated, attribute.nameAt, message, { notes: [first] }));
+      unknown.add(attribute.name);
+      values[attribute.name] = null;
+      continue;
+    }
+    const value = readValue(spec, attribute, type, report);
+    if (value) values[attribute.name] = value;
+    else unknown.add(attribute.name);
+  }
+
+  reportMissing(spec, found, seen, report);
+  reportLabel(spec, found, report);
+  // The loop above gives each name of the spec a value of its own type.
+  return { values: values as Values<A>, unknown };
+}
+
+function readValue(
+  spec: Described,
+  attribute: Attribute,
+  type: AttributeType<unknown>,
+  report: Report,
+): Written<unknown> | null {
+  if (type.flag) {
+    if (attribute.value === null || attribute.value === '') return { value: true, at: attribute.nameAt };
+    const message = `"${attribute.name}" takes no value; it is written alone`;
+    report(finding(attributeValue, attribute.valueAt, message));
+    return null;
+  }
+  if (attribute.value === null) {
+    const message = `"${attribute.name}" on this ${spec.name} needs a value: ${type.expects}`;
+    report(finding(attributeValue, attribute.nameAt, message));
+    return null;
+  }
+  const reading = type.read(attribute.value, attribute.valueAt);
+  if (reading.ok) return { value: reading.value, at: attribute.valueAt };
+  const at = reading.at ?? attribute.valueAt;
+  const suggestion = reading.suggestion === undefined ? undefined : { at, text: reading.suggestion };
+  report(finding(attributeValue, at, `${attribute.name}: ${reading.message}`, { suggestion }));
+  return null;
+}
+
+function unknownAttribute(spec: Described, attribute: Attribute) {
+  const names = Object.keys(spec.attributes);
+  const likely = nearest(attribute.name, names)[0];
+  return finding(
+    attributeUnknown,
+    attribute.nameAt,
+    `"${attribute.name}" is not an attribute of ${spec.name}`,
+    likely
+      ? { suggestion: { at: attribute.nameAt, text: likely } }
+      : { notes: [{ message: `${spec.name} takes ${names.join(', ')}` }] },
+  );
+}
+
+function reportMissing(
+  spec: Described,
+  found: Directive,
+  seen: ReadonlyMap<string, Attribute>,
+  report: Report,
+): void {
+  for (const [name, type] of Object.entries(spec.attributes)) {
+    if (!type.required || seen.has(name)) continue;
+    const what = name === 'id' ? 'an id, as in {#trim-lever}' : `"${name}": ${type.expects}`;
+    report(finding(attributeMissing, found.nameAt, `this ${spec.name} lacks ${what}`));
+  }
+}
+
+function reportLabel(spec: Described, found: Directive, report: Report): void {
+  const empty = found.label === null || found.labelText.trim() === '';
+  if (spec.label === 'required' && empty) {
+    report(finding(labelMissing, found.nameAt, `this ${spec.name} lacks its label, in square brackets`));
+  }
+  if (spec.label === 'none' && found.label !== null) {
+    report(finding(labelUnwanted, found.labelAt, `${spec.name} takes no label in square brackets`));
+  }
+}

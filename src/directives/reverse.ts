@@ -1,0 +1,40 @@
+import type { Estimate } from '../model/guide.ts';
+import type { Ref } from '../model/inline.ts';
+import type { When } from '../model/when.ts';
+import type { Span, Written } from '../source/span.ts';
+import { required } from './attribute.ts';
+import { estimate, ref, refs } from './attribute-types.ts';
+import { directive } from './directive.ts';
+import { when } from './when.ts';
+
+/** Where the refit of earlier steps is worked out. */
+export interface ReversePlace {
+  readonly type: 'reverse';
+  /** A section, a step or a placed procedure. */
+  readonly of: Ref;
+  readonly only: readonly Ref[] | null;
+  readonly except: readonly Ref[];
+  readonly time: Written<Estimate> | null;
+  readonly when: Written<When> | null;
+  readonly at: Span;
+}
+
+/** Works out the refit of a section, a step or a placed procedure as real steps. */
+export const reverse = directive({
+  name: 'reverse',
+  form: 'leaf',
+  label: 'none',
+  attributes: { of: required(ref), only: refs, except: refs, time: estimate, when },
+  summary: 'Works out the refit of a section, a step or a placed procedure, as real steps in reverse order.',
+  example: '::reverse{of=strip-down}',
+  build: ({ values, directive: found }): ReversePlace | null =>
+    values.of && {
+      type: 'reverse',
+      of: values.of.value,
+      only: values.only?.value ?? null,
+      except: values.except?.value ?? [],
+      time: values.time,
+      when: values.when,
+      at: found.at,
+    },
+});

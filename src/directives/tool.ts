@@ -1,0 +1,43 @@
+import type { Tool } from '../model/item.ts';
+import { drive, list, range, refs, size } from './attribute-types.ts';
+import { directive } from './directive.ts';
+import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
+import { unlabelled } from './unlabelled.ts';
+
+/** Declares a tool; without a label it comes from the tool crib. */
+export const tool = directive({
+  name: 'tool',
+  form: 'leaf',
+  label: 'optional',
+  attributes: {
+    ...itemAttributes,
+    synonyms: list,
+    drive,
+    range: range('torque'),
+    'cutter-radius': size('length'),
+    diameter: size('length'),
+    offset: size('length'),
+    or: refs,
+  },
+  summary: 'Declares a tool that the job asks for.',
+  example: '::tool[13 mm socket]{#socket-13 drive="hex 13"}',
+  build: (read): Tool | null => {
+    const { values, directive: found, scope } = read;
+    if (!values.id) return null;
+    const owned = scope.crib.get(values.id.value);
+    const known = owned?.kind === 'tool' ? owned : undefined;
+    const noun = labelled(found.labelText, known?.noun);
+    if (!noun) return unlabelled('tool', values.id, 'the tool crib', scope.crib.keys(), scope);
+    return {
+      ...itemBase('tool', read, values.id, noun),
+      inCrib: known !== undefined,
+      synonyms: values.synonyms?.value ?? known?.synonyms ?? [],
+      drive: values.drive ?? known?.drive ?? null,
+      range: values.range ?? known?.range ?? null,
+      cutterRadius: values['cutter-radius'] ?? known?.cutterRadius ?? null,
+      diameter: values.diameter ?? known?.diameter ?? null,
+      offset: values.offset ?? known?.offset ?? null,
+      or: values.or?.value ?? known?.or ?? [],
+    };
+  },
+});

@@ -1,0 +1,24 @@
+import type { Wear } from '../model/item.ts';
+import { list } from './attribute-types.ts';
+import { directive } from './directive.ts';
+import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
+import { unlabelled } from './unlabelled.ts';
+
+/** Declares protective equipment; without a label it comes from the tool crib. */
+export const wear = directive({
+  name: 'wear',
+  form: 'leaf',
+  label: 'optional',
+  attributes: { ...itemAttributes, synonyms: list },
+  summary: 'Declares protective equipment that the job asks for.',
+  example: '::wear{#eye-protection}',
+  build: (read): Wear | null => {
+    const { values, directive: found, scope } = read;
+    if (!values.id) return null;
+    const known = scope.crib.get(values.id.value);
+    const noun = labelled(found.labelText, known?.noun);
+    if (!noun) return unlabelled('wear', values.id, 'the tool crib', scope.crib.keys(), scope);
+    const synonyms = values.synonyms?.value ?? known?.synonyms ?? [];
+    return { ...itemBase('wear', read, values.id, noun), synonyms };
+  },
+});
