@@ -73,6 +73,7 @@ function opening(): string {
       ([x = 0, y = 0]) =>
         circle(x, y, 8, 'item') + path(`M${x - 14} ${y}H${x + 14}M${x} ${y - 14}V${y + 14}`, 'detail'),
     ),
+    box(150, 178, 14, 38, 'item', 7),
     centreLine(320, 20, 320, 392),
     path('M90 40H550', 'bold'),
     circle(320, 320, 30, 'back'),
