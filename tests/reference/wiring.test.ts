@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { ampacity, awgArea, fuseColour, voltageDrop } from '../../src/trade/wiring.ts';
+import { fuseColour } from '../../src/trade/circuit.ts';
+import { ampacity, awgArea, voltageDrop } from '../../src/trade/wire.ts';
 import { quantityOf } from '../../src/units/format.ts';
 import { base } from '../../src/units/quantity.ts';
 import { wire } from '../trade/read.ts';
@@ -22,7 +23,7 @@ test.each([
 });
 
 // 4/0 is n = −3: 0.46 in exactly, so 211 600 circular mils.
-test('4/0 AWG is 0.46 in thick', () => expect(awgArea(-3) / CIRCULAR_MIL).toBeCloseTo(211600, 3));
+test('4/0 AWG is 0.46 in thick', () => expect(wire('4/0 AWG').area / CIRCULAR_MIL).toBeCloseTo(211600, 3));
 
 // SAE wire holds less copper than AWG of the same number: sportsmensmarine.com.
 test.each([
@@ -46,15 +47,15 @@ test.each([
   [8, 68],
   [6, 102],
 ])('%d gauge carries %d A, as AWG and as SAE', (gauge, amperes) => {
-  expect(ampacity(wire(`${gauge} AWG`))).toBe(amperes);
-  expect(ampacity(wire(`${gauge} SAE`))).toBe(amperes);
+  expect(ampacity(wire(`${gauge} AWG`))).toEqual({ current: amperes, reached: true });
+  expect(ampacity(wire(`${gauge} SAE`))).toEqual({ current: amperes, reached: true });
 });
 
 test('no ampacity is above that of any other source: chassis wiring (hyperphysics) and 120 °F (truck-lite.com)', () => {
   const chassis = { 18: 16, 16: 22, 14: 32, 12: 41, 10: 55, 8: 73, 6: 101 };
   for (const [gauge, amperes] of Object.entries(chassis)) {
     // The sources differ by an ampere at 18 and 6; more would be a slip of ours.
-    expect(ampacity(wire(`${gauge} AWG`)) ?? 0).toBeLessThanOrEqual(amperes + 1);
+    expect(ampacity(wire(`${gauge} AWG`))?.current).toBeLessThanOrEqual(amperes + 1);
   }
 });
 

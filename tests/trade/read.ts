@@ -1,6 +1,6 @@
 import { type Drive, type FlatsDrive, parseDrive } from '../../src/trade/drives.ts';
 import { parseThread, type Thread } from '../../src/trade/thread.ts';
-import { parseWire, type Wire } from '../../src/trade/wiring.ts';
+import { parseWire, type Wire } from '../../src/trade/wire.ts';
 import { parseQuantity, parseRange } from '../../src/units/parse.ts';
 import type { Dimension, Quantity, QuantityRange } from '../../src/units/quantity.ts';
 
