@@ -24,7 +24,7 @@ export function pictureKind(bytes: Uint8Array): PictureKind {
   if (head.startsWith('II*\0') || head.startsWith('MM\0*')) return 'tiff';
   if (head.slice(4, 8) === 'ftyp') return isoBrand(bytes);
   if (head.startsWith('\x1f\x8b')) return 'svgz';
-  return /<svg[\s>/:]|<\w+:svg[\s>]/.test(latin1(bytes, 0, 4096)) ? 'svg' : 'unknown';
+  return /<svg[\s>/:]|<\w+:svg[\s>]/.test(latin1(bytes, 0, 65_536)) ? 'svg' : 'unknown';
 }
 
 function latin1(bytes: Uint8Array, start: number, end: number): string {

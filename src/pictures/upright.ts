@@ -45,7 +45,14 @@ export async function uprightPixels(
     .toBuffer({ resolveWithObject: true });
   if (info.channels !== 3 && info.channels !== 4) throw new Error(`${info.channels} channels after sRGB`);
   const pixels: Pixels = { data, width, height, channels: info.channels };
-  for (const box of blur) await blurBox(pixels, within(box, crop ?? WHOLE));
+  // Whole pixels were cut, so the areas are measured on what was cut, not on what was asked for.
+  const cut: PictureBox = {
+    left: window.left / autoOrient.width,
+    top: window.top / autoOrient.height,
+    width: window.width / autoOrient.width,
+    height: window.height / autoOrient.height,
+  };
+  for (const box of blur) await blurBox(pixels, within(box, cut));
   return pixels;
 }
 

@@ -100,6 +100,15 @@ describe('blur', () => {
     expect(await contrast(derived.detail?.files.at(-1)?.bytes, 0, 0, 200)).toBeLessThan(8);
   });
 
+  test('covers its area also where the crop hangs over the edge', async () => {
+    const plate = { left: 0.6, top: 0.3, width: 0.2, height: 0.2 };
+    const crop = { left: 0.5, top: 0.25, width: 2, height: 2 };
+    const derived = await derive(await stripes(), { blur: [plate], crop });
+    const print = derived.files.at(-1);
+    expect([print?.width, print?.height]).toEqual([200, 300]);
+    expect(await contrast(print?.bytes, 40, 20, 80)).toBeLessThan(8);
+  });
+
   test('an area that hangs over the edge is cut off there', async () => {
     const derived = await derive(await stripes(), { blur: [{ left: 0.9, top: -0.5, width: 3, height: 1 }] });
     expect(await contrast(derived.files.at(-1)?.bytes, 364, 0, 36)).toBeLessThan(8);
