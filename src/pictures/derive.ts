@@ -24,26 +24,26 @@ export async function derivePictures(
   cache: PictureCache,
 ): Promise<Outcome<DerivedPicture>> {
   const { crop, blur, zoom } = request;
-  try {
-    const main = await pictureSet(bytes, { crop, blur }, cache);
-    const detail = zoom ? await pictureSet(bytes, { crop: zoom, blur }, cache) : null;
-    return { ok: true, value: { ...main, detail } };
-  } catch {
-    const message = `${file} cannot be decoded; open it and save it again`;
-    return { ok: false, problems: [{ code: 'picture-unreadable', message }] };
-  }
+  const main = await pictureSet(bytes, { crop, blur }, cache);
+  const detail = main && zoom ? await pictureSet(bytes, { crop: zoom, blur }, cache) : null;
+  if (main && (detail || !zoom)) return { ok: true, value: { ...main, detail } };
+  const message = `${file} cannot be decoded; open it and save it again`;
+  return { ok: false, problems: [{ code: 'picture-unreadable', message }] };
 }
 
+/** One view of a picture, from the cache or made now; `null` where the picture cannot be decoded. */
 async function pictureSet(
   bytes: Uint8Array,
   view: Pick<PictureRequest, 'crop' | 'blur'>,
   cache: PictureCache,
-): Promise<PictureSet> {
+): Promise<PictureSet | null> {
   const boxes = [view.crop, ...view.blur].map((box) => box && [box.left, box.top, box.width, box.height]);
   const name = `set-${contentHash(RECIPE, JSON.stringify(boxes), bytes)}.json`;
   const kept = await readSet(name, cache);
   if (kept) return kept;
-  const set = await encodeSet(await uprightPixels(bytes, view.crop, view.blur));
+  const pixels = await uprightPixels(bytes, view.crop, view.blur).catch(() => null);
+  if (!pixels) return null;
+  const set = await encodeSet(pixels);
   for (const file of set.files) await cache.write(file.name, file.bytes);
   const plain: KeptSet = { ...set, files: set.files.map(({ bytes: _, ...file }) => file) };
   await writeJson(cache, name, plain);

@@ -15,10 +15,11 @@ export async function encodeSet(pixels: Pixels): Promise<PictureSet> {
   const largest = Math.min(pixels.width, Math.max(...PAGE_WIDTHS));
   const plain: Format = pixels.channels === 4 ? 'png' : 'jpeg';
   const widths = [...PAGE_WIDTHS.filter((width) => width < largest), largest];
-  const files: PictureFile[] = [];
-  for (const width of widths) files.push(await encode(pixels, width, 'webp', 'page'));
-  files.push(await encode(pixels, Math.min(largest, FALLBACK_WIDTH), plain, 'page'));
-  files.push(await encode(pixels, Math.min(largest, PRINT_WIDTH), plain, 'print'));
+  const files = await Promise.all([
+    ...widths.map((width) => encode(pixels, width, 'webp', 'page')),
+    encode(pixels, Math.min(largest, FALLBACK_WIDTH), plain, 'page'),
+    encode(pixels, Math.min(largest, PRINT_WIDTH), plain, 'print'),
+  ]);
   return { files, width: largest, height: heightAt(pixels, largest) };
 }
 
