@@ -1,5 +1,6 @@
 import type { Block, SafetyMessage, SignalWord } from '../model/block.ts';
 import type { Side } from '../model/item.ts';
+import { signalPanel } from '../trade/signal-words.ts';
 import type { GuideContext } from './context.ts';
 import { figureView } from './figure.ts';
 import { always, shownWhen } from './plans.ts';
@@ -60,13 +61,14 @@ function messageView(message: SafetyMessage, context: GuideContext, stepSide: Si
   const place = { context, stepSide };
   return {
     ...shownWhen(context, message.when),
-    ...signalBar(message.word),
+    ...signalBar(message.word, context),
     hazard: proseMarkup(message.hazard, place),
     body: proseMarkup(message.body, place),
   };
 }
 
 /** The bar of a signal word; the safety alert symbol never stands on NOTICE (ANSI Z535.6). */
-export function signalBar(word: SignalWord): SignalBar {
-  return { word, label: word.toUpperCase(), alert: word !== 'notice' };
+export function signalBar(word: SignalWord, { shop }: Pick<GuideContext, 'shop'>): SignalBar {
+  const panel = signalPanel(word, shop.settings.signalWords);
+  return { word, label: panel.word, alert: panel.alert };
 }

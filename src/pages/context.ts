@@ -86,13 +86,22 @@ export function shownStep(context: GuideContext, { step, plans }: NumberedStep) 
   return step.when ? shownWhen(context, step.when) : shownIn(context, plans);
 }
 
+/** The style sheets of every page, in the order in which they apply; a shop's own colours stand last. */
+export const styleSheets = ['tokens.css', 'page.css', 'guide.css', 'print.css', 'shop.css'];
+
 /** What stands around every page. */
 export function frameOf(
   { shop, shelf, root }: PageContext,
-  page: Pick<FrameView, 'title'> & Partial<Pick<FrameView, 'style' | 'scripts'>>,
+  page: { readonly title: string; readonly styles?: readonly string[]; readonly scripts?: readonly string[] },
 ): FrameView {
-  const logo = shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null;
-  return { style: null, scripts: [], ...page, root, shop: shop.settings.name, logo };
+  return {
+    title: page.title,
+    root,
+    shop: shop.settings.name,
+    logo: shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null,
+    styles: [...styleSheets.map((sheet) => `${root}assets/${sheet}`), ...(page.styles ?? [])],
+    scripts: (page.scripts ?? []).map((script) => `${root}assets/${script}`),
+  };
 }
 
 /** A guide's page from the site's root. */

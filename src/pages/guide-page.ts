@@ -27,8 +27,8 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
   return {
     frame: frameOf(page, {
       title: guide.title.value,
-      style: 'print.css',
-      scripts: [`${page.root}assets/guide.js`],
+      styles: ['page-feet.css'],
+      scripts: ['guide.js'],
     }),
     title: guide.title.value,
     platform: {

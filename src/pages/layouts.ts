@@ -30,7 +30,6 @@ export function prepareLayouts(layouts: Layouts): RenderLayout {
     strictVariables: true,
     strictFilters: true,
     ownPropertyOnly: true,
-    dynamicPartials: false,
     jsTruthy: true,
     renderLimit: RENDER_LIMIT,
     memoryLimit: MEMORY_LIMIT,

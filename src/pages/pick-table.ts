@@ -10,8 +10,15 @@ export interface PickTable {
   readonly options: readonly string[];
   /** Plan by build: the values of the options in their order, parted by commas ("yes,led"). */
   readonly builds: { readonly [key: string]: number };
-  /** Numbers by step, one for each plan; 0 where the plan leaves the step out. */
-  readonly numbers: { readonly [step: string]: readonly number[] };
+  readonly numbers: { readonly [step: string]: StepNumbers };
+}
+
+/** How a step is numbered. */
+export interface StepNumbers {
+  /** On the page on which all builds stand. */
+  readonly every: number;
+  /** In each plan; 0 where the plan leaves the step out. */
+  readonly plans: readonly number[];
 }
 
 /** The table of a guide. */
@@ -22,12 +29,14 @@ export function pickTable({ job, steps }: GuideContext): PickTable {
       return [values.join(','), plan.index] as const;
     }),
   );
-  const numberIn = (id: string) =>
-    job.plans.map((plan) => plan.steps.find((step) => step.id === id)?.number ?? 0);
+  const numbers = [...steps].map(([id, { number }]) => {
+    const plans = job.plans.map((plan) => plan.steps.find((step) => step.id === id)?.number ?? 0);
+    return [id, { every: number, plans }] as const;
+  });
   return {
     options: job.decidingOptions,
     builds: Object.fromEntries(keyed),
-    numbers: Object.fromEntries([...steps.keys()].map((id) => [id, numberIn(id)])),
+    numbers: Object.fromEntries(numbers),
   };
 }
 

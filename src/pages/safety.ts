@@ -1,14 +1,12 @@
-import type { SafetyMessage, SignalWord } from '../model/block.ts';
+import type { SafetyMessage } from '../model/block.ts';
 import type { Guide } from '../model/guide.ts';
 import type { PlacedMessage } from '../model/job.ts';
+import { signalWords } from '../trade/signal-words.ts';
 import { signalBar } from './blocks.ts';
 import { type GuideContext, stepRef } from './context.ts';
 import { shownIn } from './plans.ts';
 import { proseMarkup } from './prose.ts';
 import type { SafetyEntry, SafetyGroup } from './views.ts';
-
-/** Most severe first, as the grouped messages of ANSI Z535.6 stand in front of a procedure. */
-const words: readonly SignalWord[] = ['danger', 'warning', 'caution', 'notice'];
 
 /** The safety messages of the whole job under their words; a message that is repeated stands once. */
 export function safetyGroups(guide: Guide, context: GuideContext): readonly SafetyGroup[] {
@@ -18,10 +16,12 @@ export function safetyGroups(guide: Guide, context: GuideContext): readonly Safe
     byText.set(key, [...(byText.get(key) ?? []), placed]);
   }
   const entries = [...byText.values()].map((places) => ({ places, word: places[0]?.message.word }));
-  return words.flatMap((word) => {
+  return signalWords.flatMap((word) => {
     const own = entries.filter((entry) => entry.word === word);
     if (own.length === 0) return [];
-    return [{ ...signalBar(word), entries: own.flatMap(({ places }) => entryOf(places, guide, context)) }];
+    return [
+      { ...signalBar(word, context), entries: own.flatMap(({ places }) => entryOf(places, guide, context)) },
+    ];
   });
 }
 

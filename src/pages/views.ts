@@ -28,8 +28,8 @@ export interface FrameView {
   readonly root: string;
   readonly shop: string;
   readonly logo: PictureFile | null;
-  /** A style sheet of the page's own, relative to the page. */
-  readonly style: string | null;
+  /** Style sheets, relative to the page. */
+  readonly styles: readonly string[];
   /** Scripts of the page, relative to the page. */
   readonly scripts: readonly string[];
 }
@@ -254,20 +254,26 @@ export interface FigureView extends Shown {
   readonly caption: Markup | null;
   readonly alt: string;
   readonly picture: PictureView | null;
-  readonly marks: readonly { readonly letter: string; readonly text: Markup }[];
+  readonly marks: MarksView | null;
+  readonly key: readonly { readonly letter: string; readonly text: Markup }[];
   readonly body: Markup | null;
   /** "Left side shown". */
   readonly side: string | null;
 }
 
-/** A picture as the page shows it, with the drawing of its marks over it. */
-export interface PictureView {
-  readonly width: number;
-  readonly height: number;
-  readonly src: string;
+/** A picture as a page shows it. */
+export interface PictureView extends PictureFile {
   readonly sources: readonly { readonly type: string; readonly srcset: string }[];
-  /** The marks as an SVG of the picture's own proportions. */
-  readonly overlay: Markup | null;
+  /** A part of it, enlarged; `null` where none is asked for. */
+  readonly detail: PictureView | null;
+}
+
+/** The lettered marks over a picture. */
+export interface MarksView {
+  /** An SVG that covers the picture and the margins with its letters. */
+  readonly overlay: Markup;
+  /** The sides that have such a margin, as classes: `marked-above marked-left`. */
+  readonly sides: string;
 }
 
 /** A cut template: what it is, its drawing, and the files that print it at full scale. */

@@ -1,0 +1,144 @@
+import { z } from 'zod';
+
+/**
+ * What a guide's JSON holds, so that others can recompute what Baybook prints. The published JSON Schema and
+ * the type of what `guide-json.ts` writes are both made from this. Times are minutes, torques newton metres.
+ */
+
+const id = z.string().describe('Kebab-case id, as the author wrote it');
+const when = z
+  .string()
+  .nullable()
+  .describe('For which builds it stands, as written in when="…"; null for every build');
+const minutes = z.number().nonnegative();
+
+const estimate = z.strictObject({ least: minutes, likely: minutes, most: minutes }).describe('Minutes');
+
+const quantity = z
+  .strictObject({
+    written: z.string().describe('The number as the author wrote it'),
+    unit: z.string(),
+    base: z.number().describe('In the base unit: mm, kg, l, min, N·m, N, kPa, degree, °C, mm², A, V, W, Ω'),
+  })
+  .describe('A quantity');
+
+const side = z.enum(['left', 'right', 'each']).nullable();
+
+const pass = z.union([z.strictObject({ newtonMetres: z.number() }), z.strictObject({ degrees: z.number() })]);
+
+const item = z.strictObject({
+  id,
+  kind: z.enum(['wear', 'tool', 'supply', 'kit', 'part', 'fastener', 'connector', 'condition', 'measure']),
+  label: z.string(),
+  when,
+  count: z.number().int().nullable().describe('Per side; null for what is not counted'),
+  side,
+  drive: z.string().nullable(),
+  thread: z.string().nullable(),
+  grade: z.string().nullable(),
+  torque: z.array(pass).nullable().describe('The passes of tightening, in order'),
+  quantity: quantity.nullable().describe('How much of a supply is declared'),
+  expect: z.strictObject({ least: quantity, most: quantity }).nullable().describe('What a measure should be'),
+});
+
+const action = z.strictObject({
+  verb: z.string(),
+  target: id,
+  with: z.array(id).describe('Tools'),
+  amount: quantity.nullable(),
+  text: z.string().describe('The action as printed'),
+  when: z.array(z.string()).describe('Conditions of its step, block and phrase, outermost first'),
+});
+
+const step = z.strictObject({
+  id,
+  title: z.string(),
+  fingerprint: z.string(),
+  side,
+  time: estimate.nullable().describe('Hands-on, per side'),
+  wait: minutes.nullable(),
+  people: z.number().int(),
+  signOff: z.boolean(),
+  anyOrder: z.boolean(),
+  when,
+  actions: z.array(action),
+});
+
+const firstStep = id.nullable().describe('The step that needs it first');
+
+const plan = z
+  .strictObject({
+    index: z.number().int(),
+    statement: z.string(),
+    builds: z.array(z.record(z.string(), z.union([z.boolean(), z.string()]))),
+    steps: z.array(
+      z.strictObject({
+        id,
+        number: z.number().int(),
+        time: estimate.nullable().describe('For the whole step, both sides'),
+        wait: minutes,
+        people: z.number().int(),
+        tools: z.array(id),
+        wear: z.array(id),
+      }),
+    ),
+    gather: z.strictObject({
+      tools: z.array(z.strictObject({ item: id, firstStep, steps: z.array(id) })),
+      wear: z.array(z.strictObject({ item: id, firstStep })),
+      supplies: z.array(
+        z.strictObject({ item: id, declared: quantity.nullable(), used: z.number().nullable(), firstStep }),
+      ),
+      kit: z.array(
+        z.strictObject({
+          item: id,
+          count: z.number().int(),
+          perSide: z.number().int().nullable(),
+          spare: z.number().int(),
+          firstStep,
+        }),
+      ),
+    }),
+    time: z.strictObject({
+      job: estimate,
+      sections: z.array(z.strictObject({ section: id, estimate })),
+      helper: estimate.describe('Minutes for which a second person is needed'),
+      waiting: minutes,
+      untimed: z.array(id).describe('Steps that state no time'),
+    }),
+  })
+  .describe('The job as it is for the builds that read alike');
+
+/** The schema. */
+export const guideSchema = z
+  .strictObject({
+    $schema: z.string(),
+    id,
+    title: z.string(),
+    platform: id,
+    partNumber: z.string().nullable(),
+    revision: z.string().nullable(),
+    updated: z.string().nullable(),
+    fingerprint: z.string(),
+    options: z.array(
+      z.strictObject({
+        id,
+        name: z.string(),
+        choices: z
+          .array(z.strictObject({ id, name: z.string() }))
+          .nullable()
+          .describe('null for yes or no'),
+      }),
+    ),
+    items: z.array(item),
+    sections: z.array(z.strictObject({ id, title: z.string(), steps: z.array(step) })),
+    plans: z.array(plan),
+  })
+  .describe('An install guide with its totals, as Baybook prints it');
+
+/** What the JSON holds. */
+export type GuideJson = z.infer<typeof guideSchema>;
+
+/** The JSON Schema (draft 7) of a guide's JSON. */
+export function guideSchemaJson(): string {
+  return `${JSON.stringify(z.toJSONSchema(guideSchema, { target: 'draft-7' }), null, 1)}\n`;
+}

@@ -1,0 +1,52 @@
+import type { PictureCache } from '../pictures/cache.ts';
+import type { Inspection } from '../shop/inspection.ts';
+import type { WorkspaceFiles } from '../shop/workspace-files.ts';
+import { fillSite } from './fill-site.ts';
+import { openStaging, type Published } from './output-folder.ts';
+
+/** What a site may be built with besides its workspace. */
+export interface SiteOptions {
+  /** Publishes the sound guides even where others have errors. */
+  readonly keepGoing?: boolean;
+  /** Keeps derived pictures between runs. */
+  readonly pictures?: PictureCache;
+  /** Is told how many of the site's pages and pictures are done. */
+  readonly progress?: (done: number, of: number) => void;
+}
+
+/** A site that was published, or why nothing was touched, one sentence each. */
+export type SiteOutcome =
+  | (Published & { readonly ok: true })
+  | { readonly ok: false; readonly problems: readonly string[] };
+
+/**
+ * Publishes a checked workspace as a site. It is put together in a staging folder and then swapped in file by
+ * file: what has not changed is not written, what Baybook has not written is not touched, and a build that
+ * fails leaves the last site as it was. Throws what the file system refuses.
+ *
+ * @param folder the output folder, made where it is missing
+ */
+export async function buildSite(
+  inspection: Inspection,
+  files: WorkspaceFiles,
+  folder: string,
+  options: SiteOptions = {},
+): Promise<SiteOutcome> {
+  if (!options.keepGoing && inspection.findings.some(({ severity }) => severity === 'error')) {
+    return { ok: false, problems: ['the guides have errors, so the site stays as it is'] };
+  }
+  const staging = await openStaging(folder);
+  try {
+    const problems = await fillSite(inspection, files, staging, options);
+    if (problems.length > 0) return { ok: false, problems };
+    const published = await staging.publish();
+    if ('inTheWay' in published) return { ok: false, problems: published.inTheWay.map(inTheWayWords) };
+    return { ok: true, ...published };
+  } finally {
+    await staging.discard();
+  }
+}
+
+function inTheWayWords(path: string): string {
+  return `${path} in the output folder was not written by Baybook; move it away, or choose another folder`;
+}

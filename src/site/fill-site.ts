@@ -1,0 +1,117 @@
+import { guideFolder, type PageContext, platformFolder, type Shelf } from '../pages/context.ts';
+import { guideSchemaJson } from '../pages/guide-schema.ts';
+import { indexPage } from '../pages/index-page.ts';
+import { prepareLayouts } from '../pages/layouts.ts';
+import { platformPage } from '../pages/platform-page.ts';
+import type { PictureView } from '../pages/views.ts';
+import { noCache } from '../pictures/cache.ts';
+import type { Inspection } from '../shop/inspection.ts';
+import type { WorkspaceFiles } from '../shop/workspace-files.ts';
+import { accentStyle } from './accent.ts';
+import type { SiteOptions } from './build-site.ts';
+import { type CutOutput, drawTemplates } from './cut-files.ts';
+import { guideFiles, schemaPath } from './guide-files.ts';
+import type { Staging } from './output-folder.ts';
+import { type PageWriter, pageWriter } from './page-writer.ts';
+import { pictureKey, publishPicture } from './pictures.ts';
+import { type Publication, pagesBySource, publicationOf } from './publication.ts';
+import { browserScript } from './scripts.ts';
+import { linkedFolder, type Stock, shelfOf } from './stock.ts';
+import { readTemplates, type Templates } from './templates.ts';
+import { wishesOfGuide, wishesOfPlatform, wishesOfShop } from './wishes.ts';
+
+/** The names of all browser scripts. */
+const scripts = ['guide'];
+
+/** Puts every file of the site into the staging folder; returns what is wrong with the result. */
+export async function fillSite(
+  inspection: Inspection,
+  files: WorkspaceFiles,
+  staging: Staging,
+  options: SiteOptions,
+): Promise<readonly string[]> {
+  const publication = publicationOf(inspection);
+  const paths = new Set(publication.shop.files.keys());
+  const templates = await readTemplates({ paths, read: (path) => files.read(path) });
+  await addAssets(templates, publication, staging);
+  const pictures = await addPictures(publication, files, staging, options);
+  const linked = new Set<string>();
+  const stock = {
+    pictures,
+    pages: pagesBySource(publication),
+    files: paths,
+    linked: (path: string) => linked.add(path),
+  };
+  const writer = pageWriter(prepareLayouts(templates.layouts), staging);
+  await addOverviews(publication, stock, writer);
+  await addGuides(publication, stock, writer, staging);
+  for (const path of linked) {
+    const bytes = await files.read(path);
+    if (bytes) await staging.add(linkedFolder + path, bytes);
+  }
+  return writer.problems();
+}
+
+async function addAssets({ styles }: Templates, { shop }: Publication, staging: Staging): Promise<void> {
+  for (const [name, text] of styles) await staging.add(`assets/${name}`, text);
+  await staging.add('assets/shop.css', accentStyle(shop.settings.accent));
+  for (const name of scripts) await staging.add(`assets/${name}.js`, await browserScript(name));
+  await staging.add(schemaPath, guideSchemaJson());
+}
+
+async function addPictures(
+  { shop, guides, platforms }: Publication,
+  files: WorkspaceFiles,
+  staging: Staging,
+  { pictures: cache = noCache, progress }: SiteOptions,
+): Promise<ReadonlyMap<string, PictureView>> {
+  const views = new Map<string, PictureView>();
+  const wishes = [
+    ...wishesOfShop(shop.settings),
+    ...platforms.flatMap(wishesOfPlatform),
+    ...guides.flatMap(({ guide }) => wishesOfGuide(guide)),
+  ];
+  const byKey = new Map(wishes.map((wish) => [pictureKey(wish), wish]));
+  let done = 0;
+  for (const [key, wish] of byKey) {
+    const bytes = await files.read(wish.path);
+    const picture = bytes ? await publishPicture(wish, bytes, cache) : null;
+    for (const file of picture?.files ?? []) await staging.add(file.path, file.bytes);
+    if (picture) views.set(key, picture.view);
+    done += 1;
+    progress?.(done, byKey.size);
+  }
+  return views;
+}
+
+async function addOverviews(publication: Publication, stock: Stock, writer: PageWriter): Promise<void> {
+  const { shop, guides, platforms } = publication;
+  const page = (root: string): PageContext => ({ shop, root, shelf: shelfOf(stock, root, noCuts) });
+  await writer.write('index.html', 'index.liquid', indexPage(guides, page('')));
+  for (const platform of platforms) {
+    const view = platformPage(platform, guides, page('../../'));
+    await writer.write(`${platformFolder(platform.id)}index.html`, 'platform.liquid', view);
+  }
+}
+
+async function addGuides(
+  { shop, guides }: Publication,
+  stock: Stock,
+  writer: PageWriter,
+  staging: Staging,
+): Promise<void> {
+  for (const published of guides) {
+    const folder = guideFolder(published.guide);
+    const cuts = await drawTemplates(published, shop);
+    for (const file of [...cuts.values()].flatMap((cut) => cut.files)) {
+      await staging.add(folder + file.path, file.bytes);
+    }
+    const root = '../../';
+    const shelf: Shelf = shelfOf(stock, root, cuts);
+    const { page, files } = guideFiles(published, { shop, root, shelf });
+    for (const file of files) await staging.add(file.path, file.content);
+    await writer.write(page.path, 'guide.liquid', page.view);
+  }
+}
+
+const noCuts: ReadonlyMap<string, CutOutput> = new Map();

@@ -1,0 +1,33 @@
+import { guideFolder, type PageContext } from '../pages/context.ts';
+import { guideJson } from '../pages/guide-json.ts';
+import { guidePage } from '../pages/guide-page.ts';
+import { shortFingerprint } from '../pages/identity.ts';
+import type { PublishedGuide } from '../pages/index-page.ts';
+import type { GuideView } from '../pages/views.ts';
+import { pageFeet } from './page-feet.ts';
+
+/** The place of the JSON Schema that every guide's JSON names. */
+export const schemaPath = 'schema/guide.schema.json';
+
+/** What stands in a guide's folder besides its pictures and templates. */
+export interface GuideFiles {
+  readonly page: { readonly path: string; readonly view: GuideView };
+  readonly files: readonly { readonly path: string; readonly content: string }[];
+}
+
+/** The page of a guide, its data, and the style sheet that names it at the foot of each printed sheet. */
+export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): GuideFiles {
+  const folder = guideFolder(guide);
+  const json = guideJson(guide, job, page.root + schemaPath);
+  const identity = [
+    guide.revision ? `revision ${guide.revision.value}` : null,
+    shortFingerprint(job.fingerprint),
+  ].filter((part) => part !== null);
+  return {
+    page: { path: `${folder}index.html`, view: guidePage(guide, job, page) },
+    files: [
+      { path: `${folder}guide.json`, content: `${JSON.stringify(json, null, 1)}\n` },
+      { path: `${folder}page-feet.css`, content: pageFeet(guide.title.value, identity.join(', ')) },
+    ],
+  };
+}

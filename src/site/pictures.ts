@@ -1,0 +1,103 @@
+import type { Element } from 'hast';
+import rehypeStringify from 'rehype-stringify';
+import { unified } from 'unified';
+import type { Figure } from '../model/block.ts';
+import type { PictureView } from '../pages/views.ts';
+import { contentHash, type PictureCache } from '../pictures/cache.ts';
+import { cleanSvg } from '../pictures/clean-svg.ts';
+import { derivePictures } from '../pictures/derive.ts';
+import { pictureKind } from '../pictures/kind.ts';
+import type { PictureSet } from '../pictures/picture.ts';
+import { decodeSource } from '../source/source-file.ts';
+
+/** A picture to be published: its path from the workspace's root, and the figure that says how it is shown. */
+export interface PictureWish {
+  readonly path: string;
+  readonly figure: Figure | null;
+}
+
+/** A picture as published: its files, and how a page shows them; addresses are relative to the site's root. */
+export interface PublishedPicture {
+  readonly files: readonly { readonly path: string; readonly bytes: string | Uint8Array }[];
+  readonly view: PictureView;
+}
+
+/** The folder of all derived pictures; originals are never published. */
+const folder = 'pictures/';
+
+/** A text that two wishes share when one set of files serves both. */
+export function pictureKey({ path, figure }: PictureWish): string {
+  const boxes = [figure?.crop, ...(figure?.blur ?? []), figure?.zoom].map((box) => box?.value ?? null);
+  return JSON.stringify([path, boxes]);
+}
+
+/** Derives a picture; `null` where it cannot be shown, which a check has reported. */
+export async function publishPicture(
+  wish: PictureWish,
+  bytes: Uint8Array,
+  cache: PictureCache,
+): Promise<PublishedPicture | null> {
+  if (pictureKind(bytes) === 'svg') return publishDrawing(wish, bytes);
+  const { figure, path } = wish;
+  const request = {
+    crop: figure?.crop?.value ?? null,
+    blur: figure?.blur.map((box) => box.value) ?? [],
+    zoom: figure?.zoom?.value ?? null,
+  };
+  const derived = await derivePictures(bytes, path, request, cache);
+  if (!derived.ok) return null;
+  const { detail } = derived.value;
+  return {
+    files: [...derived.value.files, ...(detail?.files ?? [])].map((file) => ({
+      path: folder + file.name,
+      bytes: file.bytes,
+    })),
+    view: { ...setView(derived.value), detail: detail ? setView(detail) : null },
+  };
+}
+
+function setView(set: PictureSet): PictureView {
+  const onScreen = set.files.filter((file) => file.use === 'page');
+  const modern = onScreen.filter((file) => file.type === 'image/webp');
+  const fallback = onScreen.find((file) => file.type !== 'image/webp') ?? modern.at(-1);
+  if (!fallback) throw new Error('a derived picture has no file for the page');
+  const srcset = modern.map((file) => `${folder}${file.name} ${file.width}w`).join(', ');
+  return {
+    src: folder + fallback.name,
+    width: set.width,
+    height: set.height,
+    sources: srcset === '' ? [] : [{ type: 'image/webp', srcset }],
+    detail: null,
+  };
+}
+
+const svgWriter = unified().use(rehypeStringify, { space: 'svg' }).freeze();
+
+function publishDrawing({ path, figure }: PictureWish, bytes: Uint8Array): PublishedPicture | null {
+  const source = decodeSource(path, bytes);
+  if (!source) return null;
+  const main = drawingFile(source.text, path, figure?.crop?.value ?? null);
+  if (!main) return null;
+  const detail = figure?.zoom ? drawingFile(source.text, path, figure.zoom.value) : null;
+  return {
+    files: [...main.files, ...(detail?.files ?? [])],
+    view: { ...main.view, detail: detail?.view ?? null },
+  };
+}
+
+function drawingFile(
+  text: string,
+  file: string,
+  crop: NonNullable<Figure['crop']>['value'] | null,
+): PublishedPicture | null {
+  const cleaned = cleanSvg(text, { file, prefix: '', crop });
+  if (!cleaned.ok) return null;
+  const { element, width, height } = cleaned.value;
+  const root: Element = {
+    ...element,
+    properties: { xmlns: 'http://www.w3.org/2000/svg', ...element.properties },
+  };
+  const svg = svgWriter.stringify({ type: 'root', children: [root] });
+  const path = `${folder}${contentHash(svg)}.svg`;
+  return { files: [{ path, bytes: svg }], view: { src: path, width, height, sources: [], detail: null } };
+}

@@ -1,0 +1,39 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import type { Layouts } from '../pages/layouts.ts';
+
+const builtIn = fileURLToPath(new URL('../../templates/', import.meta.url));
+
+/** Where a workspace keeps its own layouts and styles. */
+const ownFolder = 'templates/';
+
+/** The layouts and style sheets of a site, by file name. */
+export interface Templates {
+  readonly layouts: Layouts;
+  readonly styles: ReadonlyMap<string, string>;
+}
+
+/** The files of a workspace, as far as templates are read from them. */
+export interface TemplateFiles {
+  readonly paths: Iterable<string>;
+  readonly read: (path: string) => Promise<Uint8Array | null>;
+}
+
+/** Reads the built-in layouts and styles, each replaced by the workspace's own file of the same name. */
+export async function readTemplates(workspace: TemplateFiles): Promise<Templates> {
+  const texts = new Map<string, string>();
+  for (const name of (await readdir(builtIn)).filter(isTemplate).sort()) {
+    texts.set(name, await readFile(`${builtIn}${name}`, 'utf8'));
+  }
+  for (const path of [...workspace.paths].sort()) {
+    const name = path.startsWith(ownFolder) ? path.slice(ownFolder.length) : '';
+    const bytes = texts.has(name) ? await workspace.read(path) : null;
+    if (bytes) texts.set(name, new TextDecoder().decode(bytes));
+  }
+  const ending = (end: string) => new Map([...texts].filter(([name]) => name.endsWith(end)));
+  return { layouts: ending('.liquid'), styles: ending('.css') };
+}
+
+function isTemplate(name: string): boolean {
+  return name.endsWith('.liquid') || name.endsWith('.css');
+}
