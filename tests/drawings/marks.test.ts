@@ -97,6 +97,11 @@ test('marks that lie together share one row', () => {
   expect(placeMarks(marks([0.3, 0.3], [0.4, 0.2], [0.5, 0.3]), photo, null).sides).toEqual(['above']);
 });
 
+test('a leader leans, so that it does not pass for an upright line of the picture', () => {
+  const layout = placeMarks(marks([0.5, 0.5], [0.2, 0.4]), photo, null);
+  for (const { leader } of layout.placed) expect(Math.abs(leader.to.x - leader.from.x)).toBeGreaterThan(30);
+});
+
 test('a crop moves the marks with the picture and tells which it leaves out', () => {
   const layout = placeMarks(marks([0.75, 0.75], [0.2, 0.2]), photo, {
     left: 0.5,

@@ -1,26 +1,31 @@
 import { describe, expect, test } from 'vitest';
 import type { RuleExample } from '../../src/diagnostics/rule-card.ts';
-import { blurOnDrawing } from '../../src/pictures/blur-on-drawing.ts';
-import { type PictureWeight, pageOverBudget, pictureOverBudget } from '../../src/pictures/budget.ts';
-import { inspectPicture } from '../../src/pictures/inspect.ts';
+import { type PictureWeight, pageOverBudget } from '../../src/pictures/budget.ts';
+import { noCache } from '../../src/pictures/cache.ts';
+import { checkPicture } from '../../src/pictures/check-picture.ts';
 import { pictureFinding, pictureRules } from '../../src/pictures/rules.ts';
+
+const box = { left: 0.1, top: 0.1, width: 0.1, height: 0.1 };
 
 /** What an example's pictures give, as the shop would ask. */
 async function codes(example: RuleExample): Promise<string[]> {
-  const found = new Set<string>();
+  const found: string[] = [];
   const weights: PictureWeight[] = [];
-  for (const [file, text] of Object.entries(example)) {
-    if (file.endsWith('.md')) {
-      if (text.includes('blur=')) found.add(blurOnDrawing(file).code);
-      continue;
-    }
-    const seen = await inspectPicture(Buffer.from(text), file);
-    if (!seen.ok) for (const { code } of seen.problems) found.add(code);
-    else weights.push({ file, kind: seen.value.kind, bytes: text.length });
+  const files = Object.entries(example);
+  const blur = files.some(([, text]) => text.includes('blur=')) ? [box] : [];
+  for (const [file, text] of files) {
+    if (file.endsWith('.md')) continue;
+    const { problems, weight } = await checkPicture(
+      Buffer.from(text),
+      file,
+      { crop: null, blur, zoom: null },
+      noCache,
+    );
+    found.push(...problems.map(({ code }) => code));
+    if (weight) weights.push(weight);
   }
-  for (const weight of weights) found.add(pictureOverBudget(weight)?.code ?? '');
-  found.add(pageOverBudget(weights)?.code ?? '');
-  return [...found].filter((code) => code !== '');
+  const page = pageOverBudget(weights);
+  return page ? [...found, page.code] : found;
 }
 
 describe.each(pictureRules.map((card) => [card.code, card] as const))('%s', (code, card) => {
