@@ -117,6 +117,15 @@ export function quantity<D extends Dimension>(...kinds: readonly D[]): Attribute
   };
 }
 
+/** A length that may lie on either side of its datum. */
+export const position: AttributeType<Quantity<'length'>> = {
+  expects: 'a length with its unit, negative on the other side, as in `-20 mm`',
+  read: (text) => {
+    const reading = parseQuantity(text, 'length', { negative: true });
+    return reading.ok ? good(reading.quantity) : bad(reading.message, reading.suggestion);
+  },
+};
+
 /** A quantity above zero: a size. */
 export function size<D extends Dimension>(kind: D): AttributeType<Quantity<D>> {
   const any = quantity(kind);

@@ -11,7 +11,7 @@ import type {
 import type { Written } from '../source/span.ts';
 import { base } from '../units/quantity.ts';
 import { required } from './attribute.ts';
-import { id, oneOf, quantity, ref, size, wholeNumber, words } from './attribute-types.ts';
+import { id, oneOf, position, quantity, ref, size, wholeNumber, words } from './attribute-types.ts';
 import { type DirectiveReader, directive, type Scope } from './directive.ts';
 import { coordinateUnit, cornerIn, corners, onePoint, pointIn, points } from './points.ts';
 import { coordinatesUnitless } from './rules/coordinates-unitless.ts';
@@ -48,7 +48,7 @@ const datum = directive({
   label: 'required',
   attributes: {
     axis: required(oneOf('vertical', 'horizontal')),
-    at: required(quantity('length')),
+    at: required(position),
   },
   summary: 'What the technician measures from, and where it lies in the template.',
   example: '::datum[Vehicle centreline]{axis=vertical at="0 mm"}',

@@ -49,6 +49,7 @@ export interface None {
 /** What stands under one heading. */
 export interface Section {
   readonly id: string;
+  readonly idAt: Span;
   readonly title: Prose;
   readonly titleText: string;
   readonly depth: 1 | 2 | 3 | 4 | 5 | 6;

@@ -1,7 +1,8 @@
 import type { Span, Written } from '../source/span.ts';
-import type { Guide } from './guide.ts';
 import type { Block } from './block.ts';
+import type { Guide, LinkFact, PictureFact } from './guide.ts';
 import type { FastenerType, Part, Tool, Wear } from './item.ts';
+import type { Prose } from './prose.ts';
 import type { BuildSpace } from './when.ts';
 
 /** A workspace as read: the shop, what it owns, its platforms and its guides. */
@@ -50,11 +51,14 @@ export interface Platform {
   readonly parts: ReadonlyMap<string, Part>;
   /** Its description. */
   readonly sections: readonly PlatformSection[];
+  readonly links: readonly LinkFact[];
+  readonly pictures: readonly PictureFact[];
 }
 
 /** What stands under one heading of a platform's page; the first may have no title. */
 export interface PlatformSection {
   readonly id: string | null;
+  readonly title: Prose;
   readonly titleText: string;
   readonly blocks: readonly Block[];
 }

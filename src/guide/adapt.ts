@@ -1,0 +1,152 @@
+import type { Block } from '../model/block.ts';
+import type { Step } from '../model/guide.ts';
+import type { Inline, Ref } from '../model/inline.ts';
+import type { Item } from '../model/item.ts';
+import type { Prose, ProseNode } from '../model/prose.ts';
+import type { When } from '../model/when.ts';
+import type { Written } from '../source/span.ts';
+import type { DeclaredTemplate } from './draft.ts';
+
+/** How the ids and conditions of a procedure change where it is placed. */
+export interface Adaptation {
+  /** The id in the guide of an item, template or hole of the procedure. */
+  readonly item: (id: string) => string;
+  /** The id in the guide of a step of the procedure. */
+  readonly step: (id: string) => string;
+  /** The condition in the guide's options. */
+  readonly when: (when: When) => When;
+}
+
+const refWith = (id: (id: string) => string) => (ref: Ref) => ({ ...ref, value: id(ref.value) });
+
+function adaptWhen(written: Written<When> | null, { when }: Adaptation): Written<When> | null {
+  return written && { value: when(written.value), at: written.at };
+}
+
+/** An item under the names of the guide. */
+export function adaptItem<I extends Item>(item: I, by: Adaptation): I {
+  const ref = refWith(by.item);
+  return {
+    ...item,
+    id: by.item(item.id),
+    with: item.with.map(ref),
+    needs: item.needs.map(ref),
+    when: adaptWhen(item.when, by),
+    ...('or' in item ? { or: item.or.map(ref) } : {}),
+    ...('holds' in item ? { holds: item.holds.map(ref) } : {}),
+    ...('covers' in item ? { covers: item.covers.map(ref) } : {}),
+    ...('on' in item ? { on: item.on.map(ref) } : {}),
+    ...('replaces' in item ? { replaces: item.replaces && ref(item.replaces) } : {}),
+  };
+}
+
+/** A step with all that it holds under the names of the guide. */
+export function adaptStep(step: Step, by: Adaptation): Step {
+  return {
+    ...step,
+    id: by.step(step.id),
+    title: adaptProse(step.title, by),
+    needs: step.needs.map(refWith(by.item)),
+    when: adaptWhen(step.when, by),
+    blocks: step.blocks.map((block) => adaptBlock(block, by)),
+  };
+}
+
+/** A template under the names of the guide. */
+export function adaptTemplate({ template, idAt }: DeclaredTemplate, by: Adaptation): DeclaredTemplate {
+  const name = (id: string | null) => (id === null ? null : by.item(id));
+  const feature = <F extends { readonly id: string | null; readonly for: string | null }>(one: F): F => ({
+    ...one,
+    id: name(one.id),
+    for: name(one.for),
+  });
+  return {
+    idAt,
+    template: {
+      ...template,
+      id: by.item(template.id),
+      panel: name(template.panel),
+      holes: template.holes.map(feature),
+      slots: template.slots.map(feature),
+      patterns: template.patterns.map(feature),
+    },
+  };
+}
+
+/** A block with all that it holds under the names of the guide. */
+export function adaptBlock(block: Block, by: Adaptation): Block {
+  const prose = (text: Prose) => adaptProse(text, by);
+  switch (block.type) {
+    case 'prose':
+      return { ...block, content: prose(block.content) };
+    case 'message':
+      return {
+        ...block,
+        hazard: prose(block.hazard),
+        body: prose(block.body),
+        when: adaptWhen(block.when, by),
+      };
+    case 'note':
+    case 'why':
+    case 'owner':
+      return {
+        ...block,
+        title: block.title && prose(block.title),
+        body: prose(block.body),
+        when: adaptWhen(block.when, by),
+      };
+    case 'refit-note':
+      return { ...block, body: prose(block.body), when: adaptWhen(block.when, by) };
+    case 'figure':
+      return {
+        ...block,
+        caption: prose(block.caption),
+        marks: block.marks.map((mark) => ({ ...mark, text: prose(mark.text) })),
+        body: prose(block.body),
+        when: adaptWhen(block.when, by),
+      };
+    case 'template':
+      return { ...block, template: refWith(by.item)(block.template), when: adaptWhen(block.when, by) };
+    case 'prove':
+      return {
+        ...block,
+        title: prose(block.title),
+        body: prose(block.body),
+        when: adaptWhen(block.when, by),
+      };
+  }
+}
+
+function adaptProse(prose: Prose, by: Adaptation): Prose {
+  return prose.map((node) => adaptNode(node, by));
+}
+
+function adaptNode(node: ProseNode<Inline>, by: Adaptation): ProseNode<Inline> {
+  const ref = refWith(by.item);
+  switch (node.type) {
+    case 'text':
+      return node;
+    case 'element':
+      return { ...node, children: adaptProse(node.children, by) };
+    case 'where':
+      return {
+        ...node,
+        when: { value: by.when(node.when.value), at: node.when.at },
+        children: adaptProse(node.children, by),
+      };
+    case 'mention':
+      return {
+        ...node,
+        target: refWith(node.of === 'step' ? by.step : by.item)(node.target),
+        when: adaptWhen(node.when, by),
+      };
+    case 'action':
+      return {
+        ...node,
+        target: ref(node.target),
+        with: node.with.map(ref),
+        trial: node.trial && refWith(by.step)(node.trial),
+        when: adaptWhen(node.when, by),
+      };
+  }
+}

@@ -1,0 +1,16 @@
+import type { FastenerType, Tool, Wear } from '../model/item.ts';
+import type { Platform } from '../model/shop.ts';
+import type { SourceFile } from '../source/source-file.ts';
+
+/** What a guide can draw on: all that the workspace declares outside it. */
+export interface GuideContext {
+  readonly crib: ReadonlyMap<string, Tool | Wear>;
+  readonly fastenerTypes: ReadonlyMap<string, FastenerType>;
+  readonly platforms: ReadonlyMap<string, Platform>;
+  /** The shared procedures' files by id. */
+  readonly procedures: ReadonlyMap<string, SourceFile>;
+  /** A path as written in a file, from the workspace's root; `null` where it leaves the workspace. */
+  readonly resolve: (from: string, written: string) => string | null;
+  /** The text of a file of the workspace; `null` where there is none. */
+  readonly textOf: (path: string) => string | null;
+}

@@ -1,0 +1,37 @@
+import type { ProcedurePlace } from '../directives/procedure.ts';
+import type { ReversePlace } from '../directives/reverse.ts';
+import type { Block } from '../model/block.ts';
+import type { CutTemplate } from '../model/cut-template.ts';
+import type { None, Section, Step } from '../model/guide.ts';
+import type { Item } from '../model/item.ts';
+import type { Prose } from '../model/prose.ts';
+import type { Span } from '../source/span.ts';
+
+/** A template as declared, with the place of its id. */
+export interface DeclaredTemplate {
+  readonly template: CutTemplate;
+  readonly idAt: Span;
+}
+
+/** A file as assembled: steps found, procedures and reversals still to be worked out. */
+export interface Draft {
+  readonly items: readonly Item[];
+  readonly templates: readonly DeclaredTemplate[];
+  readonly nones: readonly None[];
+  readonly opening: readonly Block[];
+  readonly sections: readonly DraftSection[];
+  readonly footnotes: Prose;
+}
+
+/** What a section holds after its intro, in the order of the text. */
+export type Entry = Step | ProcedurePlace | ReversePlace;
+
+/** A section whose steps are not all worked out. */
+export interface DraftSection extends Omit<Section, 'steps'> {
+  readonly entries: readonly Entry[];
+}
+
+/** Whether an entry is a step, and not a place where steps will stand. */
+export function isStep(entry: Entry): entry is Step {
+  return 'titleText' in entry;
+}

@@ -1,0 +1,58 @@
+import { prosesOf } from '../job/walk.ts';
+import type { Block } from '../model/block.ts';
+import type { LinkFact, PictureFact } from '../model/guide.ts';
+import type { Prose } from '../model/prose.ts';
+import type { Span } from '../source/span.ts';
+
+/** What a text links to and shows; others judge whether it is there. */
+export interface TextFacts {
+  readonly links: readonly LinkFact[];
+  readonly pictures: readonly PictureFact[];
+}
+
+/** Gathers links and pictures in the order of the text. */
+export function factsOf(
+  blocks: readonly Block[],
+  prose: readonly Prose[],
+  resolve: (from: string, written: string) => string | null,
+): TextFacts {
+  const links: LinkFact[] = [];
+  const pictures: PictureFact[] = [];
+
+  const visit = (text: Prose): void => {
+    for (const node of text) {
+      if (node.type === 'where') visit(node.children);
+      if (node.type !== 'element') continue;
+      const { href, src, alt } = node.properties;
+      if (node.tagName === 'a' && typeof href === 'string' && node.at) links.push({ href, at: node.at });
+      if (node.tagName === 'img' && typeof src === 'string' && node.at) {
+        pictures.push(markdownPicture(src, typeof alt === 'string' ? alt : '', node.at, resolve));
+      }
+      visit(node.children);
+    }
+  };
+
+  for (const block of blocks) {
+    if (block.type === 'figure' && block.src) {
+      pictures.push({ path: block.path, src: block.src, alt: block.alt, figure: block, at: block.at });
+    }
+    for (const text of prosesOf(block)) visit(text);
+  }
+  for (const text of prose) visit(text);
+  return { links, pictures };
+}
+
+function markdownPicture(
+  src: string,
+  alt: string,
+  at: Span,
+  resolve: (from: string, written: string) => string | null,
+): PictureFact {
+  return {
+    path: resolve(at.file, src),
+    src: { value: src, at },
+    alt: alt.trim() === '' ? null : { value: alt, at },
+    figure: null,
+    at,
+  };
+}

@@ -1,0 +1,71 @@
+import { z } from 'zod';
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import type { SourceFile } from '../source/source-file.ts';
+import { type Written, wholeFile } from '../source/span.ts';
+import { readYaml, type YamlValue, yamlText } from '../syntax/read-yaml.ts';
+import type { Document } from '../syntax/tree.ts';
+import { buildsSchema, impossibleSchema, optionsSchema } from './options.ts';
+import { frontMatterMissing } from './rules/front-matter-missing.ts';
+
+const date = z
+  .string({ error: 'a date, as in 2026-10-02' })
+  .regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: 'a date, as in 2026-10-02' });
+
+const count = z
+  .number({ error: 'a whole number above zero' })
+  .int({ error: 'a whole number above zero' })
+  .positive({ error: 'a whole number above zero' });
+
+/** What stands at the top of a guide. */
+export const guideSchema = z.strictObject({
+  title: yamlText,
+  platform: yamlText,
+  'part-number': yamlText.optional(),
+  revision: yamlText.optional(),
+  updated: date.optional(),
+  options: optionsSchema,
+  contents: z.record(z.string(), count).optional(),
+});
+
+/** What stands at the top of a platform. */
+export const platformSchema = z.strictObject({
+  title: yamlText,
+  options: optionsSchema,
+  builds: buildsSchema,
+  impossible: impossibleSchema,
+});
+
+/** What stands at the top of a procedure. */
+export const procedureSchema = z.strictObject({ title: yamlText, options: optionsSchema });
+
+/** Reads a file's front matter; `null`, and a finding, where there is none or it cannot be read. */
+export function readFrontMatter<T>(
+  document: Document,
+  source: SourceFile,
+  schema: z.ZodType<T>,
+  report: Report,
+): YamlValue<T> | null {
+  if (document.frontMatter) return readYaml(document.frontMatter, schema, report);
+  // A file that opens with a fence somewhere below its first line has been told of by the reader of the text.
+  if (!/^\s+---\s*$/m.test(source.text.slice(0, 200))) {
+    const message = 'this file lacks its front matter, which begins with --- on the first line';
+    report(
+      finding(
+        frontMatterMissing,
+        { ...wholeFile(source.path), end: Math.min(1, source.text.length) },
+        message,
+      ),
+    );
+  }
+  return null;
+}
+
+/** A value of the front matter with its place; `null` where it is not written. */
+export function written<V extends string>(
+  value: V | undefined,
+  front: YamlValue<unknown>,
+  key: string,
+): Written<V> | null {
+  return value === undefined ? null : { value, at: front.valueAt([key]) };
+}

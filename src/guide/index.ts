@@ -1,0 +1,31 @@
+import type { RuleCard } from '../diagnostics/rule-card.ts';
+import { conditionUnreadable } from './rules/condition-unreadable.ts';
+import { frontMatterMissing } from './rules/front-matter-missing.ts';
+import { headingUnnamed } from './rules/heading-unnamed.ts';
+import { idDoubled } from './rules/id-doubled.ts';
+import { optionDoubled } from './rules/option-doubled.ts';
+import { procedureLoop } from './rules/procedure-loop.ts';
+import { procedureOption } from './rules/procedure-option.ts';
+import { procedureStepUnknown } from './rules/procedure-step-unknown.ts';
+import { procedureUnknown } from './rules/procedure-unknown.ts';
+import { stepHomeless } from './rules/step-homeless.ts';
+
+export type { GuideContext } from './context.ts';
+export { directiveNames } from './names.ts';
+export { readGuide } from './read-guide.ts';
+export { readPlatform } from './read-platform.ts';
+export { readProcedure } from './read-procedure.ts';
+
+/** The rules that putting a guide together can raise. */
+export const guideRules: readonly RuleCard[] = [
+  conditionUnreadable,
+  frontMatterMissing,
+  headingUnnamed,
+  idDoubled,
+  optionDoubled,
+  procedureLoop,
+  procedureOption,
+  procedureStepUnknown,
+  procedureUnknown,
+  stepHomeless,
+];

@@ -1,0 +1,99 @@
+import { z } from 'zod';
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import { parseWhen } from '../directives/when.ts';
+import { capitalised } from '../job/noun.ts';
+import type { Build, BuildSpace, Option, When } from '../model/when.ts';
+import type { Span, Written } from '../source/span.ts';
+import { type YamlPlaces, yamlText, yamlYesNo } from '../syntax/read-yaml.ts';
+import { conditionUnreadable } from './rules/condition-unreadable.ts';
+import { optionDoubled } from './rules/option-doubled.ts';
+
+const id = z
+  .string()
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'an id of lower-case letters, digits and hyphens' });
+
+const oneOf = z.strictObject({
+  name: yamlText.optional(),
+  'one-of': z.record(id, yamlText).refine((choices) => Object.keys(choices).length >= 2, {
+    error: 'at least two choices',
+  }),
+});
+
+/** `options:` of a platform, guide or procedure. */
+export const optionsSchema = z
+  .record(id, z.union([yamlText, oneOf], { error: 'a name, or a map with one-of' }))
+  .optional();
+
+/** `builds:` and `impossible:` of a platform. */
+export const buildsSchema = z
+  .array(z.record(id, z.union([yamlYesNo, id])))
+  .min(1)
+  .optional();
+export const impossibleSchema = z.array(yamlText).optional();
+
+type Declared = z.infer<typeof optionsSchema>;
+
+/** The options of a front matter, in the order written. */
+export function readOptions(declared: Declared, places: YamlPlaces): readonly Option[] {
+  return Object.entries(declared ?? {}).map(([option, value]) => {
+    const at = places.keyAt(['options', option]);
+    if (typeof value === 'string') return { id: option, name: value, choices: null, at };
+    const choices = Object.entries(value['one-of']).map(([choice, name]) => ({
+      id: choice,
+      name,
+      at: places.keyAt(['options', option, 'one-of', choice]),
+    }));
+    return { id: option, name: value.name ?? capitalised(option.replaceAll('-', ' ')), choices, at };
+  });
+}
+
+/** The builds that a platform lists. */
+export function readBuilds(
+  listed: readonly Readonly<Record<string, boolean | string>>[] | undefined,
+  places: YamlPlaces,
+): readonly Written<Partial<Build>>[] | null {
+  return listed?.map((value, index) => ({ value, at: places.valueAt(['builds', index]) })) ?? null;
+}
+
+/** The combinations that a platform calls impossible. */
+export function readImpossible(
+  written: readonly string[] | undefined,
+  places: YamlPlaces,
+  report: Report,
+): readonly Written<When>[] {
+  return (written ?? []).flatMap((text, index) => {
+    const at = inside(places.valueAt(['impossible', index]), text);
+    const reading = parseWhen(text, at);
+    if (reading.ok) return [{ value: reading.value, at }];
+    report(finding(conditionUnreadable, reading.at ?? at, reading.message));
+    return [];
+  });
+}
+
+/** The place of a YAML text without the quotes around it. */
+function inside(at: Span, text: string): Span {
+  return at.end - at.start === text.length + 2 ? { ...at, start: at.start + 1, end: at.end - 1 } : at;
+}
+
+/** The builds of a guide: the platform's, times the options that only the guide asks about. */
+export function joinBuilds(
+  platform: BuildSpace | undefined,
+  own: readonly Option[],
+  report: Report,
+): BuildSpace {
+  const known = new Map(platform?.options.map((option) => [option.id, option]));
+  const added = own.filter((option) => {
+    const earlier = known.get(option.id);
+    if (!earlier) return true;
+    const message = `the platform already has the option "${option.id}"; leave it out here`;
+    const notes = [{ message: 'declared on the platform', at: earlier.at }];
+    report(finding(optionDoubled, option.at, message, { notes }));
+    return false;
+  });
+  return {
+    options: [...(platform?.options ?? []), ...added],
+    listed: platform?.listed ?? null,
+    impossible: platform?.impossible ?? [],
+  };
+}

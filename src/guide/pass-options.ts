@@ -1,0 +1,53 @@
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import type { ProcedurePlace } from '../directives/procedure.ts';
+import type { Option, When } from '../model/when.ts';
+import { procedureOption } from './rules/procedure-option.ts';
+
+/**
+ * How a procedure's conditions read in the file that places it. Each option of the procedure must be passed,
+ * and each option that is passed must exist on both sides.
+ */
+export function optionPassing(
+  place: ProcedurePlace,
+  inner: readonly Option[],
+  outer: readonly string[],
+  report: Report,
+): (when: When) => When {
+  const passed = new Map(place.options.map((pair) => [pair.inner.value, pair.outer.value]));
+  for (const pair of place.options) {
+    if (!inner.some(({ id }) => id === pair.inner.value)) {
+      const message = `the procedure ${place.of.value} has no option "${pair.inner.value}"`;
+      report(finding(procedureOption, pair.inner.at, message));
+    } else if (!outer.includes(pair.outer.value)) {
+      report(
+        finding(procedureOption, pair.outer.at, `there is no option "${pair.outer.value}" here to pass on`),
+      );
+    }
+  }
+  for (const option of inner) {
+    if (passed.has(option.id)) continue;
+    report(
+      finding(
+        procedureOption,
+        place.at,
+        `the procedure ${place.of.value} asks about "${option.id}"; pass an option of this guide for it`,
+        { notes: [{ message: `"${option.name}" is declared here`, at: option.at }] },
+      ),
+    );
+  }
+  return (when) => renamed(when, passed);
+}
+
+function renamed(when: When, passed: ReadonlyMap<string, string>): When {
+  switch (when.kind) {
+    case 'has':
+    case 'is':
+      return { ...when, option: passed.get(when.option) ?? when.option };
+    case 'not':
+      return { ...when, of: renamed(when.of, passed) };
+    case 'and':
+    case 'or':
+      return { ...when, of: when.of.map((part) => renamed(part, passed)) };
+  }
+}

@@ -1,0 +1,102 @@
+import { posix } from 'node:path';
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import type { Guide, Section } from '../model/guide.ts';
+import type { SourceFile } from '../source/source-file.ts';
+import { readMarkdown } from '../syntax/read.ts';
+import { assemble } from './assemble.ts';
+import type { GuideContext } from './context.ts';
+import { type Draft, isStep } from './draft.ts';
+import { expandReversals } from './expand-reversals.ts';
+import { factsOf } from './facts.ts';
+import { finishTemplate } from './finish-template.ts';
+import { guideSchema, readFrontMatter, written } from './front-matter.ts';
+import { directiveNames } from './names.ts';
+import { joinBuilds, readOptions } from './options.ts';
+import { placeProcedures } from './place-procedures.ts';
+import { stepHomeless } from './rules/step-homeless.ts';
+import { scopeOf } from './scope.ts';
+import { uniqueIds } from './unique-ids.ts';
+
+/**
+ * Reads one guide: its file, the procedures that it places and the reversals that it asks for. `null` after a
+ * fault of syntax or front matter, which leaves nothing to judge.
+ */
+export function readGuide(source: SourceFile, context: GuideContext, report: Report): Guide | null {
+  const { document, sound } = readMarkdown(source, directiveNames, report);
+  const front = readFrontMatter(document, source, guideSchema, report);
+  if (!sound || !front) return null;
+  const { value } = front;
+  const platformRef = { value: value.platform, at: front.valueAt(['platform']) };
+  const platform = context.platforms.get(value.platform);
+  const builds = joinBuilds(platform?.builds, readOptions(value.options, front), report);
+
+  const assembled = assemble(document, scopeOf(source.path, context, platform, [], report));
+  reportHomeless(assembled, report);
+  const { draft, brought } = placeProcedures(assembled, {
+    context,
+    platform,
+    options: builds.options.map((option) => option.id),
+    origins: [],
+    report,
+  });
+  const { items, templates } = uniqueIds(draft, report);
+  const sections = expandReversals(draft.sections, { brought, items, report });
+
+  const texts = sections.flatMap((section) => [
+    ...section.intro,
+    ...section.steps.filter(isWritten).flatMap((step) => step.blocks),
+  ]);
+  const titles = sections.map((section) => section.title);
+  const facts = factsOf([...draft.opening, ...texts], [...titles, draft.footnotes], context.resolve);
+  const steps = sections.flatMap((section) => section.steps);
+  return {
+    id: posix.dirname(source.path),
+    file: source.path,
+    title: { value: value.title, at: front.valueAt(['title']) },
+    platform: platformRef,
+    partNumber: written(value['part-number'], front, 'part-number'),
+    revision: written(value.revision, front, 'revision'),
+    updated: written(value.updated, front, 'updated'),
+    builds,
+    items,
+    templates: new Map(
+      templates.map(({ template }) => [template.id, finishTemplate(template, steps, items)]),
+    ),
+    nones: draft.nones,
+    contents:
+      value.contents === undefined
+        ? null
+        : new Map(
+            Object.entries(value.contents).map(([id, count]) => [
+              id,
+              { value: count, at: front.valueAt(['contents', id]) },
+            ]),
+          ),
+    sections,
+    opening: draft.opening,
+    footnotes: draft.footnotes,
+    ...facts,
+    anchors: new Set([
+      ...sections.flatMap((section) => [section.id, ...section.steps.map((step) => step.id)]),
+      ...templates.map(({ template }) => template.id),
+      ...brought.keys(),
+    ]),
+  };
+}
+
+/** A step that was derived repeats links and pictures of its source; the author wrote them once. */
+function isWritten(step: Section['steps'][number]): boolean {
+  return !step.origins.some((origin) => origin.kind === 'reverse');
+}
+
+function reportHomeless(draft: Draft, report: Report): void {
+  for (const section of draft.sections) {
+    if (section.id !== '' || section.titleText !== '') continue;
+    for (const entry of section.entries.filter(isStep)) {
+      report(
+        finding(stepHomeless, entry.at, 'this step stands before the first heading; put a heading above it'),
+      );
+    }
+  }
+}

@@ -1,0 +1,66 @@
+import { posix } from 'node:path';
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import { misplaced } from '../directives/rules/directive-misplaced.ts';
+import type { Part } from '../model/item.ts';
+import type { Platform } from '../model/shop.ts';
+import type { SourceFile } from '../source/source-file.ts';
+import { readMarkdown } from '../syntax/read.ts';
+import { assemble } from './assemble.ts';
+import type { GuideContext } from './context.ts';
+import { factsOf } from './facts.ts';
+import { platformSchema, readFrontMatter } from './front-matter.ts';
+import { directiveNames } from './names.ts';
+import { readBuilds, readImpossible, readOptions } from './options.ts';
+import { scopeOf } from './scope.ts';
+import { uniqueIds } from './unique-ids.ts';
+
+/**
+ * Reads a vehicle platform: its description, options and builds, and the parts that its guides share. `null`
+ * after a fault of syntax or front matter.
+ */
+export function readPlatform(source: SourceFile, context: GuideContext, report: Report): Platform | null {
+  const { document, sound } = readMarkdown(source, directiveNames, report);
+  const front = readFrontMatter(document, source, platformSchema, report);
+  if (!sound || !front) return null;
+  const draft = assemble(document, scopeOf(source.path, context, undefined, [], report));
+  for (const entry of draft.sections.flatMap(({ entries }) => entries)) {
+    const message = 'a platform describes the vehicle; work is described in a guide or a procedure';
+    report(finding(misplaced, entry.at, message));
+  }
+  const { items } = uniqueIds(draft, report);
+  const parts = new Map<string, Part>();
+  for (const item of items.values()) {
+    if (item.kind === 'part') parts.set(item.id, { ...item, fromPlatform: true });
+    else {
+      const message = `a platform shares parts with its guides; declare this ${item.kind} in the guide that uses it`;
+      report(finding(misplaced, item.at, message));
+    }
+  }
+  const sections = draft.sections.map(({ id, title, titleText, intro }) => ({
+    id: id === '' ? null : id,
+    title,
+    titleText,
+    blocks: intro,
+  }));
+  const untitled =
+    draft.opening.length > 0 ? [{ id: null, title: [], titleText: '', blocks: draft.opening }] : [];
+  const all = [...untitled, ...sections];
+  return {
+    id: posix.basename(source.path, '.md'),
+    file: source.path,
+    title: { value: front.value.title, at: front.valueAt(['title']) },
+    builds: {
+      options: readOptions(front.value.options, front),
+      listed: readBuilds(front.value.builds, front),
+      impossible: readImpossible(front.value.impossible, front, report),
+    },
+    parts,
+    sections: all,
+    ...factsOf(
+      all.flatMap(({ blocks }) => blocks),
+      [...all.map(({ title }) => title), draft.footnotes],
+      context.resolve,
+    ),
+  };
+}

@@ -1,0 +1,32 @@
+import type { RuleCard } from '../../diagnostics/rule-card.ts';
+
+export const conditionUnreadable: RuleCard = {
+  code: 'condition-unreadable',
+  severity: 'error',
+  title: 'A combination that does not exist cannot be read',
+  why: 'What a platform rules out is left out of every check. A combination that cannot be read would be checked for nothing, or not at all.',
+  bad: {
+    'platforms/example-van.md': `---
+title: Example van
+options:
+  fog: Front fog lamps
+  tow: Tow bar
+impossible: ["fog and (tow"]
+---
+
+A van.
+`,
+  },
+  good: {
+    'platforms/example-van.md': `---
+title: Example van
+options:
+  fog: Front fog lamps
+  tow: Tow bar
+impossible: ["fog and tow"]
+---
+
+A van.
+`,
+  },
+};
