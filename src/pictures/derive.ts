@@ -1,5 +1,6 @@
 import { contentHash, type PictureCache, readJson, writeJson } from './cache.ts';
 import { encodeSet } from './encode.ts';
+import { isRaster, pictureKind } from './kind.ts';
 import type { DerivedPicture, Outcome, PictureFile, PictureRequest, PictureSet } from './picture.ts';
 import { RECIPE } from './recipe.ts';
 import { uprightPixels } from './upright.ts';
@@ -41,6 +42,7 @@ async function pictureSet(
   const name = `set-${contentHash(RECIPE, JSON.stringify(boxes), bytes)}.json`;
   const kept = await readSet(name, cache);
   if (kept) return kept;
+  if (!isRaster(pictureKind(bytes))) return null;
   const pixels = await uprightPixels(bytes, view.crop, view.blur).catch(() => null);
   if (!pixels) return null;
   const set = await encodeSet(pixels);

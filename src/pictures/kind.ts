@@ -27,6 +27,11 @@ export function pictureKind(bytes: Uint8Array): PictureKind {
   return /<svg[\s>/:]|<\w+:svg[\s>]/.test(latin1(bytes, 0, 65_536)) ? 'svg' : 'unknown';
 }
 
+/** Whether the decoder may be handed a picture of this kind; drawings never are. */
+export function isRaster(kind: PictureKind): boolean {
+  return ['jpeg', 'png', 'webp', 'gif', 'tiff', 'avif'].includes(kind);
+}
+
 function latin1(bytes: Uint8Array, start: number, end: number): string {
   return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('latin1', start, end);
 }

@@ -27,24 +27,28 @@ export function elementsOf(root: Element): {
   return { all, byId };
 }
 
+/** Steps from group to part to what it uses and on, beyond which nobody drew by hand. */
+const MAX_STEPS = 200;
+
 /**
  * How many elements a browser would draw once every `use` is unfolded: `Infinity` where one unfolds into
- * itself. Ten lines that each use the line before ten times are ten thousand million shapes.
+ * itself, or through more steps than {@link MAX_STEPS}. Ten lines that each use the line before ten times are ten thousand million shapes.
  */
 export function unfoldedSize(root: Element): number {
   const { byId } = elementsOf(root);
   const sizes = new Map<Element, number>();
-  const size = (element: Element): number => {
+  const size = (element: Element, steps: number): number => {
     const known = sizes.get(element);
     if (known !== undefined) return known;
+    if (steps > MAX_STEPS) return Number.POSITIVE_INFINITY;
     sizes.set(element, Number.POSITIVE_INFINITY);
     const used = references(element).flatMap((id) => byId.get(id) ?? []);
     const parts = [...element.children.filter(isElement), ...used];
-    const total = parts.reduce((sum, part) => sum + size(part), 1);
+    const total = parts.reduce((sum, part) => sum + size(part, steps + 1), 1);
     sizes.set(element, total);
     return total;
   };
-  return size(root);
+  return size(root, 0);
 }
 
 function isElement(node: ElementContent): node is Element {

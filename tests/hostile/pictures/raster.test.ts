@@ -82,6 +82,11 @@ describe('what is no picture', () => {
   });
 });
 
+test('a drawing is never handed to the decoder', async () => {
+  const svg = Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>');
+  expect((await derivePictures(svg, 'p', { crop: null, blur: [], zoom: null }, noCache)).ok).toBe(false);
+});
+
 describe('what is too large', () => {
   test('30,000 × 30,000 pixels, without decoding them', async () => {
     const bomb = hugePng(30_000);

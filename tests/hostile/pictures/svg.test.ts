@@ -89,6 +89,31 @@ test('use upon use, ten thousand million shapes in a few lines', () => {
   expect(codes(`${head}<path id="g0" d="M0 0"/>${layers}</svg>`)).toEqual(['drawing-too-complex']);
 });
 
+test('a chain of use ten thousand links long', () => {
+  const chain = Array.from({ length: 10_000 }, (_, i) => `<use id="u${i}" href="#u${i + 1}"/>`).join('');
+  expect(codes(`${head}${chain}<path id="u10000" d="M0 0"/></svg>`)).toEqual(['drawing-too-complex']);
+});
+
+test('any damage to a sound drawing is a problem or a drawing, never an exception', () => {
+  const sound = `${head}<defs><linearGradient id="g"><stop offset="0"/></linearGradient></defs><g style="fill:url(#g)"><path id="p" d="M0 0L9 9"/><use href="#p"/></g><text x="1">a &amp; b</text></svg>`;
+  const edit = fc.tuple(
+    fc.nat(sound.length),
+    fc.nat(6),
+    fc.constantFrom('', '<', '>', '"', '&', '/', '\0', '<!--', ']]>', '<![CDATA[', '\ud800', 'é'),
+  );
+  fc.assert(
+    fc.property(fc.array(edit, { minLength: 1, maxLength: 5 }), (edits) => {
+      const text = edits.reduce(
+        (now, [at, length, put]) => now.slice(0, at) + put + now.slice(at + length),
+        sound,
+      );
+      const outcome = cleanSvg(text, { file: 'd.svg', prefix: '' });
+      if (!outcome.ok) expect(outcome.problems.length).toBeGreaterThan(0);
+    }),
+    { numRuns: 1500 },
+  );
+});
+
 test('use of itself, groups without end, shapes without number', () => {
   expect(codes(`${head}<g id="a"><use href="#b"/></g><g id="b"><use href="#a"/></g></svg>`)).toEqual([
     'drawing-too-complex',
