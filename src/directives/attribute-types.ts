@@ -4,6 +4,7 @@ import type { Ref } from '../model/inline.ts';
 import type { Span, Written } from '../source/span.ts';
 import { type Drive, parseDrive } from '../trade/drives.ts';
 import { parseThread, type Thread } from '../trade/thread.ts';
+import { parseWire, type Wire } from '../trade/wire.ts';
 import { parseEstimate } from '../units/estimate.ts';
 import { parseQuantity, parseRange } from '../units/parse.ts';
 import type { Dimension, Quantity, QuantityRange } from '../units/quantity.ts';
@@ -187,6 +188,15 @@ export const thread: AttributeType<Thread> = {
   read: (text) => {
     const reading = parseThread(text);
     return reading.ok ? good(reading.thread) : bad(reading.message, reading.suggestion);
+  },
+};
+
+/** The size of a wire. */
+export const wire: AttributeType<Wire> = {
+  expects: 'a size of wire, as in `2.5 mm²` or `14 AWG`',
+  read: (text) => {
+    const reading = parseWire(text);
+    return reading.ok ? good(reading.wire) : bad(reading.message, reading.suggestion);
   },
 };
 

@@ -3,6 +3,7 @@ import type { Block } from '../model/block.ts';
 import type { Inline } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
 import { actions } from './action.ts';
+import { circuit } from './circuit.ts';
 import { condition } from './condition.ts';
 import { connector } from './connector.ts';
 import { cutShapes } from './cut-shapes.ts';
@@ -20,6 +21,7 @@ import { notes } from './note.ts';
 import { part } from './part.ts';
 import { procedure } from './procedure.ts';
 import { prove } from './prove.ts';
+import { rating } from './rating.ts';
 import { refitNote } from './refit-note.ts';
 import { reverse } from './reverse.ts';
 import { attributeMissing } from './rules/attribute-missing.ts';
@@ -52,6 +54,8 @@ export const items: readonly DirectiveReader<Item>[] = [
   connector,
   condition,
   measure,
+  rating,
+  circuit,
 ];
 
 /** What stands within a sentence. */

@@ -44,16 +44,16 @@ export function assemble(document: Document, scope: Scope): Draft {
     (current?.blocks ?? section?.intro ?? opening).push(block);
   };
 
-  const openSection = (heading: Heading | null): void => {
-    current = null;
-    section = heading ? openedBy(heading, scope) : withoutHeading(document);
-    sections.push(section);
+  const openSection = (heading: Heading | null): OpenSection => {
+    const opened = heading ? openedBy(heading, scope) : withoutHeading(document);
+    sections.push(opened);
+    return opened;
   };
 
   const addEntry = (entry: Entry): void => {
     // A procedure's file may begin with a step; its headings open no sections in any case.
-    if (!section) openSection(null);
-    section?.entries.push(entry);
+    section ??= openSection(null);
+    section.entries.push(entry);
   };
 
   const addLeaf = (leaf: LeafDirective): void => {
@@ -91,8 +91,10 @@ export function assemble(document: Document, scope: Scope): Draft {
   };
 
   for (const node of document.nodes) {
-    if (node.type === 'heading') openSection(node);
-    else if (node.type === 'prose')
+    if (node.type === 'heading') {
+      section = openSection(node);
+      current = null;
+    } else if (node.type === 'prose')
       addBlock({ type: 'prose', content: scope.prose(node.content), at: node.at });
     else if (node.form === 'leaf') addLeaf(node);
     else addContainer(node);

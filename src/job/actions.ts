@@ -181,6 +181,8 @@ export function targetKinds(item: Item): readonly TargetKind[] {
       return [item.kind];
     case 'tool':
     case 'wear':
+    case 'rating':
+    case 'circuit':
       return [];
   }
 }

@@ -4,14 +4,7 @@ import type { Prose } from './prose.ts';
 import type { When } from './when.ts';
 
 /** What a section or a step is made of, in the order of the text. */
-export type Block =
-  | ProseBlock
-  | SafetyMessage
-  | Note
-  | RefitNote
-  | Figure
-  | TemplatePlace
-  | Prove;
+export type Block = ProseBlock | SafetyMessage | Note | RefitNote | Figure | TemplatePlace | Prove;
 
 /** Ordinary Markdown: a paragraph, list, table. */
 export interface ProseBlock {

@@ -1,6 +1,7 @@
 import type { Span, Written } from '../source/span.ts';
 import type { Drive } from '../trade/drives.ts';
 import type { Thread } from '../trade/thread.ts';
+import type { Wire } from '../trade/wire.ts';
 import type { Quantity, QuantityRange } from '../units/quantity.ts';
 import type { TorqueSpec } from '../units/torque.ts';
 import type { Ref } from './inline.ts';
@@ -17,7 +18,9 @@ export type Item =
   | Fastener
   | Connector
   | Condition
-  | Measure;
+  | Measure
+  | Rating
+  | Circuit;
 
 /** The kinds of item. */
 export type ItemKind = Item['kind'];
@@ -143,6 +146,22 @@ export interface Condition extends ItemBase<'condition'> {
 /** Something to be measured. */
 export interface Measure extends ItemBase<'measure'> {
   readonly expect: Written<QuantityRange> | null;
+}
+
+/** A limit that one link of what carries or tows is rated for, or the load that the job claims. */
+export interface Rating extends ItemBase<'rating'> {
+  readonly limit: Written<Quantity> | null;
+  readonly claim: Written<Quantity> | null;
+}
+
+/** A feed: what it carries, over what wire, behind which fuse. */
+export interface Circuit extends ItemBase<'circuit'> {
+  readonly load: Written<Quantity<'current'>> | null;
+  /** One way; the return is as long. */
+  readonly length: Written<Quantity<'length'>> | null;
+  readonly wire: Written<Wire> | null;
+  readonly fuse: Written<Quantity<'current'>> | null;
+  readonly voltage: Written<Quantity<'voltage'>> | null;
 }
 
 /** A kind of fastener that the workspace knows. */
