@@ -1,6 +1,7 @@
 export { type ActionRule, actionRule, actionRules, bindsTool, isFixing, targetKinds } from './actions.ts';
 export { whenInWords } from './build-words.ts';
 export { enumerateBuilds } from './builds.ts';
+export { computeJob } from './compute-job.ts';
 export { capitalised, listed, lowered, nounOf } from './noun.ts';
 export {
   actionWords,
@@ -13,5 +14,6 @@ export {
   totalCount,
 } from './phrase.ts';
 export { type Feature, findTarget, holesOf, type Target } from './target.ts';
+export { toolsOf } from './uses.ts';
 export { actionsOf, inlinesOf, type Placed, placedIn, placedInStep, stepsOf } from './walk.ts';
 export { allHold, holds } from './when.ts';

@@ -1,0 +1,64 @@
+import { createHash } from 'node:crypto';
+import type { Guide, Step } from '../model/guide.ts';
+import { featuresOf } from './target.ts';
+import { toolsOf } from './uses.ts';
+import { placedInStep, stepsOf } from './walk.ts';
+
+/** Fingerprints of a guide and of each of its steps: SHA-256 in hexadecimal, of which people see 12 digits. */
+export interface Fingerprints {
+  readonly guide: string;
+  readonly steps: ReadonlyMap<string, string>;
+}
+
+/**
+ * Fingerprints what the technician is told, and the geometry. Places in the file, line breaks, the guide's
+ * revision and date, and the pixels of pictures do not count.
+ */
+export function fingerprints(guide: Guide): Fingerprints {
+  const { title, platform, partNumber, builds, items, templates, nones, contents } = guide;
+  const { sections, opening, footnotes } = guide;
+  const told = { title, platform, partNumber, builds, items, templates, nones, contents, sections };
+  return {
+    guide: digest({ ...told, opening, footnotes }),
+    steps: new Map(stepsOf(guide).map((step) => [step.id, digest(toldBy(step, guide))])),
+  };
+}
+
+/** A step, with the declarations and the templates that its words are made from. */
+function toldBy(step: Step, guide: Guide): unknown {
+  const ids = placedInStep(step).flatMap(({ node }) => {
+    const tools = node.type === 'action' ? toolsOf(node, guide.items.get(node.target.value)) : [];
+    return [node.target.value, ...tools.map((tool) => tool.value)];
+  });
+  const named = new Set([...ids, ...step.needs.map((need) => need.value)]);
+  const items = [...named].sort().flatMap((id) => guide.items.get(id) ?? []);
+  const templates = [...guide.templates.values()].filter(
+    (template) =>
+      named.has(template.id) || featuresOf(template).some(({ id }) => id !== null && named.has(id)),
+  );
+  return { step, items, templates };
+}
+
+function digest(value: unknown): string {
+  return createHash('sha256').update(canonical(value)).digest('hex');
+}
+
+/** Where a thing stands and how it came there: not told to anyone. */
+const untold: ReadonlySet<string> = new Set(['at', 'idAt', 'file', 'origins', 'unknown', 'src']);
+
+/** One text for one meaning: keys in order, runs of white space as one space, what is empty left out. */
+function canonical(value: unknown): string {
+  if (typeof value === 'string') return JSON.stringify(value.replace(/\s+/g, ' '));
+  if (typeof value !== 'object' || value === null) return String(value);
+  if (value instanceof Map) return canonical([...value.entries()]);
+  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
+  const fields = Object.entries(value).filter(([key, one]) => !untold.has(key) && !isEmpty(one));
+  const sorted = fields.sort(([a], [b]) => (a < b ? -1 : 1));
+  return `{${sorted.map(([key, one]) => `${JSON.stringify(key)}:${canonical(one)}`).join(',')}}`;
+}
+
+function isEmpty(value: unknown): boolean {
+  return (
+    value === null || value === undefined || value === false || (Array.isArray(value) && value.length === 0)
+  );
+}

@@ -1,0 +1,58 @@
+import type { Guide } from '../model/guide.ts';
+import type { Item, Supply } from '../model/item.ts';
+import type { GatherKit, GatherList, GatherSupply, GatherTool, GatherWear } from '../model/job.ts';
+import type { Build } from '../model/when.ts';
+import { isCounted, totalCount } from './phrase.ts';
+import { isIn, type Use, usesOf } from './uses.ts';
+
+/** What must be within reach for a build: every declared thing once, in the order of declaration. */
+export function gatherList(guide: Guide, build: Build): GatherList {
+  const uses = guide.sections.flatMap((section) => usesOf(section, guide, build));
+  const byItem = new Map<string, Use[]>();
+  for (const use of uses) {
+    const others = byItem.get(use.item);
+    if (others) others.push(use);
+    else byItem.set(use.item, [use]);
+  }
+  const tools: GatherTool[] = [];
+  const wear: GatherWear[] = [];
+  const supplies: GatherSupply[] = [];
+  const kit: GatherKit[] = [];
+  for (const item of guide.items.values()) {
+    if (!isIn(item, build)) continue;
+    const own = byItem.get(item.id) ?? [];
+    const steps = [...new Set(own.flatMap(({ step }) => (step ? [step.id] : [])))];
+    const firstStep = steps[0] ?? null;
+    if (item.kind === 'tool') tools.push({ item: item.id, firstStep, steps });
+    else if (item.kind === 'wear') wear.push({ item: item.id, firstStep });
+    else if (item.kind === 'supply') supplies.push({ ...supplyLine(item, own), firstStep });
+    else if (item.kind === 'kit') kit.push({ ...kitLine(item), firstStep });
+  }
+  return { tools, wear, supplies, kit };
+}
+
+/** The amounts are per side: a step that is done on each side uses its amount twice. */
+function supplyLine(supply: Supply, uses: readonly Use[]): Omit<GatherSupply, 'firstStep'> {
+  const amounts = uses.flatMap(({ action, step }) =>
+    action?.amount ? [{ amount: action.amount, times: step?.side?.value === 'each' ? 2 : 1 }] : [],
+  );
+  return {
+    item: supply.id,
+    declared: supply.quantity?.value ?? null,
+    used:
+      amounts.length === 0
+        ? null
+        : amounts.reduce((sum, { amount, times }) => sum + amount.value.base * times, 0),
+    from: amounts.map(({ amount }) => amount.at),
+  };
+}
+
+function kitLine(item: Item): Omit<GatherKit, 'firstStep'> {
+  const sided = isCounted(item) && item.side?.value === 'each';
+  return {
+    item: item.id,
+    count: totalCount(item),
+    perSide: sided ? item.count.value : null,
+    spare: item.kind === 'kit' ? (item.spare?.value ?? 0) : 0,
+  };
+}

@@ -1,0 +1,43 @@
+import type { Estimate, Step } from '../model/guide.ts';
+import type { TimeTotals } from '../model/job.ts';
+import { base } from '../units/quantity.ts';
+
+const noTime: Estimate = { least: base<'time'>(0), likely: base<'time'>(0), most: base<'time'>(0) };
+
+/** The time of a step in all, minutes: the stated time is per side. `null` where none is stated. */
+export function stepTime(step: Step): Estimate | null {
+  if (!step.time) return null;
+  return step.side?.value === 'each' ? sumOf([step.time.value, step.time.value]) : step.time.value;
+}
+
+/** The sums of the steps that are done, each under its section. Waiting is not hands-on time. */
+export function timeTotals(done: readonly { readonly section: string; readonly step: Step }[]): TimeTotals {
+  const timed = done.flatMap(({ section, step }) => {
+    const time = stepTime(step);
+    return time ? [{ section, step, time }] : [];
+  });
+  const sections = [...new Set(timed.map(({ section }) => section))];
+  return {
+    job: sumOf(timed.map(({ time }) => time)),
+    sections: sections.map((section) => ({
+      section,
+      estimate: sumOf(timed.filter((one) => one.section === section).map(({ time }) => time)),
+    })),
+    helper: sumOf(timed.filter(({ step }) => step.people > 1).map(({ time }) => time)),
+    waiting: done.reduce((sum, { step }) => sum + (step.wait?.value ?? 0), 0),
+    from: timed.flatMap(({ step }) => (step.time ? [step.time.at] : [])),
+    untimed: done.filter(({ step }) => !step.time).map(({ step }) => step.id),
+  };
+}
+
+/** The sum of estimates: least with least, likely with likely, most with most. */
+export function sumOf(estimates: readonly Estimate[]): Estimate {
+  return estimates.reduce(
+    (sum, one) => ({
+      least: base<'time'>(sum.least + one.least),
+      likely: base<'time'>(sum.likely + one.likely),
+      most: base<'time'>(sum.most + one.most),
+    }),
+    noTime,
+  );
+}
