@@ -1,9 +1,10 @@
 import type { SourceFile } from '../source/source-file.ts';
+import { type Span, wholeFile } from '../source/span.ts';
 import type { DirectiveFacts, MetAttribute } from './directive-places.ts';
 import type { Attribute } from './tree.ts';
 
 /** How an attribute is written, for the rules that judge the writing. */
-export type Writing = 'quoted' | 'unquoted' | 'flag' | 'id' | 'class';
+export type Writing = 'quoted' | 'curly' | 'unquoted' | 'flag' | 'id' | 'class';
 
 /** An attribute with its places and how it is written. */
 export interface PlacedAttribute extends Attribute {
@@ -30,6 +31,11 @@ function place(source: SourceFile, met: MetAttribute): PlacedAttribute {
   const equals = /^\s*=\s*/.exec(raw.slice(met.name.length));
   if (!equals) return { name: met.name, value: null, nameAt, valueAt: nameAt, writing: 'flag' };
   const start = nameAt.end + equals[0].length;
+  const curly = /^[“”„«][^“”»]*[“”»]$/.test(met.value);
+  if (curly) {
+    const inner = { value: met.value.slice(1, -1), valueAt: span(start + 1, met.end - 1) };
+    return { name: met.name, nameAt, ...inner, writing: 'curly' };
+  }
   const quoted = /^["']/.test(source.text.slice(start, met.end));
   const valueAt = quoted ? span(start + 1, met.end - 1) : span(start, met.end);
   return { name: met.name, value: met.value, nameAt, valueAt, writing: quoted ? 'quoted' : 'unquoted' };
@@ -50,6 +56,18 @@ export function isLooseWord(
   return before.writing === 'unquoted' || isLooseWord(attributes, index - 1, flags);
 }
 
+/** The place of an unquoted value with the loose words after it. */
+export function wordsOf(
+  attributes: readonly PlacedAttribute[],
+  index: number,
+  flags: ReadonlySet<string>,
+): Span {
+  let last = index;
+  while (isLooseWord(attributes, last + 1, flags)) last += 1;
+  const { start, file } = attributes[index]?.valueAt ?? wholeFile('');
+  return { file, start, end: attributes[last]?.valueAt.end ?? start };
+}
+
 /**
  * The attributes that the later stages read: loose words joined to the value they belong to, and classes
  * left out, since no directive has any. Both are reported by a rule, so that one fault gives one finding.
@@ -59,16 +77,10 @@ export function keptAttributes(
   attributes: readonly PlacedAttribute[],
   flags: ReadonlySet<string>,
 ): Attribute[] {
-  const kept: Attribute[] = [];
-  attributes.forEach(({ writing, ...attribute }, index) => {
-    const last = kept.at(-1);
-    if (writing === 'class') return;
-    if (!last || !isLooseWord(attributes, index, flags)) {
-      kept.push(attribute);
-      return;
-    }
-    const valueAt = { ...last.valueAt, end: attribute.nameAt.end };
-    kept[kept.length - 1] = { ...last, valueAt, value: source.text.slice(valueAt.start, valueAt.end) };
+  return attributes.flatMap(({ writing, ...attribute }, index) => {
+    if (writing === 'class' || isLooseWord(attributes, index, flags)) return [];
+    if (!isLooseWord(attributes, index + 1, flags)) return [attribute];
+    const valueAt = wordsOf(attributes, index, flags);
+    return [{ ...attribute, valueAt, value: source.text.slice(valueAt.start, valueAt.end) }];
   });
-  return kept;
 }

@@ -2,6 +2,7 @@ import type { Element, ElementContent, Nodes, Properties, Root } from 'hast';
 import type { ProseElement, ProseNode } from '../model/prose.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import type { Span } from '../source/span.ts';
+import { isUnsafeAddress } from './address.ts';
 import { keptAttributes, placeAttributes } from './attributes.ts';
 import type { DirectiveFacts } from './directive-places.ts';
 import type {
@@ -144,11 +145,17 @@ function convertInlineDirective(
   return [{ ...directiveBase(node, facts, at, given, inTable), form: 'text' }];
 }
 
+/** Properties without what is empty, and without an address that would run code. */
 function properties(from: Properties): ProseElement<never>['properties'] {
-  return Object.fromEntries(
-    Object.entries(from).flatMap(([name, value]) => (value == null ? [] : [[name, value]])),
-  );
+  const kept = Object.entries(from).flatMap(([name, value]): [string, PropertyValue][] => {
+    if (value === null || value === undefined) return [];
+    const address = name === 'href' || name === 'src';
+    return address && isUnsafeAddress(String(value)) ? [] : [[name, value]];
+  });
+  return Object.fromEntries(kept);
 }
+
+type PropertyValue = ProseElement<never>['properties'][string];
 
 function spanOf(node: Nodes, source: SourceFile): Span | null {
   const { start, end } = node.position ?? {};

@@ -1,11 +1,15 @@
-import type { Root } from 'mdast';
-import { visit } from 'unist-util-visit';
+import type { Nodes, Root } from 'mdast';
+
 import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
 import type { SourceFile } from '../source/source-file.ts';
-import type { Written } from '../source/span.ts';
+import { type Written, wholeFile } from '../source/span.ts';
 import { convertRoot } from './convert.ts';
 import { takeHeadingId } from './heading-id.ts';
 import { parseMarkdown, toHtmlTree } from './markdown.ts';
+import { judge } from './rules/index.ts';
+import { pageOf } from './rules/rule.ts';
+import { textOversized } from './rules/text-oversized.ts';
 import type { Document } from './tree.ts';
 
 /** The directives that exist, by the form they are written in, as `directives/` knows them. */
@@ -25,15 +29,41 @@ export interface Reading {
 
 /** Reads a Markdown file: front matter, headings, prose and directives with their places. Never throws. */
 export function readMarkdown(source: SourceFile, names: DirectiveNames, report: Report): Reading {
-  const root = parseMarkdown(source.text);
-  visit(root, 'heading', (heading) => takeHeadingId(heading, source));
-  const sound = report !== undefined;
-  const document: Document = {
-    file: source.path,
-    frontMatter: frontMatter(root, source),
-    ...convertRoot(toHtmlTree(root), { source, flags: names.flags }),
-  };
-  return { document, sound };
+  if (source.text.length > mostCharacters)
+    return refused(source, 'this file is too large to be a guide', report);
+  const root = parseMarkdown(parsable(source.text));
+  if (!isShallow(root))
+    return refused(source, 'lists, quotations or brackets stand too deep in one another', report);
+  const page = pageOf(source, root, names);
+  for (const { node } of page.placed) if (node.type === 'heading') takeHeadingId(node, source);
+  const sound = judge(page, report);
+  const blocks = convertRoot(toHtmlTree(root), { source, flags: names.flags });
+  return { document: { file: source.path, frontMatter: frontMatter(root, source), ...blocks }, sound };
+}
+
+/** The longest guide seen has some 60,000 characters. */
+const mostCharacters = 400_000;
+
+/** More levels than any guide needs, and far fewer than would exhaust the stack of what walks the tree. */
+const mostLevels = 100;
+
+function isShallow(root: Root): boolean {
+  let level: readonly Nodes[] = [root];
+  for (let depth = 0; level.length > 0; depth += 1) {
+    if (depth > mostLevels) return false;
+    level = level.flatMap((node) => ('children' in node ? node.children : []));
+  }
+  return true;
+}
+
+function refused(source: SourceFile, message: string, report: Report): Reading {
+  report(finding(textOversized, wholeFile(source.path), message));
+  return { document: { file: source.path, frontMatter: null, nodes: [], footnotes: [] }, sound: false };
+}
+
+/** The parser skips a byte-order mark without counting it, which would shift every place by one. */
+function parsable(text: string): string {
+  return text.replace(/^\uFEFF/, '\u200B');
 }
 
 /** The YAML is cut from the source, so that its offsets are the file's whatever its line endings are. */

@@ -1,0 +1,106 @@
+import { isLooseWord, type PlacedAttribute, placeAttributes, wordsOf } from '../attributes.ts';
+import type { Fault, Page, SyntaxRule } from './rule.ts';
+import { span } from './rule.ts';
+
+const step = '::step[Free the arch edge]';
+const text = '\n\nLook behind the edge.';
+
+/** A class in the braces: `.x`, or an id with a point in it. */
+export const attributeClass: SyntaxRule = {
+  card: {
+    code: 'attribute-class',
+    severity: 'error',
+    title: 'A point in the braces',
+    why: 'In braces a point begins a class, which means nothing in a guide: {#m8.8} would be the id m8, and another part might have that id.',
+    bad: `${step}{#arch.left}${text}`,
+    good: `${step}{#arch-left}${text}`,
+  },
+  stops: false,
+  find: (page) =>
+    eachDirective(page, (attributes) =>
+      attributes.flatMap((one, index) => classFault(page, one, attributes[index - 1])),
+    ),
+};
+
+function classFault(
+  page: Page,
+  { writing, value, nameAt }: PlacedAttribute,
+  before: PlacedAttribute | undefined,
+): Fault[] {
+  if (writing !== 'class') return [];
+  if (before?.writing !== 'id' || before.nameAt.end !== nameAt.start) {
+    return [{ at: nameAt, message: `".${value}" means nothing here; attributes are written name=value` }];
+  }
+  const text = `#${before.value}-${value}`;
+  const at = { start: before.nameAt.start, end: nameAt.end };
+  return [
+    {
+      at,
+      message: 'an id has letters, digits and hyphens, but no point',
+      suggestion: { at: span(page, at), text },
+    },
+  ];
+}
+
+/** A value of several words without quotes. */
+export const valueUnquoted: SyntaxRule = {
+  card: {
+    code: 'value-unquoted',
+    severity: 'error',
+    title: 'A value of several words without quotes',
+    why: 'Without quotes a value ends at the first space, and its other words turn into attributes of their own.',
+    bad: `${step}{#arch time=4 min}${text}`,
+    good: `${step}{#arch time="4 min"}${text}`,
+  },
+  stops: false,
+  find: (page) =>
+    eachDirective(page, (attributes) =>
+      attributes.flatMap((_, index) => looseFault(page, attributes, index)),
+    ),
+};
+
+function looseFault(page: Page, attributes: readonly PlacedAttribute[], index: number): Fault[] {
+  const flags = page.names.flags;
+  const head = attributes[index];
+  if (!head || isLooseWord(attributes, index, flags) || !isLooseWord(attributes, index + 1, flags)) return [];
+  const at = wordsOf(attributes, index, flags);
+  const words = `"${page.source.text.slice(at.start, at.end)}"`;
+  return [
+    { at, message: `put the value of "${head.name}" in quotes: ${words}`, suggestion: { at, text: words } },
+  ];
+}
+
+/** A value in the curly quotes that word processors make. */
+export const quotesCurly: SyntaxRule = {
+  card: {
+    code: 'quotes-curly',
+    severity: 'error',
+    title: 'Curly quotes around a value',
+    why: 'Word processors and phones turn straight quotes into curly ones. Those do not hold a value together; they become part of it.',
+    bad: `${step}{#arch time=“4min”}${text}`,
+    good: `${step}{#arch time="4 min"}${text}`,
+  },
+  stops: false,
+  find: (page) =>
+    eachDirective(page, (attributes) =>
+      attributes.flatMap(({ writing, value, valueAt }) => {
+        if (writing !== 'curly') return [];
+        const at = { start: valueAt.start - 1, end: valueAt.end + 1 };
+        const straight = `"${value}"`;
+        return [
+          {
+            at,
+            message: `write straight quotes: ${straight}`,
+            suggestion: { at: span(page, at), text: straight },
+          },
+        ];
+      }),
+    ),
+};
+
+function eachDirective(page: Page, find: (attributes: readonly PlacedAttribute[]) => Fault[]): Fault[] {
+  return page.placed.flatMap(({ node }) => {
+    const facts = node.data?.directive;
+    return facts ? find(placeAttributes(page.source, facts)) : [];
+  });
+}

@@ -1,0 +1,119 @@
+import type { Range } from '../directive-places.ts';
+import { strayFences } from './directive-unreadable.ts';
+import type { Fault, Page, Placed, SyntaxRule } from './rule.ts';
+import { nameOf, openingOf, span } from './rule.ts';
+
+const note = ':::note\nThe lip is brittle.\n:::';
+const step = '::step[Free the arch edge]{#arch}\n\nLook behind the edge.';
+
+/** A step, a heading, or a directive in a list, that something else holds. */
+export const openingEnclosed: SyntaxRule = {
+  card: {
+    code: 'opening-enclosed',
+    severity: 'error',
+    title: 'A step or heading is shut inside something else',
+    why: 'A step or a heading opens only at the left edge of the file. Inside a container, a list or a quotation it opens nothing, and what follows belongs to the step before. Most often a closing `:::` is missing further up.',
+    bad: `:::note\nThe lip is brittle.\n\n${step}\n\n:::`,
+    good: `${note}\n\n${step}`,
+  },
+  stops: true,
+  find: (page) => {
+    const told = new Set<unknown>();
+    return page.placed.flatMap((placed) => {
+      const holder = holderOf(placed);
+      if (!holder || told.has(holder)) return [];
+      told.add(holder);
+      return enclosed(page, placed, holder);
+    });
+  },
+};
+
+/** A container without its closing fence. */
+export const containerUnclosed: SyntaxRule = {
+  card: {
+    code: 'container-unclosed',
+    severity: 'error',
+    title: 'A container that is never closed',
+    why: 'Everything up to the next closing fence, or to the end of the file, is taken into a container that is not closed: a caution would swallow the steps after it.',
+    bad: `${step}\n\n:::note\nThe lip is brittle.`,
+    good: `${step}\n\n${note}`,
+  },
+  stops: true,
+  find: (page) => page.placed.filter(({ node }) => isOpen(node)).map((placed) => unclosed(page, placed)),
+};
+
+type Holder = Placed['parents'][number];
+
+/** What shuts a step, a heading or a directive in; `null` where it stands free. */
+function holderOf({ node, parents }: Placed): Holder | null {
+  const inText = parents.findLast(({ type }) => ['list', 'blockquote', 'footnoteDefinition'].includes(type));
+  if (node.type === 'leafDirective' || node.type === 'containerDirective' || node.type === 'heading') {
+    if (inText) return inText;
+  }
+  if (node.type !== 'heading' && !(node.type === 'leafDirective' && node.name === 'step')) return null;
+  return parents.find(({ type }) => type === 'containerDirective') ?? null;
+}
+
+function enclosed(page: Page, placed: Placed, holder: Holder): Fault[] {
+  const at = openingOf(page, placed);
+  const start = holder.position?.start.offset ?? 0;
+  const end = holder.position?.end.offset ?? start;
+  const opening = openingOf(page, { node: holder, at: { start, end }, parents: [] });
+  const notes = [{ message: `${held[holder.type] ?? nameOf(holder)} begins here`, at: span(page, opening) }];
+  const what = placed.node.type === 'heading' ? 'this heading' : nameOf(placed.node);
+  if (holder.type !== 'containerDirective') {
+    const message = `${what} stands inside ${held[holder.type]}; begin it at the left edge, after an empty line`;
+    return [{ at, message, notes, covers: [{ start, end }] }];
+  }
+  // A container that never closes is reported by its opening, which is where the mend is.
+  if (isOpen(holder)) return [];
+  const message = `${what} stands inside ${nameOf(holder)}; close that with a line of colons before it`;
+  const inner = page.placed.filter(({ node, parents }) => isOpen(node) && parents.includes(holder));
+  return [{ at, message, notes, covers: inner.map((one) => openingOf(page, one)) }];
+}
+
+const held: { readonly [type: string]: string } = {
+  list: 'a list',
+  blockquote: 'a quotation',
+  footnoteDefinition: 'a footnote',
+};
+
+function isOpen(node: Placed['node']): boolean {
+  return node.type === 'containerDirective' && (node.data?.directive?.fences.length ?? 0) < 2;
+}
+
+function unclosed(page: Page, placed: Placed): Fault {
+  const at = openingOf(page, placed);
+  const outer = placed.parents.findLast(({ type }) => type === 'containerDirective');
+  if (outer && !isOpen(outer)) return nested(page, placed, outer);
+  const swallowed = page.placed.find(
+    ({ node, parents }) =>
+      parents.includes(placed.node as Holder) &&
+      (node.type === 'heading' || (node.type === 'leafDirective' && node.name === 'step')),
+  );
+  const notes = swallowed
+    ? [{ message: 'so this stands inside it too', at: span(page, openingOf(page, swallowed)) }]
+    : [];
+  const inner = page.placed.filter(
+    ({ node, parents }) => isOpen(node) && parents.includes(placed.node as Holder),
+  );
+  const message = `this ${nameOf(placed.node)} is never closed; write ::: on a line of its own where it ends`;
+  return { at, message, notes, covers: inner.map((one) => openingOf(page, one)) };
+}
+
+/** An inner container whose fence closed the outer one, which leaves a fence over further down. */
+function nested(page: Page, { node, at }: Placed, outer: Holder): Fault {
+  const start = outer.position?.start.offset ?? 0;
+  const end = outer.position?.end.offset ?? at.end;
+  const opening = openingOf(page, { node: outer, at: { start, end }, parents: [] });
+  const left: Range | undefined = strayFences(page).find((fence) => fence.start >= end);
+  const name = outer.type === 'containerDirective' ? outer.name : '';
+  const notes = [
+    {
+      message: `give the outer one more colons, here and where it closes: ::::${name}`,
+      at: span(page, opening),
+    },
+  ];
+  const message = `the line that should close this ${nameOf(node)} closes the ${nameOf(outer)} around it`;
+  return { at: openingOf(page, { node, at, parents: [] }), message, notes, covers: left ? [left] : [] };
+}

@@ -1,0 +1,72 @@
+import { didYouMean, nearest } from '../../diagnostics/suggest.ts';
+import type { Range } from '../directive-places.ts';
+import type { Fault, Page, SyntaxRule } from './rule.ts';
+import { openingOf, span } from './rule.ts';
+
+const colons = { leaf: '::', container: ':::', text: ':' } as const;
+const forms = ['leaf', 'container', 'text'] as const;
+type Form = (typeof forms)[number];
+
+/** A name that no directive has. */
+export const directiveUnknown: SyntaxRule = {
+  card: {
+    code: 'directive-unknown',
+    severity: 'error',
+    title: 'A directive that does not exist',
+    why: 'What Baybook does not know it cannot print, count or check, so a misspelt name is never passed over.',
+    bad: '::stpe[Free the arch edge]{#arch}\n\nLook behind the edge.',
+    good: '::step[Free the arch edge]{#arch}\n\nLook behind the edge.',
+  },
+  stops: true,
+  find: (page) => directives(page).flatMap(({ form, name, at }) => unknown(page, form, name, at)),
+};
+
+/** A name written in a form that it does not have. */
+export const directiveForm: SyntaxRule = {
+  card: {
+    code: 'directive-form',
+    severity: 'error',
+    title: 'A directive written with the wrong number of colons',
+    why: 'Two colons declare or place something, three hold content, one speaks within a sentence. In another form a directive would do nothing, in silence.',
+    bad: ':::step[Free the arch edge]{#arch}\nLook behind the edge.\n:::',
+    good: '::step[Free the arch edge]{#arch}\n\nLook behind the edge.',
+  },
+  stops: true,
+  find: (page) => directives(page).flatMap(({ form, name, at }) => wrongForm(page, form, name, at)),
+};
+
+function directives(page: Page): { readonly form: Form; readonly name: string; readonly at: Range }[] {
+  return page.placed.flatMap((placed) => {
+    const { node } = placed;
+    const form = node.data?.directive?.form;
+    if (!form || !('name' in node) || typeof node.name !== 'string') return [];
+    const { start } = openingOf(page, placed);
+    const from = start + (/^:+/.exec(page.source.text.slice(start))?.[0].length ?? 0);
+    return [{ form, name: node.name, at: { start: from, end: from + node.name.length } }];
+  });
+}
+
+function unknown(page: Page, form: Form, name: string, at: Range): Fault[] {
+  if (forms.some((other) => page.names[other].has(name))) return [];
+  const likely = nearest(name, page.names[form]);
+  const message = `there is no directive "${colons[form]}${name}"`;
+  const [only, more] = likely;
+  const notes = likely.length > 0 ? [{ message: didYouMean(likely) }] : [];
+  if (!only || more) return [{ at, message, notes }];
+  return [{ at, message, notes, suggestion: { at: span(page, at), text: only } }];
+}
+
+function wrongForm(page: Page, form: Form, name: string, at: Range): Fault[] {
+  const right = forms.filter((other) => page.names[other].has(name));
+  if (right.includes(form) || right.length === 0) return [];
+  const ways = right.map((other) => howTo[other](name)).join(', or ');
+  return [{ at, message: `"${name}" is not written with ${counted[form]}; write ${ways}` }];
+}
+
+const counted = { leaf: 'two colons', container: 'three colons', text: 'one colon' } as const;
+
+const howTo: { readonly [F in Form]: (name: string) => string } = {
+  leaf: (name) => `::${name} on a line of its own`,
+  container: (name) => `:::${name} with its content below, closed by :::`,
+  text: (name) => `:${name}[…] within a sentence`,
+};
