@@ -15,6 +15,9 @@ import type { Shown, StepView, TorqueView, VaryingView } from './views.ts';
 export function stepView(numbered: NumberedStep, context: GuideContext): StepView {
   const { step, number } = numbered;
   const stepSide = step.side?.value ?? null;
+  const tools = itemsOf(numbered, context, (planned) => planned.tools);
+  const wear = itemsOf(numbered, context, (planned) => planned.wear);
+  const torques = torquesOf(step, context);
   return {
     ...shownStep(context, numbered),
     id: step.id,
@@ -25,9 +28,10 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     ),
     needs: step.needs.map((ref) => context.guide.items.get(ref.value)?.noun.singular ?? ref.value),
     blocks: blockViews(step.blocks, context, stepSide),
-    tools: itemsOf(numbered, context, (planned) => planned.tools),
-    wear: itemsOf(numbered, context, (planned) => planned.wear),
-    torques: torquesOf(step, context),
+    tools,
+    wear,
+    torques,
+    hasLines: tools.length + wear.length + torques.length > 0 || step.wait !== null,
     readings: readingsOf(step.blocks, context),
     wait: step.wait ? formatMinutes(step.wait.value) : null,
     signOff: step.signOff,

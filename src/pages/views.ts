@@ -210,6 +210,8 @@ export interface StepView extends Shown {
   readonly tools: readonly VaryingView[];
   readonly wear: readonly VaryingView[];
   readonly torques: readonly TorqueView[];
+  /** Whether anything stands in the lines under the step. */
+  readonly hasLines: boolean;
   readonly readings: readonly ReadingView[];
   readonly wait: string | null;
   readonly signOff: boolean;

@@ -5,29 +5,27 @@ import { type PickTable, readTable, showPlan } from './plan.ts';
  * The page of a guide: lets the technician say which vehicle stands in the bay, shows that build alone, and
  * keeps the pick in the link. Without this script the page shows every build and says in words what is for which.
  */
-function start(form: HTMLFormElement, state: HTMLElement, table: PickTable): void {
+function start(picker: HTMLElement, state: HTMLElement, table: PickTable): void {
+  const inputs = [...picker.querySelectorAll('input')];
   const everyBuild = state.textContent ?? '';
   /** The choices by option, as far as the technician has made them. */
   let picked: ReadonlyMap<string, string> = new Map();
 
   const pick = (choices: ReadonlyMap<string, string>): void => {
     picked = choices;
-    for (const input of form.elements) {
-      if (input instanceof HTMLInputElement) input.checked = choices.get(input.name) === input.value;
-    }
+    for (const input of inputs) input.checked = choices.get(input.name) === input.value;
     const plan = table.builds[table.options.map((option) => choices.get(option)).join(',')] ?? null;
     showPlan(plan, table);
     state.textContent = choices.size === 0 ? everyBuild : stateWords(plan, choices, table);
   };
 
-  form.hidden = false;
-  form.addEventListener('change', ({ target }) => {
+  picker.hidden = false;
+  picker.addEventListener('change', ({ target }) => {
     if (!(target instanceof HTMLInputElement)) return;
     pick(new Map([...picked, [target.name, target.value]]));
     writeAddress(picked, null);
   });
-  form.addEventListener('reset', (event) => {
-    event.preventDefault();
+  picker.querySelector('.every-build')?.addEventListener('click', () => {
     pick(new Map());
     writeAddress(picked, null);
   });
@@ -49,7 +47,7 @@ function stateWords(plan: number | null, choices: ReadonlyMap<string, string>, t
   return 'This guide knows no vehicle that is built like this. Every build is shown.';
 }
 
-const form = document.querySelector<HTMLFormElement>('form.pick');
+const picker = document.querySelector<HTMLElement>('.pick');
 const state = document.querySelector<HTMLElement>('.pick-state');
 const table = readTable();
-if (form && state && table) start(form, state, table);
+if (picker && state && table) start(picker, state, table);

@@ -1,0 +1,54 @@
+import type { Guide } from '../../src/model/guide.ts';
+import type { Job } from '../../src/model/job.ts';
+import type { Shop } from '../../src/model/shop.ts';
+import type { PageContext, Shelf } from '../../src/pages/context.ts';
+import { guidePage } from '../../src/pages/guide-page.ts';
+import { indexPage } from '../../src/pages/index-page.ts';
+import { prepareLayouts } from '../../src/pages/layouts.ts';
+import { platformPage } from '../../src/pages/platform-page.ts';
+import { readTemplates } from '../../src/site/templates.ts';
+import * as fixture from './fixture.ts';
+
+/** A shelf with one picture for every path, and no templates drawn. */
+export const shelf: Shelf = {
+  picture: (path) => ({
+    src: `../../pictures/${path.split('/').at(-1)}`,
+    width: 640,
+    height: 400,
+    sources: [],
+    detail: null,
+  }),
+  template: () => ({ preview: null, files: [] }),
+  link: (href) => (href.startsWith('https:') ? href : null),
+};
+
+/** What a page of a guide is made from. */
+export function page(root = '../../', shop: Shop = fixture.shop): PageContext {
+  return { shop, shelf, root };
+}
+
+const { layouts } = await readTemplates({ paths: [], read: async () => null });
+const render = prepareLayouts(layouts);
+
+function html(layout: string, view: object): string {
+  const rendered = render(layout, view);
+  if (!rendered.ok) throw new Error(rendered.problem);
+  return rendered.html;
+}
+
+/** The page of a guide as the built-in layouts print it. */
+export function guideHtml(guide: Guide = fixture.guide, job: Job = fixture.job, shop = fixture.shop): string {
+  return html('guide.liquid', guidePage(guide, job, page('../../', shop)));
+}
+
+/** The first page. */
+export function indexHtml(guide: Guide = fixture.guide): string {
+  return html('index.liquid', indexPage([{ guide, job: fixture.job }], page('')));
+}
+
+/** The page of the platform. */
+export function platformHtml(guide: Guide = fixture.guide): string {
+  const [platform] = fixture.shop.platforms.values();
+  if (!platform) throw new Error('the fixture has no platform');
+  return html('platform.liquid', platformPage(platform, [{ guide, job: fixture.job }], page()));
+}
