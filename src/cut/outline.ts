@@ -1,0 +1,100 @@
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import { type Contour, counterClockwise, gapOf, signedArea } from '../geometry/contour.ts';
+import { type Corner, cornerMisfits, polygon } from '../geometry/corners.ts';
+import { type OpenOutline, openAt } from '../geometry/open-edge.ts';
+import { samePoint } from '../geometry/point.ts';
+import { arcThrough, endOf, type Segment, startOf } from '../geometry/segment.ts';
+import type { CutArc, CutOutline } from '../model/cut-template.ts';
+import { readOutline } from './read-outline.ts';
+import { mm } from './resolved.ts';
+import { FILE_UNREADABLE, OUTLINE_OPEN, RADIUS_MISFIT, TOO_FEW_CORNERS } from './rules.ts';
+
+/** An outline as drawn. */
+export interface DrawnOutline {
+  readonly area: Contour;
+  readonly open: OpenOutline | null;
+  /** What is dimensioned: its corners. */
+  readonly points: readonly Corner[];
+  /** Which arcs bent a side of it. */
+  readonly arcs: readonly number[];
+}
+
+/** The contour of an outline, or `null` with a finding. */
+export function outlineContour(
+  outline: CutOutline,
+  arcs: readonly CutArc[],
+  report: Report,
+): DrawnOutline | null {
+  if (outline.kind === 'file') return fromFile(outline, report);
+  const { corners: written, openEdge, at } = outline;
+  if (written.length < 3) {
+    report(
+      finding(TOO_FEW_CORNERS, at, `an outline needs at least three corners; this one has ${written.length}`),
+    );
+    return null;
+  }
+  const corners = written.map(({ point, radius }) => ({ point, radius: radius ?? 0 }));
+  const misfits = cornerMisfits(corners);
+  for (const { corner, largest } of misfits) {
+    const where = written[corner]?.at ?? at;
+    const message = `a radius of ${mm(corners[corner]?.radius ?? 0)} mm does not fit at this corner; the sides leave room for ${mm(Math.floor(largest * 10) / 10)} mm`;
+    report(finding(RADIUS_MISFIT, where, message));
+  }
+  if (misfits.length > 0) return null;
+  const bent = bend(polygon(corners), arcs);
+  const area = counterClockwise(bent.contour);
+  if (Math.abs(signedArea(area)) < 1e-6) {
+    report(finding(TOO_FEW_CORNERS, at, 'the corners of this outline lie on one line and enclose nothing'));
+    return null;
+  }
+  if (!openEdge) return { area, open: null, points: corners, arcs: bent.used };
+  const open = openAt(area, openEdge);
+  if (!open) {
+    const message = `no straight side of this outline lies furthest to the ${openEdge}, so it cannot be open there`;
+    report(finding(OUTLINE_OPEN, at, message));
+    return null;
+  }
+  return { area: open.closed, open, points: corners, arcs: bent.used };
+}
+
+/** Replaces straight sides by the arcs that join the same two corners. */
+function bend(
+  contour: Contour,
+  arcs: readonly CutArc[],
+): { readonly contour: Contour; readonly used: number[] } {
+  const used: number[] = [];
+  const segments = contour.segments.map((segment): Segment => {
+    const [from, to] = [startOf(segment), endOf(segment)];
+    for (const [i, arc] of arcs.entries()) {
+      const along = samePoint(arc.from, from, 1e-3) && samePoint(arc.to, to, 1e-3);
+      const against = samePoint(arc.from, to, 1e-3) && samePoint(arc.to, from, 1e-3);
+      if (segment.kind !== 'line' || !(along || against)) continue;
+      used.push(i);
+      return arcThrough(from, arc.through, to);
+    }
+    return segment;
+  });
+  return { contour: { segments, closed: true }, used };
+}
+
+function fromFile(outline: Extract<CutOutline, { kind: 'file' }>, report: Report): DrawnOutline | null {
+  // A file that is missing has its finding where files are read.
+  if (outline.text === null) return null;
+  const read = readOutline(outline.path, outline.text);
+  if (!read.ok) {
+    report(finding(FILE_UNREADABLE, outline.at, `${outline.path}: ${read.message}`));
+    return null;
+  }
+  const gap = gapOf(read.contour);
+  if (gap || !read.contour.closed) {
+    const where = gap
+      ? ` between ${mm(gap.from.x)}, ${mm(gap.from.y)} and ${mm(gap.to.x)}, ${mm(gap.to.y)}`
+      : '';
+    report(finding(OUTLINE_OPEN, outline.at, `${outline.path}: the outline has a gap${where}`));
+    return null;
+  }
+  const area = counterClockwise(read.contour);
+  const points = area.segments.map((s) => ({ point: startOf(s), radius: 0 }));
+  return { area, open: null, points, arcs: [] };
+}
