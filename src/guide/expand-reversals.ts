@@ -1,20 +1,125 @@
 import type { Report } from '../diagnostics/report.ts';
-import type { Section } from '../model/guide.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import { nearest } from '../diagnostics/suggest.ts';
+import type { ReversePlace } from '../directives/reverse.ts';
+import { type ReverseProblem, reverseSteps } from '../job/reverse.ts';
+import type { Block } from '../model/block.ts';
+import type { CutTemplate } from '../model/cut-template.ts';
+import type { Section, Step } from '../model/guide.ts';
+import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
+import type { Span } from '../source/span.ts';
 import { type DraftSection, isStep } from './draft.ts';
+import { reverseDoubled } from './rules/reverse-doubled.ts';
+import { reverseItself } from './rules/reverse-itself.ts';
+import { reverseUnknown } from './rules/reverse-unknown.ts';
+import { reverseUnsound } from './rules/reverse-unsound.ts';
 
 /** What the working out of reversals may ask. */
 export interface Reversing {
   /** Steps that placed procedures brought, by the id of the place. */
   readonly brought: ReadonlyMap<string, readonly string[]>;
   readonly items: ReadonlyMap<string, Item>;
+  readonly templates: ReadonlyMap<string, CutTemplate>;
   readonly report: Report;
 }
 
+/** The steps that a reversal names, with what guards them. */
+interface Source {
+  readonly steps: readonly Step[];
+  readonly guards: readonly Block[];
+}
+
 /** Spells out every reversal, in the order of the text. */
-export function expandReversals(
+export function expandReversals(sections: readonly DraftSection[], reversing: Reversing): readonly Section[] {
+  const done = new Map<string, Span>();
+  return sections.map(({ entries, ...section }) => ({
+    ...section,
+    steps: entries.flatMap((entry) => {
+      if (isStep(entry)) return [entry];
+      if (entry.type === 'procedure') return [];
+      const source = sourceOf(entry, section.id, sections, reversing);
+      return source ? reversed(entry, source, done, reversing) : [];
+    }),
+  }));
+}
+
+function reversed(place: ReversePlace, source: Source, done: Map<string, Span>, reversing: Reversing) {
+  const { items, templates, report } = reversing;
+  const picked = pick(source.steps, place, report).filter((step) => {
+    const earlier = done.get(step.id);
+    if (earlier) report(doubled(place, step, earlier));
+    else done.set(step.id, place.at);
+    return !earlier;
+  });
+  const { steps, problems } = reverseSteps({
+    steps: picked,
+    guards: source.guards,
+    items,
+    templates,
+    time: place.time,
+    when: place.when,
+    at: place.at,
+  });
+  for (const problem of problems) report(unsound(place, problem));
+  return steps;
+}
+
+function sourceOf(
+  { of }: ReversePlace,
+  host: string,
   sections: readonly DraftSection[],
-  _reversing: Reversing,
-): readonly Section[] {
-  return sections.map(({ entries, ...section }) => ({ ...section, steps: entries.filter(isStep) }));
+  { brought, report }: Reversing,
+): Source | null {
+  if (of.value === host) {
+    const message = `"${of.value}" is the section that this line stands in; a section cannot undo itself`;
+    report(finding(reverseItself, of.at, message));
+    return null;
+  }
+  const section = sections.find(({ id }) => id === of.value);
+  if (section) return { steps: section.entries.filter(isStep), guards: section.intro };
+  const steps = sections.flatMap(({ entries }) => entries.filter(isStep));
+  const ids = brought.get(of.value) ?? [of.value];
+  const found = steps.filter(({ id }) => ids.includes(id));
+  if (found.length > 0) return { steps: found, guards: [] };
+  const known = [...sections.map(({ id }) => id), ...brought.keys(), ...steps.map(({ id }) => id)];
+  report(unknown(of, known, `there is no section, step or placed procedure "${of.value}"`));
+  return null;
+}
+
+function pick(steps: readonly Step[], place: ReversePlace, report: Report): readonly Step[] {
+  const ids = steps.map(({ id }) => id);
+  for (const ref of [...(place.only ?? []), ...place.except]) {
+    if (!ids.includes(ref.value)) report(unknown(ref, ids, `"${ref.value}" is no step of ${place.of.value}`));
+  }
+  const named = (refs: readonly Ref[], step: Step) => refs.some(({ value }) => value === step.id);
+  return steps.filter(
+    (step) => (place.only === null || named(place.only, step)) && !named(place.except, step),
+  );
+}
+
+function unknown(ref: Ref, known: readonly string[], message: string) {
+  const likely = nearest(ref.value, known)[0];
+  return finding(reverseUnknown, ref.at, message, likely ? { suggestion: { at: ref.at, text: likely } } : {});
+}
+
+function doubled(place: ReversePlace, step: Step, earlier: Span) {
+  const notes = [{ message: 'first reversed here', at: earlier }];
+  return finding(reverseDoubled, place.at, `the step "${step.titleText}" is reversed twice`, { notes });
+}
+
+const reasons: { readonly [K in ReverseProblem['kind']]: string } = {
+  'for-good': 'is done for good',
+  'one-time': 'takes out a fastener that goes back only once, and nothing replaces it',
+  lost: 'parts with what would have to go back, and nothing replaces it',
+  replaced: 'takes out what a new part takes the place of',
+};
+
+function unsound(place: ReversePlace, { kind, action, step }: ReverseProblem) {
+  return finding(
+    reverseUnsound,
+    place.at,
+    `the step "${step.titleText}" cannot be undone by itself: it ${reasons[kind]}; write its refit as a step, and leave "${step.id}" out with except=${step.id}`,
+    { notes: [{ message: 'what cannot be undone', at: action.at }] },
+  );
 }

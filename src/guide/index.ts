@@ -8,6 +8,10 @@ import { procedureLoop } from './rules/procedure-loop.ts';
 import { procedureOption } from './rules/procedure-option.ts';
 import { procedureStepUnknown } from './rules/procedure-step-unknown.ts';
 import { procedureUnknown } from './rules/procedure-unknown.ts';
+import { reverseDoubled } from './rules/reverse-doubled.ts';
+import { reverseItself } from './rules/reverse-itself.ts';
+import { reverseUnknown } from './rules/reverse-unknown.ts';
+import { reverseUnsound } from './rules/reverse-unsound.ts';
 import { stepHomeless } from './rules/step-homeless.ts';
 
 export type { GuideContext } from './context.ts';
@@ -27,5 +31,9 @@ export const guideRules: readonly RuleCard[] = [
   procedureOption,
   procedureStepUnknown,
   procedureUnknown,
+  reverseDoubled,
+  reverseItself,
+  reverseUnknown,
+  reverseUnsound,
   stepHomeless,
 ];

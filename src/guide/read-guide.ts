@@ -41,7 +41,8 @@ export function readGuide(source: SourceFile, context: GuideContext, report: Rep
     report,
   });
   const { items, templates } = uniqueIds(draft, report);
-  const sections = expandReversals(draft.sections, { brought, items, report });
+  const templateById = new Map(templates.map(({ template }) => [template.id, template]));
+  const sections = expandReversals(draft.sections, { brought, items, templates: templateById, report });
 
   const texts = sections.flatMap((section) => [
     ...section.intro,
@@ -61,7 +62,7 @@ export function readGuide(source: SourceFile, context: GuideContext, report: Rep
     builds,
     items,
     templates: new Map(
-      templates.map(({ template }) => [template.id, finishTemplate(template, steps, items)]),
+      [...templateById].map(([id, template]) => [id, finishTemplate(template, steps, items)]),
     ),
     nones: draft.nones,
     contents:
@@ -79,7 +80,7 @@ export function readGuide(source: SourceFile, context: GuideContext, report: Rep
     ...facts,
     anchors: new Set([
       ...sections.flatMap((section) => [section.id, ...section.steps.map((step) => step.id)]),
-      ...templates.map(({ template }) => template.id),
+      ...templateById.keys(),
       ...brought.keys(),
     ]),
   };
