@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { onTestFinished } from 'vitest';
 import { run } from '../src/cli/run.ts';
+import { noCache } from '../src/pictures/cache.ts';
 
 /** What a command line answered. */
 export interface Answer {
@@ -25,6 +26,7 @@ export async function baybook(cwd: string, ...args: string[]): Promise<Answer> {
     width: 100,
     colour: false,
     watched: false,
+    pictures: noCache,
   });
   return { code, ...written };
 }

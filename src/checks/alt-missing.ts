@@ -1,5 +1,5 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
-import type { Rule } from './rule.ts';
+import type { PageRule } from './rule.ts';
 
 const picture = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 90 60"><path d="M0 0h90v60z"/></svg>\n';
 
@@ -16,10 +16,10 @@ const card: RuleCard = {
 };
 
 /** Every picture has a text that says what it shows. */
-export const altMissing: Rule = {
+export const altMissing: PageRule = {
   card,
-  run: ({ guide }, report) => {
-    for (const { alt, src, figure } of guide.pictures) {
+  runOnPage: (page, _shop, report) => {
+    for (const { alt, src, figure } of page.pictures) {
       if (alt !== null && alt.value.trim() !== '') continue;
       const where = figure ? 'alt="…"' : 'in the brackets, ![…]';
       report(finding(card, alt?.at ?? src.at, `this picture needs words that say what it shows: ${where}`));

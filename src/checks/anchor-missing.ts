@@ -1,7 +1,7 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
 import { anchorsOf, linkTarget } from './links.ts';
-import type { Rule } from './rule.ts';
+import type { PageRule } from './rule.ts';
 
 const card: RuleCard = {
   code: 'anchor-missing',
@@ -13,19 +13,19 @@ const card: RuleCard = {
 };
 
 /** Every link with a `#` names a section, a step or a template of the page that it leads to. */
-export const anchorMissing: Rule = {
+export const anchorMissing: PageRule = {
   card,
-  run: ({ guide, shop }, report) => {
-    for (const link of guide.links) {
-      const target = linkTarget(guide, link.href);
+  runOnPage: (page, shop, report) => {
+    for (const link of page.links) {
+      const target = linkTarget(page, link.href);
       if (target.kind !== 'file' || target.path === null || target.anchor === null) continue;
       // A missing file is told by another rule; a file that is no page has no anchors to check.
       const anchors = anchorsOf(shop, target.path);
       if (anchors === null || anchors.has(target.anchor)) continue;
       const help = didYouMean(nearest(target.anchor, anchors).map((id) => `#${id}`));
-      const page = target.path === guide.file ? 'this page' : target.path;
+      const where = target.path === page.file ? 'this page' : target.path;
       report(
-        finding(card, link.at, `${page} has no place "#${target.anchor}"`, {
+        finding(card, link.at, `${where} has no place "#${target.anchor}"`, {
           notes: help === '' ? [] : [{ message: help }],
         }),
       );

@@ -7,23 +7,25 @@ import { mentionWrongKind } from './mention-wrong-kind.ts';
 import { noneContradicted } from './none-contradicted.ts';
 import { noneMissing } from './none-missing.ts';
 import { pictureMissing } from './picture-missing.ts';
-import type { Rule } from './rule.ts';
+import { platformUnknown } from './platform-unknown.ts';
+import type { PageRule, Rule } from './rule.ts';
 import { stepUnknown } from './step-unknown.ts';
 import { toolUndeclared } from './tool-undeclared.ts';
 
-export type { Rule, Subject } from './rule.ts';
+export { platformAnchors } from './links.ts';
+export type { Page, PageRule, Rule, Subject } from './rule.ts';
 
 /** Every rule that a finished guide is held against. */
 export const rules: readonly Rule[] = [
-  altMissing,
-  anchorMissing,
   itemUndeclared,
   itemUnused,
-  linkMissing,
   mentionWrongKind,
   noneContradicted,
   noneMissing,
-  pictureMissing,
+  platformUnknown,
   stepUnknown,
   toolUndeclared,
 ];
+
+/** Every rule that a page is held against. */
+export const pageRules: readonly PageRule[] = [altMissing, anchorMissing, linkMissing, pictureMissing];

@@ -1,10 +1,10 @@
 import { posix } from 'node:path';
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
-import type { Guide, LinkFact } from '../model/guide.ts';
+import type { LinkFact } from '../model/guide.ts';
 import type { Shop } from '../model/shop.ts';
 import { linkTarget } from './links.ts';
-import type { Rule } from './rule.ts';
+import type { Page, PageRule } from './rule.ts';
 
 const card: RuleCard = {
   code: 'link-missing',
@@ -16,22 +16,22 @@ const card: RuleCard = {
 };
 
 /** Every link leads to a file of the workspace or to an address that a page can link to. */
-export const linkMissing: Rule = {
+export const linkMissing: PageRule = {
   card,
-  run: ({ guide, shop }, report) => {
-    for (const link of guide.links) {
-      const target = linkTarget(guide, link.href);
+  runOnPage: (page, shop, report) => {
+    for (const link of page.links) {
+      const target = linkTarget(page, link.href);
       if (target.kind === 'unusable') {
         const message = `"${link.href}" is no link that works from a stick and from a server; use a path from this file`;
         report(finding(card, link.at, message));
       } else if (target.kind === 'file' && (target.path === null || !shop.files.has(target.path))) {
-        report(missing(guide, shop, link, target.path));
+        report(missing(page, shop, link, target.path));
       }
     }
   },
 };
 
-function missing(guide: Guide, shop: Shop, link: LinkFact, path: string | null) {
+function missing(page: Page, shop: Shop, link: LinkFact, path: string | null) {
   if (path === null) return finding(card, link.at, `"${link.href}" leads out of the workspace`);
   const pages = [...shop.files.keys()].filter((file) => file.endsWith('.md'));
   const inFolder = pages.filter((file) => posix.dirname(file) === path.replace(/\/$/, ''));
@@ -39,6 +39,6 @@ function missing(guide: Guide, shop: Shop, link: LinkFact, path: string | null) 
   const help =
     near === undefined
       ? []
-      : [{ message: `did you mean ${posix.relative(posix.dirname(guide.file), near)}?` }];
+      : [{ message: `did you mean ${posix.relative(posix.dirname(page.file), near)}?` }];
   return finding(card, link.at, `"${link.href}" leads to no file; looked for ${path}`, { notes: help });
 }

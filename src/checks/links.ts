@@ -1,6 +1,6 @@
 import { posix } from 'node:path';
-import type { Guide } from '../model/guide.ts';
-import type { Shop } from '../model/shop.ts';
+import type { Platform, Shop } from '../model/shop.ts';
+import type { Page } from './rule.ts';
 
 /** Where a link of a guide leads. */
 export type LinkTarget =
@@ -11,7 +11,7 @@ export type LinkTarget =
   | { readonly kind: 'file'; readonly path: string | null; readonly anchor: string | null };
 
 /** Takes a link apart; a path is from the workspace's root, `null` where it leaves the workspace. */
-export function linkTarget(guide: Guide, href: string): LinkTarget {
+export function linkTarget(page: Page, href: string): LinkTarget {
   const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(href)?.[1]?.toLowerCase();
   if (scheme !== undefined) {
     return { kind: ['http', 'https', 'mailto', 'tel'].includes(scheme) ? 'outside' : 'unusable' };
@@ -20,8 +20,8 @@ export function linkTarget(guide: Guide, href: string): LinkTarget {
   const [way = '', anchor = null] = href.split('#', 2);
   const path = decoded(way.split('?', 1)[0] ?? '');
   if (path === '')
-    return { kind: 'file', path: guide.file, anchor: anchor === null ? null : decoded(anchor) };
-  const full = posix.join(posix.dirname(guide.file), path);
+    return { kind: 'file', path: page.file, anchor: anchor === null ? null : decoded(anchor) };
+  const full = posix.join(posix.dirname(page.file), path);
   const inside = full !== '..' && !full.startsWith('../');
   return { kind: 'file', path: inside ? full : null, anchor: anchor === null ? null : decoded(anchor) };
 }
@@ -31,7 +31,12 @@ export function anchorsOf(shop: Shop, path: string): ReadonlySet<string> | null 
   const guide = shop.guides.find(({ file }) => file === path);
   if (guide) return guide.anchors;
   const platform = [...shop.platforms.values()].find(({ file }) => file === path);
-  return platform ? new Set(platform.sections.flatMap(({ id }) => (id === null ? [] : [id]))) : null;
+  return platform ? platformAnchors(platform) : null;
+}
+
+/** The places of a platform's page: its sections. */
+export function platformAnchors({ sections }: Platform): ReadonlySet<string> {
+  return new Set(sections.flatMap(({ id }) => (id === null ? [] : [id])));
 }
 
 function decoded(text: string): string {

@@ -3,7 +3,7 @@ import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
 import type { PictureFact } from '../model/guide.ts';
 import type { Shop } from '../model/shop.ts';
-import type { Rule } from './rule.ts';
+import type { PageRule } from './rule.ts';
 
 const picture = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 90 60"><path d="M0 0h90v60z"/></svg>\n';
 
@@ -23,10 +23,10 @@ const card: RuleCard = {
 };
 
 /** Every picture that a guide shows is a file of the workspace. */
-export const pictureMissing: Rule = {
+export const pictureMissing: PageRule = {
   card,
-  run: ({ guide, shop }, report) => {
-    for (const fact of guide.pictures) {
+  runOnPage: (page, shop, report) => {
+    for (const fact of page.pictures) {
       if (fact.path !== null && shop.files.has(fact.path)) continue;
       const text = likely(fact, shop);
       report(

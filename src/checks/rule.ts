@@ -17,3 +17,12 @@ export interface Rule {
   readonly card: RuleCard;
   readonly run: (subject: Subject, report: Report) => void;
 }
+
+/** What guides and platforms have in common: a page that links and shows pictures. */
+export type Page = Pick<Guide, 'file' | 'links' | 'pictures' | 'anchors'>;
+
+/** A rule that every page is held against, of guides and of platforms. */
+export interface PageRule {
+  readonly card: RuleCard;
+  readonly runOnPage: (page: Page, shop: Shop, report: Report) => void;
+}

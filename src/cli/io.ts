@@ -1,3 +1,5 @@
+import type { PictureCache } from '../pictures/cache.ts';
+
 /** What a command may see of the world it runs in; tests hand in their own. */
 export interface Io {
   /** Writes to standard output; the text brings its own line ending. */
@@ -11,6 +13,8 @@ export interface Io {
   readonly colour: boolean;
   /** Whether somebody watches, so that progress is worth showing. */
   readonly watched: boolean;
+  /** Keeps derived pictures between runs. */
+  readonly pictures: PictureCache;
 }
 
 /** 0: clean, or warnings only. 1: errors. 2: wrong usage. */

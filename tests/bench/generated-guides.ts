@@ -7,7 +7,8 @@ export function generatedWorkspace(guides: number): { readonly [path: string]: s
     'shop.yaml': 'name: Generated Fitting\ncrew: 2\n',
     'tools.yaml':
       'trim-lever: {name: Trim lever}\nbit-t15: {name: T15 bit, drive: T15}\nsocket-10: {name: 10 mm socket, drive: hex 10}\n',
-    'platforms/generated-van.md': '---\ntitle: Generated van\noptions:\n  fog: Front fog lamps\n---\n\nA van.\n',
+    'platforms/generated-van.md':
+      '---\ntitle: Generated van\noptions:\n  fog: Front fog lamps\n---\n\nA van.\n',
   };
   for (let number = 1; number <= guides; number += 1) {
     files[`generated-${number}/guide.md`] = generatedGuide(number);
@@ -25,7 +26,10 @@ function generatedGuide(number: number): string {
     '\n## Strip down {#strip-down}\n',
     parts.map((part) => stripStep(part, number)).join('\n'),
     '## Refit {#refit}\n',
-    parts.reverse().map((part) => refitStep(part, number)).join('\n'),
+    parts
+      .reverse()
+      .map((part) => refitStep(part, number))
+      .join('\n'),
     '## Prove it {#prove}\n\n:::prove[Lamps]\n- Headlamps aim as before\n:::\n',
   ].join('\n');
 }

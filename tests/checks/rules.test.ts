@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { rules } from '../../src/checks/index.ts';
+import { pageRules, rules } from '../../src/checks/index.ts';
 import { renderText } from '../../src/diagnostics/render-text.ts';
 import type { RuleCard, RuleExample } from '../../src/diagnostics/rule-card.ts';
 import { inspect, memoryFiles, ruleCards } from '../../src/shop/index.ts';
@@ -38,12 +38,13 @@ describe.each(ruleCards.map((card): [string, RuleCard] => [card.code, card]))('%
 });
 
 describe('rule files', () => {
+  const all = [...rules, ...pageRules];
   const source = resolve(import.meta.dirname, '../../src/checks');
   const files = readdirSync(source, { recursive: true, encoding: 'utf8' });
 
   it('bear the name of their rule', () => {
     const names = files.map((file) => basename(file, '.ts'));
-    const missing = rules.map(({ card }) => card.code).filter((code) => !names.includes(code));
+    const missing = all.map(({ card }) => card.code).filter((code) => !names.includes(code));
     expect(missing).toEqual([]);
   });
 
@@ -52,7 +53,7 @@ describe('rule files', () => {
       const text = file.endsWith('.ts') ? readFileSync(resolve(source, file), 'utf8') : '';
       return [...text.matchAll(/^ {2}code: '([^']+)'/gm)].map((match) => match[1]);
     });
-    const listed = new Set<string | undefined>(rules.map(({ card }) => card.code));
+    const listed = new Set<string | undefined>(all.map(({ card }) => card.code));
     expect(declared.filter((code) => !listed.has(code))).toEqual([]);
   });
 

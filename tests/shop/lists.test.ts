@@ -50,7 +50,7 @@ it('reads tools and protective equipment with the attributes of a guide', () => 
 it('points at the fault in an entry of the crib', () => {
   expect(crib('socket: {name: Socket, drive: 13}').faults).toHaveLength(1);
   expect(crib('socket: {name: Socket, drive: 13}').faults[0]).toMatch(/^1:31 attribute-value /);
-  expect(crib('socket: {name: Socket, colour: red}').faults[0]).toMatch(/^1:25 attribute-unknown /);
+  expect(crib('socket: {name: Socket, colour: red}').faults[0]).toMatch(/^1:24 attribute-unknown /);
   expect(crib('Socket 7: {name: Socket}').faults[0]).toMatch(/^1:1 attribute-value /);
   expect(crib('socket: {drive: hex 7}').faults).toEqual([
     '1:1 yaml-missing-key "socket.name" is missing; it should be text',

@@ -1,0 +1,48 @@
+import { relative } from 'node:path';
+import { diskFiles, type Inspection, inspect } from '../shop/index.ts';
+import { buildSite } from '../site/build-site.ts';
+import type { ExitCode, Io } from './io.ts';
+import { type CheckOptions, exitCodeOf, printInspection } from './output.ts';
+import { progressBar } from './progress.ts';
+import { outputFolder, workspaceFolder } from './workspace.ts';
+
+interface BuildOptions extends CheckOptions {
+  readonly out: string;
+  readonly keepGoing: boolean;
+}
+
+/** `baybook build`: checks the workspace and, where it is sound, publishes it as a site. */
+export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
+  const workspace = await workspaceFolder(options.guides, io);
+  const folder = outputFolder(options.out, workspace, io);
+  const files = diskFiles(workspace.root);
+  const inspection = await inspect(files, io.pictures);
+  const code = exitCodeOf(inspection, options.strict);
+  const blocked = whyNotPublished(inspection, code, options.keepGoing);
+  if (blocked !== null) {
+    printInspection(inspection, options, workspace.prefix, `nothing was published: ${blocked}\n`, io);
+    return 1;
+  }
+  const bar = progressBar(io);
+  const outcome = await buildSite(inspection, files, folder, {
+    keepGoing: options.keepGoing,
+    pictures: io.pictures,
+    progress: bar.show,
+  }).finally(bar.stop);
+  if (!outcome.ok) {
+    printInspection(inspection, options, workspace.prefix, '', io);
+    for (const problem of outcome.problems) io.err(`nothing was published: ${problem}\n`);
+    return 1;
+  }
+  const { files: all, written, removed } = outcome;
+  const place = relative(io.cwd, folder) || '.';
+  const closing = `${place}: ${all.length} files, ${written.length} new or changed, ${removed.length} removed\n`;
+  printInspection(inspection, options, workspace.prefix, closing, io);
+  return code;
+}
+
+function whyNotPublished({ soundGuides }: Inspection, code: ExitCode, keepGoing: boolean): string | null {
+  if (code === 0) return null;
+  if (!keepGoing) return 'the guides have faults, and the last site stays as it is';
+  return soundGuides.size === 0 ? 'no guide is sound' : null;
+}

@@ -1,0 +1,106 @@
+import { type Page, pageRules, platformAnchors, rules } from '../checks/index.ts';
+import { collector, type Report } from '../diagnostics/report.ts';
+import { type GuideContext, readGuide, readPlatform } from '../guide/index.ts';
+import type { Guide } from '../model/guide.ts';
+import type { Job } from '../model/job.ts';
+import type { Platform, Shop } from '../model/shop.ts';
+import { noCache, type PictureCache } from '../pictures/cache.ts';
+import type { SourceFile, Sources } from '../source/source-file.ts';
+import { discover, fileId } from './discover.ts';
+import type { Inspection } from './inspection.ts';
+import { type LookAtPictures, pictureJudge } from './pictures.ts';
+import { readLists, type ShopLists } from './read-lists.ts';
+import { readSources } from './read-sources.ts';
+import { resolvePath } from './resolve-path.ts';
+import { type Inspected, sorted, soundGuides } from './verdict.ts';
+import type { WorkspaceFiles } from './workspace-files.ts';
+
+/**
+ * Reads a workspace, builds every guide, computes its job and holds it against all rules. What is wrong with
+ * one guide costs no other. Throws only where the workspace itself cannot be listed.
+ *
+ * @param cache where derived pictures are kept for the build that follows
+ */
+export async function inspect(files: WorkspaceFiles, cache: PictureCache = noCache): Promise<Inspection> {
+  const general = collector();
+  const listing = await files.list();
+  const sources = await readSources(files, listing, general.report);
+  const found = discover(listing.files.keys(), general.report);
+  const lists = readLists(sources, listing.files, general.report);
+
+  const platforms = readAll(found.platforms, sources, (source, report) =>
+    readPlatform(source, guideContext(lists, new Map(), sources, found.procedures), report),
+  );
+  const byId = new Map(platforms.flatMap(({ value }) => (value ? [[value.id, value] as const] : [])));
+  const context = guideContext(lists, byId, sources, found.procedures);
+  const guides = readAll(found.guides, sources, (source, report) => readGuide(source, context, report));
+
+  const shop: Shop = { ...lists, platforms: byId, guides: guides.flatMap(({ value }) => value ?? []) };
+  const look = pictureJudge(files, cache);
+  for (const { value, report } of platforms) {
+    if (value) await checkPage(platformPage(value), shop, look, report);
+  }
+  const jobs = new Map<string, Job>();
+  for (const { value, report } of guides) {
+    const job = value && (await checkGuide(value, shop, look, report));
+    if (value && job) jobs.set(value.id, job);
+  }
+  return {
+    shop,
+    jobs,
+    findings: sorted([general, ...platforms, ...guides].flatMap(({ findings }) => findings)),
+    sources,
+    soundGuides: soundGuides(guides, platforms, general.findings),
+    guideCount: found.guides.length,
+  };
+}
+
+/** Reads files one by one, each with findings of its own, so that one bad file costs no other. */
+function readAll<T>(
+  paths: readonly string[],
+  sources: Sources,
+  read: (source: SourceFile, report: Report) => T | null,
+): readonly Inspected<T>[] {
+  return paths.flatMap((path) => {
+    const source = sources.get(path);
+    if (!source) return [];
+    const { findings, report } = collector();
+    return [{ value: read(source, report), findings, report }];
+  });
+}
+
+function guideContext(
+  { crib, fastenerTypes }: ShopLists,
+  platforms: ReadonlyMap<string, Platform>,
+  sources: Sources,
+  procedures: readonly string[],
+): GuideContext {
+  const sourceOf = (path: string): [string, SourceFile][] => {
+    const source = sources.get(path);
+    return source ? [[fileId(path), source]] : [];
+  };
+  return {
+    crib,
+    fastenerTypes,
+    platforms,
+    procedures: new Map(procedures.flatMap(sourceOf)),
+    resolve: resolvePath,
+    textOf: (path) => sources.get(path)?.text ?? null,
+  };
+}
+
+async function checkGuide(guide: Guide, shop: Shop, look: LookAtPictures, report: Report): Promise<Job | null> {
+  const job: Job | null = null;
+  for (const rule of rules) rule.run({ guide, job, shop }, report);
+  await checkPage(guide, shop, look, report);
+  return job;
+}
+
+async function checkPage(page: Page, shop: Shop, look: LookAtPictures, report: Report): Promise<void> {
+  for (const rule of pageRules) rule.runOnPage(page, shop, report);
+  await look(page.file, page.pictures, report);
+}
+
+function platformPage(platform: Platform): Page {
+  return { ...platform, anchors: platformAnchors(platform) };
+}

@@ -1,0 +1,49 @@
+import type { Report } from '../diagnostics/report.ts';
+import type { PictureFact } from '../model/guide.ts';
+import { type PictureWeight, pageOverBudget } from '../pictures/budget.ts';
+import type { PictureCache } from '../pictures/cache.ts';
+import { checkPicture, type PictureCheck } from '../pictures/check-picture.ts';
+import type { PictureRequest } from '../pictures/picture.ts';
+import { pictureFinding } from '../pictures/rules.ts';
+import { wholeFile } from '../source/span.ts';
+import type { WorkspaceFiles } from './workspace-files.ts';
+
+/** Judges the pictures of a page; `file` is the page's own. */
+export type LookAtPictures = (file: string, facts: readonly PictureFact[], report: Report) => Promise<void>;
+
+/**
+ * Makes the judge of a workspace's pictures, which looks at each only once however many pages show it. A
+ * picture that is not there is a finding of another rule.
+ */
+export function pictureJudge(files: WorkspaceFiles, cache: PictureCache): LookAtPictures {
+  const seen = new Map<string, Promise<PictureCheck | null>>();
+  const judged = (path: string, request: PictureRequest) => {
+    const key = `${path}\n${JSON.stringify(request)}`;
+    const known = seen.get(key);
+    if (known) return known;
+    const check = files
+      .read(path)
+      .then((bytes) => (bytes ? checkPicture(bytes, path, request, cache) : null));
+    seen.set(key, check);
+    return check;
+  };
+  return async (file, facts, report) => {
+    const weights = new Map<string, PictureWeight>();
+    for (const fact of facts) {
+      const check = fact.path === null ? null : await judged(fact.path, requestOf(fact));
+      if (!check) continue;
+      for (const problem of check.problems) report(pictureFinding(problem, fact.src.at));
+      if (check.weight) weights.set(check.weight.file, check.weight);
+    }
+    const heavy = pageOverBudget([...weights.values()]);
+    if (heavy) report(pictureFinding(heavy, wholeFile(file)));
+  };
+}
+
+function requestOf({ figure }: PictureFact): PictureRequest {
+  return {
+    crop: figure?.crop?.value ?? null,
+    blur: figure?.blur.map(({ value }) => value) ?? [],
+    zoom: figure?.zoom?.value ?? null,
+  };
+}

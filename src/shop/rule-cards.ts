@@ -1,0 +1,17 @@
+import { pageRules, rules } from '../checks/index.ts';
+import type { RuleCard } from '../diagnostics/rule-card.ts';
+import { directiveRules } from '../directives/index.ts';
+import { guideRules } from '../guide/index.ts';
+import { pictureRules } from '../pictures/rules.ts';
+import { yamlRules } from '../syntax/yaml-rules.ts';
+import { shopRules } from './rules.ts';
+
+/** Every rule of every room, by code: what `explain`, the handbook and one generic test go by. */
+export const ruleCards: readonly RuleCard[] = [
+  ...yamlRules,
+  ...directiveRules,
+  ...guideRules,
+  ...shopRules,
+  ...pictureRules,
+  ...[...rules, ...pageRules].map(({ card }) => card),
+].sort((a, b) => (a.code < b.code ? -1 : 1));
