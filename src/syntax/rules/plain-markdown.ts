@@ -11,28 +11,32 @@ export const htmlDropped: SyntaxRule = {
     good: 'The lip is **brittle**. <!-- Ask the paint shop about the primer. -->',
   },
   stops: false,
-  find: (page) => page.placed.flatMap(html),
+  find: (page) => {
+    const opened = new Set(page.placed.flatMap(({ node }) => tagsOf(node)));
+    return page.placed.flatMap((placed) => html(placed, opened));
+  },
 };
 
-function html({ node, at }: Placed): Fault[] {
+/** The names of the elements that a piece of HTML opens. */
+function tagsOf(node: Placed['node']): string[] {
+  if (node.type !== 'html') return [];
+  return [...node.value.matchAll(/<([a-z][a-z0-9-]*)/gi)].map(([, name = '']) => name.toLowerCase());
+}
+
+function html({ node, at }: Placed, opened: ReadonlySet<string>): Fault[] {
   if (node.type !== 'html') return [];
   const left = node.value.replace(/<!--[\s\S]*?-->/g, '').trim();
-  if (left === '' || /^<\/[^<]*$/.test(left)) return [];
+  if (left === '') return [];
+  // One finding for an element: its end needs none of its own.
+  const end = /^<\/([a-z][a-z0-9-]*)\s*>$/i.exec(left);
+  if (end && opened.has((end[1] ?? '').toLowerCase())) return [];
   if (left.startsWith('<!--')) {
-    return [
-      {
-        at: { start: at.start, end: at.start + 4 },
-        message: 'this comment is never closed, and hides the rest of the text; end it with -->',
-      },
-    ];
+    const message = 'this comment is never closed, and hides the rest of the text; end it with -->';
+    return [{ at: { start: at.start, end: at.start + 4 }, message }];
   }
   const tag = /^<[^\s>]*/.exec(left)?.[0] ?? left;
-  return [
-    {
-      at,
-      message: `HTML is left out of a guide: ${tag}${left === tag ? '' : '…'}; write it in Markdown, or write \\< for the sign itself`,
-    },
-  ];
+  const message = `HTML is left out of a guide (${tag}${tag === left ? '' : '…'}); write it in Markdown, or write \\< for the sign itself`;
+  return [{ at, message }];
 }
 
 /** A directive in a picture's alternative text. */
