@@ -24,7 +24,8 @@ export function factsOf(
       if (node.type === 'where') visit(node.children);
       if (node.type !== 'element') continue;
       const { href, src, alt } = node.properties;
-      if (node.tagName === 'a' && typeof href === 'string' && node.at) links.push({ href, at: node.at });
+      if (node.tagName === 'a' && typeof href === 'string' && node.at && !node.properties.dataFootnoteRef)
+        links.push({ href, at: node.at });
       if (node.tagName === 'img' && typeof src === 'string' && node.at) {
         pictures.push(markdownPicture(src, typeof alt === 'string' ? alt : '', node.at, resolve));
       }
