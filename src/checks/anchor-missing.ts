@@ -19,6 +19,8 @@ export const anchorMissing: PageRule = {
     for (const link of page.links) {
       const target = linkTarget(page, link.href);
       if (target.kind !== 'file' || target.path === null || target.anchor === null) continue;
+      // Footnotes and the way back from them are made together, by the reader of the text.
+      if (target.anchor.startsWith('footnote-')) continue;
       // A missing file is told by another rule; a file that is no page has no anchors to check.
       const anchors = anchorsOf(shop, target.path);
       if (anchors === null || anchors.has(target.anchor)) continue;

@@ -20,7 +20,7 @@ export const itemUndeclared: Rule = {
   run: (subject, report) => {
     const missing = referencesOf(subject.guide).filter(
       ({ ref, wanted }) =>
-        wanted !== 'tool' && wanted !== 'step' && findTarget(subject.guide, ref.value) === null,
+        !['tool', 'alternative', 'step'].includes(wanted) && findTarget(subject.guide, ref.value) === null,
     );
     reportUndeclared(card, missing, (first) => describe(first, subject), report);
   },

@@ -1,5 +1,5 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
-import type { Item } from '../model/item.ts';
+import type { Item, ItemKind } from '../model/item.ts';
 import { referencesOf } from './references.ts';
 import type { Rule } from './rule.ts';
 
@@ -12,16 +12,16 @@ const card: RuleCard = {
   good: '::tool[Trim lever]{#trim-lever}\n::tool[Heat gun]{#heat-gun}\n\n::step[Free the arch edge]{#arch}\n\nWarm it with the :tool[heat-gun], then work the :tool[trim-lever] behind the edge.',
 };
 
-/**
- * Every declared thing is named somewhere besides its declaration. Protective equipment is worn throughout,
- * and what the box holds is accounted for by the dry run.
- */
+/** Protective equipment is worn throughout, the box is counted by the dry run, the others speak for themselves. */
+const accountedElsewhere: ReadonlySet<ItemKind> = new Set(['wear', 'kit', 'rating', 'circuit']);
+
+/** Every declared thing is named somewhere besides its declaration. */
 export const itemUnused: Rule = {
   card,
   run: ({ guide }, report) => {
     const used = new Set(referencesOf(guide).map(({ ref }) => ref.value));
     for (const item of guide.items.values()) {
-      if (used.has(item.id) || item.kind === 'wear' || item.kind === 'kit' || isPlatforms(item)) continue;
+      if (used.has(item.id) || accountedElsewhere.has(item.kind) || isPlatforms(item)) continue;
       report(finding(card, item.idAt, `the ${item.noun.singular} is declared and never used`));
     }
   },

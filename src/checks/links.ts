@@ -19,8 +19,7 @@ export function linkTarget(page: Page, href: string): LinkTarget {
   if (href.startsWith('//') || href.startsWith('/')) return { kind: 'unusable' };
   const [way = '', anchor = null] = href.split('#', 2);
   const path = decoded(way.split('?', 1)[0] ?? '');
-  if (path === '')
-    return { kind: 'file', path: page.file, anchor: anchor === null ? null : decoded(anchor) };
+  if (path === '') return { kind: 'file', path: page.file, anchor: anchor === null ? null : decoded(anchor) };
   const full = posix.join(posix.dirname(page.file), path);
   const inside = full !== '..' && !full.startsWith('../');
   return { kind: 'file', path: inside ? full : null, anchor: anchor === null ? null : decoded(anchor) };

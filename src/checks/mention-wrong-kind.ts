@@ -21,21 +21,18 @@ export const mentionWrongKind: Rule = {
       const target = findTarget(guide, ref.value);
       if (target === null || fits(reference, target)) continue;
       const kind = kindOf(target);
+      const asked = wanted === 'alternative' ? 'tool' : wanted;
       report(
-        finding(
-          card,
-          ref.at,
-          `"${ref.value}" is ${article(kind)} ${kind}, not ${article(wanted)} ${wanted}`,
-          {
-            notes: [{ message: `declared here as ${article(kind)} ${kind}`, at: placeOf(target) }],
-          },
-        ),
+        finding(card, ref.at, `"${ref.value}" is ${article(kind)} ${kind}, not ${article(asked)} ${asked}`, {
+          notes: [{ message: `declared here as ${article(kind)} ${kind}`, at: placeOf(target) }],
+        }),
       );
     }
   },
 };
 
 function fits({ wanted }: Reference, target: Target): boolean {
+  if (wanted === 'alternative') return kindOf(target) === 'tool';
   if (wanted === 'item' || wanted === 'target' || wanted === 'need' || wanted === 'step') return true;
   if (wanted === 'cut-template') return target.kind !== 'item';
   // A fastener that comes in the box is both.

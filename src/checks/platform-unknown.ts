@@ -3,7 +3,8 @@ import { nearest } from '../diagnostics/suggest.ts';
 import type { Rule } from './rule.ts';
 
 const body = '\n## Work {#work}\n\n::step[Look around]{#look}\n\nLook behind the edge.\n';
-const nones = '::none{of=wear}\n::none{of=tools}\n::none{of=supplies}\n::none{of=kit}\n::none{of=conditions}\n';
+const nones =
+  '::none{of=wear}\n::none{of=tools}\n::none{of=supplies}\n::none{of=kit}\n::none{of=conditions}\n';
 const guide = (platform: string) =>
   `---\ntitle: Example\nplatform: ${platform}\n---\n\n## What you need {#need}\n\n${nones}${body}`;
 

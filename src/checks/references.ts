@@ -4,7 +4,7 @@ import type { MentionKind, Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
 
 /** What the place of a reference asks of the thing that it names. */
-export type Wanted = MentionKind | 'item' | 'target' | 'need';
+export type Wanted = MentionKind | 'item' | 'target' | 'need' | 'alternative';
 
 /** An id that a guide names, as its author wrote it. */
 export interface Reference {
@@ -68,7 +68,7 @@ function inItem(item: Item): Reference[] {
   return [
     ...named(item.with, 'tool'),
     ...named(item.needs, 'need'),
-    ...('or' in item ? named(item.or, 'tool') : []),
+    ...('or' in item ? named(item.or, 'alternative') : []),
     ...('holds' in item ? named(item.holds, 'item') : []),
     ...('covers' in item ? named(item.covers, 'item') : []),
     ...('on' in item ? named(item.on, 'item') : []),

@@ -7,8 +7,7 @@ import type { Shop } from '../model/shop.ts';
 /** A finished guide with all that a rule may ask about it. */
 export interface Subject {
   readonly guide: Guide;
-  /** `null` where the guide's builds cannot be worked out, which is a finding of its own. */
-  readonly job: Job | null;
+  readonly job: Job;
   readonly shop: Shop;
 }
 

@@ -17,9 +17,12 @@ const card: RuleCard = {
 export const toolUndeclared: Rule = {
   card,
   run: (subject, report) => {
-    const { guide } = subject;
+    const { guide, shop } = subject;
     const missing = referencesOf(guide).filter(
-      ({ ref, wanted }) => wanted === 'tool' && !guide.items.has(ref.value),
+      ({ ref, wanted }) =>
+        !guide.items.has(ref.value) &&
+        // What serves as well need not be on the gather list, as long as somebody knows what it is.
+        (wanted === 'tool' || (wanted === 'alternative' && !shop.crib.has(ref.value))),
     );
     reportUndeclared(card, missing, (first) => describe(first, subject), report);
   },

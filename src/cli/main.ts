@@ -19,5 +19,7 @@ process.exitCode = await run(process.argv.slice(2), {
   width: stdout.columns ?? 100,
   colour: stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
   watched: stderr.isTTY === true,
-  pictures: pictureCache(join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'baybook', 'pictures')),
+  pictures: pictureCache(
+    join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'baybook', 'pictures'),
+  ),
 });

@@ -1,6 +1,7 @@
 import { type Page, pageRules, platformAnchors, rules } from '../checks/index.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
 import { type GuideContext, readGuide, readPlatform } from '../guide/index.ts';
+import { computeJob } from '../job/index.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Platform, Shop } from '../model/shop.ts';
@@ -42,8 +43,7 @@ export async function inspect(files: WorkspaceFiles, cache: PictureCache = noCac
   }
   const jobs = new Map<string, Job>();
   for (const { value, report } of guides) {
-    const job = value && (await checkGuide(value, shop, look, report));
-    if (value && job) jobs.set(value.id, job);
+    if (value) jobs.set(value.id, await checkGuide(value, shop, look, report));
   }
   return {
     shop,
@@ -89,8 +89,8 @@ function guideContext(
   };
 }
 
-async function checkGuide(guide: Guide, shop: Shop, look: LookAtPictures, report: Report): Promise<Job | null> {
-  const job: Job | null = null;
+async function checkGuide(guide: Guide, shop: Shop, look: LookAtPictures, report: Report): Promise<Job> {
+  const job = computeJob(guide);
   for (const rule of rules) rule.run({ guide, job, shop }, report);
   await checkPage(guide, shop, look, report);
   return job;

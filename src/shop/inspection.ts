@@ -6,7 +6,7 @@ import type { Sources } from '../source/source-file.ts';
 /** All that is known of a workspace once it has been read, computed and checked. */
 export interface Inspection {
   readonly shop: Shop;
-  /** By guide; a guide whose builds cannot be worked out has none. */
+  /** By guide. */
   readonly jobs: ReadonlyMap<string, Job>;
   /** Sorted by file, place and code; each once. */
   readonly findings: readonly Finding[];

@@ -3,12 +3,14 @@ import type { RuleCard } from '../diagnostics/rule-card.ts';
 import { directiveRules } from '../directives/index.ts';
 import { guideRules } from '../guide/index.ts';
 import { pictureRules } from '../pictures/rules.ts';
+import { syntaxRules } from '../syntax/rules/index.ts';
 import { yamlRules } from '../syntax/yaml-rules.ts';
 import { shopRules } from './rules.ts';
 
 /** Every rule of every room, by code: what `explain`, the handbook and one generic test go by. */
 export const ruleCards: readonly RuleCard[] = [
   ...yamlRules,
+  ...syntaxRules,
   ...directiveRules,
   ...guideRules,
   ...shopRules,
