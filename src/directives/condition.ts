@@ -1,5 +1,5 @@
 import type { Condition } from '../model/item.ts';
-import { flag } from './attribute-types.ts';
+import { flag, words } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
 
@@ -8,13 +8,19 @@ export const condition = directive({
   name: 'condition',
   form: 'leaf',
   label: 'required',
-  attributes: { ...itemAttributes, stays: flag },
-  summary: 'Declares a state that is set and later cleared; `stays` frees it from being cleared.',
-  example: '::condition[Battery isolated]{#battery-off immobile}',
+  attributes: { ...itemAttributes, stays: flag, set: words, clear: words },
+  summary: 'Declares a state that is set and later cleared, with what is told there; `stays` frees it from being cleared.',
+  example:
+    '::condition[Battery isolated]{#battery-off immobile set="unbolt the negative lead" clear="bolt the negative lead down"}',
   build: (read): Condition | null => {
     const { values, directive: found } = read;
     const noun = labelled(found.labelText, undefined);
     if (!values.id || !noun) return null;
-    return { ...itemBase('condition', read, values.id, noun), stays: values.stays !== null };
+    return {
+      ...itemBase('condition', read, values.id, noun),
+      stays: values.stays !== null,
+      setWords: values.set?.value ?? null,
+      clearWords: values.clear?.value ?? null,
+    };
   },
 });

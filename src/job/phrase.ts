@@ -18,6 +18,8 @@ export interface PhrasePlace {
 
 /** An action as words: "remove the 3 liner screws", "Disconnect both fog lamp plugs". */
 export function actionWords(action: Action, target: Target, place: PhrasePlace): string {
+  const stated = action.say === null ? conditionWords(action, target) : null;
+  if (stated) return place.starts ? capitalised(stated) : stated;
   const { words, particle } = actionRule(action.verb);
   const object = objectWords(action, target, place.stepSide);
   const parts =
@@ -65,6 +67,13 @@ export function countWords(item: Item): string {
 /** A torque in both units, all passes; empty where the item has none. */
 export function itemTorqueWords(item: Item): string {
   return isFixing(item) && item.torque ? formatTorque(item.torque.value) : '';
+}
+
+/** What a condition itself says is done where it is set or cleared. */
+function conditionWords(action: Action, target: Target): string | null {
+  if (target.kind !== 'item' || target.item.kind !== 'condition') return null;
+  if (action.verb === 'set') return target.item.setWords;
+  return action.verb === 'clear' ? target.item.clearWords : null;
 }
 
 function torqueWords(action: Action, target: Target): string {

@@ -141,6 +141,10 @@ export interface Connector extends ItemBase<'connector'>, Counted {
 export interface Condition extends ItemBase<'condition'> {
   /** It need not be cleared at the end (a cure). */
   readonly stays: boolean;
+  /** What is told where it is set: "unbolt the battery negative lead". */
+  readonly setWords: string | null;
+  /** What is told where it is cleared, also in a refit that is worked out. */
+  readonly clearWords: string | null;
 }
 
 /** Something to be measured. */
