@@ -1,8 +1,8 @@
-import { countWords, isFixing, itemTorqueWords } from '../job/index.ts';
+import { countWords, listed } from '../job/index.ts';
 import { actionsOf } from '../job/walk.ts';
 import type { Connector, Fastener, Item, Part } from '../model/item.ts';
-import { formatDrive } from '../trade/drives.ts';
 import { type GuideContext, stepRef } from './context.ts';
+import { fixingWords } from './gather.ts';
 import { itemAnchor } from './mention.ts';
 import { shownWhen } from './plans.ts';
 import type { ComesOffRow } from './views.ts';
@@ -22,8 +22,6 @@ export function comesOffRows(context: GuideContext): readonly ComesOffRow[] {
       id: itemAnchor(item.id),
       name: item.noun.label,
       count: countWords(item),
-      drive: driveWords(item),
-      torque: itemTorqueWords(item) || null,
       detail: detailWords(item, context),
       first: [first ? stepRef(context, first) : null].filter((ref) => ref !== null),
     };
@@ -35,18 +33,16 @@ export function isOfVehicle(item: Item): item is VehicleItem {
   return item.kind === 'part' || item.kind === 'fastener' || item.kind === 'connector';
 }
 
-function driveWords(item: VehicleItem): string | null {
-  return isFixing(item) && item.drive ? formatDrive(item.drive.value) : null;
-}
-
+/** "Flange bolt, 10 mm hexagon, 8 N·m (70.8 lbf·in)", or the part that a connector sits on. */
 function detailWords(item: VehicleItem, { shop, guide }: GuideContext): string | null {
   if (item.kind === 'connector') {
     const on = item.on.map((ref) => guide.items.get(ref.value)?.noun.singular ?? ref.value);
-    return on.length > 0 ? `on the ${on.join(', ')}` : null;
+    return on.length > 0 ? `on the ${listed(on)}` : null;
   }
-  const type = item.kind === 'fastener' && item.type ? shop.fastenerTypes.get(item.type.value) : undefined;
-  const once = item.kind === 'fastener' && !item.reuse ? 'used once: replace it' : null;
-  return [type?.noun.singular, once].filter((part) => part).join(', ') || null;
+  if (item.kind === 'part') return null;
+  const type = item.type ? shop.fastenerTypes.get(item.type.value)?.noun.singular : undefined;
+  const parts = [type, fixingWords(item), item.reuse ? undefined : 'used once: replace it'];
+  return parts.filter((part) => part).join(', ') || null;
 }
 
 /** The step of each item's first action. */

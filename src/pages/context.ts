@@ -1,9 +1,9 @@
+import type { Markup } from '../html/markup.ts';
 import { stepsOf } from '../job/walk.ts';
 import type { Figure } from '../model/block.ts';
 import type { Guide, Step } from '../model/guide.ts';
 import type { Job, Plan } from '../model/job.ts';
 import type { Shop } from '../model/shop.ts';
-import type { Markup } from './markup.ts';
 import { always, type Planned, shownIn, shownWhen } from './plans.ts';
 import type { FrameView, PictureView, StepRef, TemplateFile } from './views.ts';
 

@@ -1,9 +1,9 @@
 import { marksOverlay } from '../drawings/marks.ts';
 import { placeMarks } from '../drawings/place-marks.ts';
+import { stringify } from '../html/stringify.ts';
 import type { Figure, PictureBox } from '../model/block.ts';
 import type { Side } from '../model/item.ts';
 import type { GuideContext } from './context.ts';
-import { stringifyElement } from './html.ts';
 import { shownWhen } from './plans.ts';
 import { isBlank, proseMarkup } from './prose.ts';
 import type { FigureView, MarksView, PictureFile } from './views.ts';
@@ -18,7 +18,10 @@ export function figureView(figure: Figure, context: GuideContext, stepSide: Side
     alt: figure.alt?.value ?? '',
     picture,
     marks: picture && figure.marks.length > 0 ? marksView(figure, picture) : null,
-    key: figure.marks.map((mark) => ({ letter: mark.letter, text: proseMarkup(mark.text, place) })),
+    key: figure.marks.map((mark) => ({
+      letter: mark.letter,
+      text: proseMarkup(mark.text, { ...place, fragment: true }),
+    })),
     body: isBlank(figure.body) ? null : proseMarkup(figure.body, place),
     side: figure.shows ? `${figure.shows.value === 'left' ? 'Left' : 'Right'} side shown` : null,
   };
@@ -33,7 +36,7 @@ function marksView({ marks, crop, zoom }: Figure, picture: PictureFile): MarksVi
   };
   const layout = placeMarks(marks, whole, shown);
   return {
-    overlay: stringifyElement(marksOverlay(layout, zoom ? within(zoom.value, shown) : null)),
+    overlay: stringify([marksOverlay(layout, zoom ? within(zoom.value, shown) : null)]),
     sides: layout.sides.map((side) => `marked-${side}`).join(' '),
   };
 }

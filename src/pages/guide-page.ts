@@ -12,8 +12,7 @@ import {
 } from './context.ts';
 import { glanceRows } from './glance.ts';
 import { dateWords, shortFingerprint } from './identity.ts';
-import { jsonMarkup } from './markup.ts';
-import { pickerView, pickTable } from './pick-table.ts';
+import { pickerView, pickTable, tableMarkup } from './pick-table.ts';
 import { isBlank, proseMarkup } from './prose.ts';
 import { safetyGroups } from './safety.ts';
 import { sectionViews } from './sections.ts';
@@ -48,7 +47,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
     safety: safetyGroups(guide, context),
     sections: sectionViews(guide, context),
     footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),
-    table: jsonMarkup(pickTable(context)),
+    table: tableMarkup(pickTable(context)),
   };
 }
 

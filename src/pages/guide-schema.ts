@@ -28,7 +28,19 @@ const pass = z.union([z.strictObject({ newtonMetres: z.number() }), z.strictObje
 
 const item = z.strictObject({
   id,
-  kind: z.enum(['wear', 'tool', 'supply', 'kit', 'part', 'fastener', 'connector', 'condition', 'measure']),
+  kind: z.enum([
+    'wear',
+    'tool',
+    'supply',
+    'kit',
+    'part',
+    'fastener',
+    'connector',
+    'condition',
+    'measure',
+    'rating',
+    'circuit',
+  ]),
   label: z.string(),
   when,
   count: z.number().int().nullable().describe('Per side; null for what is not counted'),

@@ -1,5 +1,5 @@
 import { Liquid, LiquidError } from 'liquidjs';
-import { isMarkup } from './markup.ts';
+import { isMarkup } from '../html/markup.ts';
 
 /** The text of every layout by file name (`guide.liquid`); a shop's own stand in the place of the built-in ones. */
 export type Layouts = ReadonlyMap<string, string>;

@@ -1,3 +1,4 @@
+import { type Markup, markup } from '../html/markup.ts';
 import type { Option } from '../model/when.ts';
 import type { GuideContext } from './context.ts';
 import type { PickerView } from './views.ts';
@@ -38,6 +39,11 @@ export function pickTable({ job, steps }: GuideContext): PickTable {
     builds: Object.fromEntries(keyed),
     numbers: Object.fromEntries(numbers),
   };
+}
+
+/** The table as JSON for a `<script type="application/json">`: nothing in it can end the element. */
+export function tableMarkup(table: PickTable): Markup {
+  return markup(JSON.stringify(table).replace(/</g, '\\u003c'));
 }
 
 /** How the technician says which vehicle it is; `null` where the guide reads alike for every build. */

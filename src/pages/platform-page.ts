@@ -2,6 +2,7 @@ import type { Platform } from '../model/shop.ts';
 import { blockViews } from './blocks.ts';
 import { frameOf, type GuideContext, type PageContext } from './context.ts';
 import { entriesOf, type PublishedGuide } from './index-page.ts';
+import { isBlank, proseMarkup } from './prose.ts';
 import type { PlatformView } from './views.ts';
 
 /** A vehicle platform: its description, how its vehicles differ, and its guides. */
@@ -24,9 +25,9 @@ export function platformPage(
       name,
       choices: choices ? choices.map((choice) => choice.name).join(', ') : 'yes or no',
     })),
-    sections: platform.sections.map(({ id, titleText, blocks }) => ({
+    sections: platform.sections.map(({ id, title, blocks }) => ({
       id,
-      title: titleText,
+      title: isBlank(title) ? null : proseMarkup(title, { context, stepSide: null }),
       blocks: blockViews(blocks, context, null),
     })),
     guides: entriesOf(platform.id, guides, page),

@@ -1,11 +1,12 @@
+import type { Markup } from '../html/markup.ts';
+import { proseToHtml } from '../html/prose.ts';
+import { stringify } from '../html/stringify.ts';
 import { actionWords, capitalised, findTarget } from '../job/index.ts';
 import type { Action, Inline, Where } from '../model/inline.ts';
 import type { Side } from '../model/item.ts';
 import type { Prose, ProseElement, ProseNode } from '../model/prose.ts';
 import type { GuideContext } from './context.ts';
 import { element, type PlainNode, type PlainProse, text } from './elements.ts';
-import { stringify } from './html.ts';
-import type { Markup } from './markup.ts';
 import { mentionElement } from './mention.ts';
 import { shownWhen } from './plans.ts';
 import { linkElement, pictureElement } from './references.ts';
@@ -15,6 +16,8 @@ import type { Shown } from './views.ts';
 export interface ProsePlace {
   readonly context: GuideContext;
   readonly stepSide: Side | null;
+  /** True for words that are no sentence, such as the key of a picture: nothing in them is capitalised. */
+  readonly fragment?: boolean;
 }
 
 /** Elements at whose beginning a sentence begins. */
@@ -36,14 +39,14 @@ const blocks = new Set([
 
 /** Prose as HTML: nouns and actions in words, links and pictures resolved, conditions told in words. */
 export function proseMarkup(prose: Prose, place: ProsePlace): Markup {
-  return stringify(plainProse(prose, place));
+  return stringify(proseToHtml(plainProse(prose, place), () => []));
 }
 
 /** The same as a tree of plain elements. */
 export function plainProse(prose: Prose, place: ProsePlace): PlainProse {
   const { context } = place;
   /** The text since the block began: tells whether a sentence begins here. */
-  let before = '';
+  let before = place.fragment ? '…' : '';
 
   const say = (words: string): PlainNode => {
     before += words;

@@ -1,3 +1,4 @@
+import { markup } from '../html/markup.ts';
 import type { Guide, NoneKind, Section } from '../model/guide.ts';
 import type { Item, ItemKind } from '../model/item.ts';
 import { formatEstimate } from '../units/estimate.ts';
@@ -5,7 +6,6 @@ import { blockViews } from './blocks.ts';
 import { comesOffRows, isOfVehicle } from './comes-off.ts';
 import type { GuideContext } from './context.ts';
 import { gatherView } from './gather.ts';
-import { markup } from './markup.ts';
 import { always, varying } from './plans.ts';
 import { proseMarkup } from './prose.ts';
 import { stepView } from './steps.ts';

@@ -1,5 +1,5 @@
+import type { Markup } from '../html/markup.ts';
 import type { SignalWord } from '../model/block.ts';
-import type { Markup } from './markup.ts';
 
 /**
  * What the layouts read. Every field is text that the layout escapes, or {@link Markup}; nothing here needs
@@ -67,7 +67,7 @@ export interface PlatformView {
   readonly options: readonly { readonly name: string; readonly choices: string }[];
   readonly sections: readonly {
     readonly id: string | null;
-    readonly title: string;
+    readonly title: Markup | null;
     readonly blocks: readonly BlockView[];
   }[];
   readonly guides: readonly GuideEntry[];
@@ -192,8 +192,6 @@ export interface ComesOffRow extends Shown {
   readonly id: string;
   readonly name: string;
   readonly count: string;
-  readonly drive: string | null;
-  readonly torque: string | null;
   readonly detail: string | null;
   readonly first: readonly StepRef[];
 }

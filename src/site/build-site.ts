@@ -1,18 +1,8 @@
-import type { PictureCache } from '../pictures/cache.ts';
 import type { Inspection } from '../shop/inspection.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { fillSite } from './fill-site.ts';
+import type { SiteOptions } from './options.ts';
 import { openStaging, type Published } from './output-folder.ts';
-
-/** What a site may be built with besides its workspace. */
-export interface SiteOptions {
-  /** Publishes the sound guides even where others have errors. */
-  readonly keepGoing?: boolean;
-  /** Keeps derived pictures between runs. */
-  readonly pictures?: PictureCache;
-  /** Is told how many of the site's pages and pictures are done. */
-  readonly progress?: (done: number, of: number) => void;
-}
 
 /** A site that was published, or why nothing was touched, one sentence each. */
 export type SiteOutcome =

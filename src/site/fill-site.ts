@@ -8,9 +8,9 @@ import { noCache } from '../pictures/cache.ts';
 import type { Inspection } from '../shop/inspection.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { accentStyle } from './accent.ts';
-import type { SiteOptions } from './build-site.ts';
 import { type CutOutput, drawTemplates } from './cut-files.ts';
 import { guideFiles, schemaPath } from './guide-files.ts';
+import type { SiteOptions } from './options.ts';
 import type { Staging } from './output-folder.ts';
 import { type PageWriter, pageWriter } from './page-writer.ts';
 import { pictureKey, publishPicture } from './pictures.ts';
@@ -18,7 +18,7 @@ import { type Publication, pagesBySource, publicationOf } from './publication.ts
 import { browserScript } from './scripts.ts';
 import { linkedFolder, type Stock, shelfOf } from './stock.ts';
 import { readTemplates, type Templates } from './templates.ts';
-import { wishesOfGuide, wishesOfPlatform, wishesOfShop } from './wishes.ts';
+import { pictureWishes } from './wishes.ts';
 
 /** The names of all browser scripts. */
 const scripts = ['guide'];
@@ -60,18 +60,13 @@ async function addAssets({ styles }: Templates, { shop }: Publication, staging: 
 }
 
 async function addPictures(
-  { shop, guides, platforms }: Publication,
+  publication: Publication,
   files: WorkspaceFiles,
   staging: Staging,
   { pictures: cache = noCache, progress }: SiteOptions,
 ): Promise<ReadonlyMap<string, PictureView>> {
   const views = new Map<string, PictureView>();
-  const wishes = [
-    ...wishesOfShop(shop.settings),
-    ...platforms.flatMap(wishesOfPlatform),
-    ...guides.flatMap(({ guide }) => wishesOfGuide(guide)),
-  ];
-  const byKey = new Map(wishes.map((wish) => [pictureKey(wish), wish]));
+  const byKey = new Map(pictureWishes(publication).map((wish) => [pictureKey(wish), wish]));
   let done = 0;
   for (const [key, wish] of byKey) {
     const bytes = await files.read(wish.path);

@@ -1,6 +1,5 @@
 import type { Element } from 'hast';
-import rehypeStringify from 'rehype-stringify';
-import { unified } from 'unified';
+import { stringify } from '../html/stringify.ts';
 import type { Figure } from '../model/block.ts';
 import type { PictureView } from '../pages/views.ts';
 import { contentHash, type PictureCache } from '../pictures/cache.ts';
@@ -71,8 +70,6 @@ function setView(set: PictureSet): PictureView {
   };
 }
 
-const svgWriter = unified().use(rehypeStringify, { space: 'svg' }).freeze();
-
 function publishDrawing({ path, figure }: PictureWish, bytes: Uint8Array): PublishedPicture | null {
   const source = decodeSource(path, bytes);
   if (!source) return null;
@@ -97,7 +94,7 @@ function drawingFile(
     ...element,
     properties: { xmlns: 'http://www.w3.org/2000/svg', ...element.properties },
   };
-  const svg = svgWriter.stringify({ type: 'root', children: [root] });
+  const svg = stringify([root]).html;
   const path = `${folder}${contentHash(svg)}.svg`;
   return { files: [{ path, bytes: svg }], view: { src: path, width, height, sources: [], detail: null } };
 }

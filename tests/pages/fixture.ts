@@ -1,12 +1,11 @@
-import { holds } from '../../src/job/when.ts';
+import { computeJob } from '../../src/job/compute-job.ts';
 import type { Block, Figure, SafetyMessage, SignalWord } from '../../src/model/block.ts';
 import type { CutTemplate } from '../../src/model/cut-template.ts';
 import type { Guide, Section, Step } from '../../src/model/guide.ts';
 import type { Item } from '../../src/model/item.ts';
-import type { Job, PlacedMessage, Plan } from '../../src/model/job.ts';
+import type { Job } from '../../src/model/job.ts';
 import type { Prose, ProseElement } from '../../src/model/prose.ts';
 import type { Platform, Shop } from '../../src/model/shop.ts';
-import type { Build, When } from '../../src/model/when.ts';
 import type { Span } from '../../src/source/span.ts';
 import { parseDrive } from '../../src/trade/drives.ts';
 import { parseThread } from '../../src/trade/thread.ts';
@@ -15,8 +14,7 @@ import { base } from '../../src/units/quantity.ts';
 import * as make from '../job/builder.ts';
 
 /**
- * A short lamp-cradle guide as a model made by hand: one of each thing that a page prints. The plans are
- * written down and not computed, so that a fault of `job` does not hide one of `pages`.
+ * A short lamp-cradle guide as a model made by hand: one of each thing that a page prints.
  */
 
 const file = 'lamp-cradle/guide.md';
@@ -169,6 +167,7 @@ const section = (
   depth: 2,
   intro,
   steps,
+  idAt: at,
   at,
 });
 
@@ -365,79 +364,8 @@ export const guide: Guide = {
   ]),
 };
 
-const steps = [arch, coverOff, fogAim, cutNotch, hang];
-
-const messages: readonly PlacedMessage[] = [
-  { message: chips, section: 'cut', step: 'cut-notch' },
-  { message: wide, section: 'strip-down', step: 'cover-off' },
-  { message: cold, section: 'strip-down', step: null },
-];
-
-const stepTools: { readonly [step: string]: readonly string[] } = {
-  arch: ['trim-lever', 'socket-7'],
-  'cut-notch': ['rotary-cutter'],
-  hang: ['torque-60', 'socket-13'],
-};
-
-function plan(index: number, builds: readonly Build[], statement: string): Plan {
-  const fog = builds[0]?.fog === true;
-  const own = steps.filter(
-    (one) => !one.when || builds.every((build) => holds((one.when as { value: When }).value, build)),
-  );
-  return {
-    index,
-    builds,
-    statement,
-    steps: own.map((one, place) => ({
-      id: one.id,
-      section: guide.sections.find(({ steps }) => steps.includes(one))?.id ?? '',
-      number: place + 1,
-      time: one === arch ? make.estimate(6, 8, 12) : (one.time?.value ?? null),
-      wait: one.wait?.value ?? 0,
-      people: one.people,
-      tools: stepTools[one.id] ?? [],
-      wear: one === cutNotch ? ['eye-protection'] : [],
-    })),
-    gather: {
-      tools: Object.entries(stepTools).flatMap(([id, tools]) =>
-        tools.map((item) => ({ item, firstStep: id, steps: [id] })),
-      ),
-      wear: [{ item: 'eye-protection', firstStep: 'cut-notch' }],
-      supplies: [
-        { item: 'tape', declared: make.quantity('2 m'), used: 600, from: [], firstStep: 'cut-notch' },
-      ],
-      kit: [
-        { item: 'cradle', count: 1, perSide: null, spare: 0, firstStep: 'hang' },
-        { item: 'm8-nut', count: 4, perSide: null, spare: 0, firstStep: 'hang' },
-      ],
-    },
-    messages,
-    time: {
-      job: fog ? make.estimate(26, 34, 47) : make.estimate(24, 32, 45),
-      sections: [
-        { section: 'strip-down', estimate: fog ? make.estimate(12, 16, 22) : make.estimate(10, 14, 20) },
-        { section: 'cut', estimate: make.estimate(8, 10, 15) },
-        { section: 'fit', estimate: make.estimate(6, 8, 10) },
-      ],
-      helper: make.estimate(10, 14, 18),
-      waiting: 30,
-      from: [],
-      untimed: [],
-    },
-  };
-}
-
 /** Its job: fog lamps change it, the headlamps do not. */
-export const job: Job = {
-  fingerprint: '3f2a9c04b7d1e5886610',
-  stepFingerprints: new Map(steps.map(({ id }) => [id, `${id}-print`])),
-  decidingOptions: ['fog'],
-  buildProblem: null,
-  plans: [
-    plan(0, [{ fog: true }], 'with front fog lamps'),
-    plan(1, [{ fog: false }], 'without front fog lamps'),
-  ],
-};
+export const job: Job = computeJob(guide);
 
 const platform: Platform = {
   id: 'larkspur-dray',
@@ -445,10 +373,13 @@ const platform: Platform = {
   title: { value: 'Larkspur Dray, panel van', at: here() },
   builds: { options: options.slice(1), listed: null, impossible: [] },
   parts: new Map(),
+  links: [],
+  pictures: [],
   sections: [
-    { id: null, titleText: '', blocks: [paragraph(say('The Dray is an invented panel van.'))] },
+    { id: null, title: [], titleText: '', blocks: [paragraph(say('The Dray is an invented panel van.'))] },
     {
       id: 'know',
+      title: [say('What to know before you start')],
       titleText: 'What to know before you start',
       blocks: [paragraph(say('The battery is on the left.'))],
     },
