@@ -13,7 +13,7 @@ import { stepUnknown } from './step-unknown.ts';
 import { toolUndeclared } from './tool-undeclared.ts';
 
 export { platformAnchors } from './links.ts';
-export type { Page, PageRule, Rule, Subject } from './rule.ts';
+export type { Lost, Page, PageRule, Rule, Subject } from './rule.ts';
 
 /** Every rule that a finished guide is held against. */
 export const rules: readonly Rule[] = [

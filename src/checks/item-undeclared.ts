@@ -20,7 +20,9 @@ export const itemUndeclared: Rule = {
   run: (subject, report) => {
     const missing = referencesOf(subject.guide).filter(
       ({ ref, wanted }) =>
-        !['tool', 'alternative', 'step'].includes(wanted) && findTarget(subject.guide, ref.value) === null,
+        !['tool', 'alternative', 'step'].includes(wanted) &&
+        findTarget(subject.guide, ref.value) === null &&
+        !subject.lost.ids.has(ref.value),
     );
     reportUndeclared(card, missing, (first) => describe(first, subject), report);
   },

@@ -33,7 +33,7 @@ export const linkMissing: PageRule = {
 
 function missing(page: Page, shop: Shop, link: LinkFact, path: string | null) {
   if (path === null) return finding(card, link.at, `"${link.href}" leads out of the workspace`);
-  const pages = [...shop.files.keys()].filter((file) => file.endsWith('.md'));
+  const pages = [...shop.files.keys()].filter((file) => file.endsWith('.md') && file !== page.file);
   const inFolder = pages.filter((file) => posix.dirname(file) === path.replace(/\/$/, ''));
   const near = inFolder[0] ?? nearest(path, pages)[0];
   const help =

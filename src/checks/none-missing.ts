@@ -1,5 +1,5 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
-import { declaredOf, noneKinds } from './none-kinds.ts';
+import { declaredOf, leafOf, noneKinds } from './none-kinds.ts';
 import type { Rule } from './rule.ts';
 
 const everything =
@@ -19,9 +19,10 @@ const card: RuleCard = {
 /** Each of the five lists holds something, or `::none` says that it is empty on purpose. */
 export const noneMissing: Rule = {
   card,
-  run: ({ guide }, report) => {
+  run: ({ guide, lost }, report) => {
     for (const kind of noneKinds) {
-      if (declaredOf(guide, kind).length > 0 || guide.nones.some(({ of }) => of === kind)) continue;
+      const silent = declaredOf(guide, kind).length === 0 && !guide.nones.some(({ of }) => of === kind);
+      if (!silent || lost.declarations.has(leafOf(kind))) continue;
       const message = `no ${kind} declared; where none ${kind === 'kit' ? 'is' : 'are'} needed, say ::none{of=${kind}}`;
       report(finding(card, guide.title.at, message));
     }

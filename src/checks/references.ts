@@ -12,8 +12,8 @@ export interface Reference {
   readonly wanted: Wanted;
   /** The step in which it stands; `null` outside steps. */
   readonly step: Step | null;
-  /** The item whose declaration names it; `null` in the text. */
-  readonly from: Item | null;
+  /** What the item or template is called whose declaration names it; `null` in the text. */
+  readonly from: string | null;
 }
 
 /** Every id that a guide names, each place once, in the order of the files. */
@@ -64,7 +64,7 @@ function inNode(node: Node, step: Step | null): Reference[] {
 
 function inItem(item: Item): Reference[] {
   const named = (refs: readonly Ref[], wanted: Wanted) =>
-    refs.map((ref): Reference => ({ ref, wanted, step: null, from: item }));
+    refs.map((ref): Reference => ({ ref, wanted, step: null, from: item.noun.singular }));
   return [
     ...named(item.with, 'tool'),
     ...named(item.needs, 'need'),
@@ -85,7 +85,14 @@ function inTemplates(guide: Guide): Reference[] {
     return ids.flatMap((id) =>
       id === null
         ? []
-        : [{ ref: { value: id, at: template.at }, wanted: 'item' as const, step: null, from: null }],
+        : [
+            {
+              ref: { value: id, at: template.at },
+              wanted: 'item' as const,
+              step: null,
+              from: template.title,
+            },
+          ],
     );
   });
 }

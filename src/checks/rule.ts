@@ -9,6 +9,15 @@ export interface Subject {
   readonly guide: Guide;
   readonly job: Job;
   readonly shop: Shop;
+  readonly lost: Lost;
+}
+
+/** What a fault in the text has cost: rules stay silent about it, so that one fault gives one finding. */
+export interface Lost {
+  /** Ids whose declaration, or whose mention, could not be read. */
+  readonly ids: ReadonlySet<string>;
+  /** Names of the directives that could not be read as declarations: `tool`, `supply`. */
+  readonly declarations: ReadonlySet<string>;
 }
 
 /** A rule that every guide is held against; it reports what it finds and says nothing about unknown values. */

@@ -17,10 +17,11 @@ const card: RuleCard = {
 export const toolUndeclared: Rule = {
   card,
   run: (subject, report) => {
-    const { guide, shop } = subject;
+    const { guide, shop, lost } = subject;
     const missing = referencesOf(guide).filter(
       ({ ref, wanted }) =>
         !guide.items.has(ref.value) &&
+        !lost.ids.has(ref.value) &&
         // What serves as well need not be on the gather list, as long as somebody knows what it is.
         (wanted === 'tool' || (wanted === 'alternative' && !shop.crib.has(ref.value))),
     );

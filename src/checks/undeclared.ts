@@ -38,6 +38,6 @@ export function reportUndeclared(
 
 /** "the step "Free the arch edge" names", for the beginning of a message. */
 export function whoNames({ step, from }: Reference): string {
-  if (from) return `the ${from.noun.singular} names`;
+  if (from !== null) return `the declaration of "${from}" names`;
   return step ? `the step "${step.titleText}" names` : 'the text names';
 }

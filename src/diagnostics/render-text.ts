@@ -62,5 +62,5 @@ function mend(text: string): string {
   if (text === '') return 'likely mend: take it out';
   return text.includes('\n')
     ? ['likely mend: write', ...text.split('\n').map((line) => `    ${printable(line)}`)].join('\n')
-    : `likely mend: write ${printable(text)}`;
+    : `likely mend: write ${printable(text.trim())}`;
 }

@@ -1,14 +1,14 @@
-import { type Page, pageRules, platformAnchors, rules } from '../checks/index.ts';
+import { type Page, pageRules, platformAnchors, rules, type Subject } from '../checks/index.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
 import { type GuideContext, readGuide, readPlatform } from '../guide/index.ts';
 import { computeJob } from '../job/index.ts';
-import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Platform, Shop } from '../model/shop.ts';
 import { noCache, type PictureCache } from '../pictures/cache.ts';
 import type { SourceFile, Sources } from '../source/source-file.ts';
 import { discover, fileId } from './discover.ts';
 import type { Inspection } from './inspection.ts';
+import { lostTo } from './lost.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
 import { readLists, type ShopLists } from './read-lists.ts';
 import { readSources } from './read-sources.ts';
@@ -42,8 +42,11 @@ export async function inspect(files: WorkspaceFiles, cache: PictureCache = noCac
     if (value) await checkPage(platformPage(value), shop, look, report);
   }
   const jobs = new Map<string, Job>();
-  for (const { value, report } of guides) {
-    if (value) jobs.set(value.id, await checkGuide(value, shop, look, report));
+  for (const { value, findings, report } of guides) {
+    if (!value) continue;
+    const subject = { guide: value, job: computeJob(value), shop, lost: lostTo(findings, sources) };
+    await checkGuide(subject, look, report);
+    jobs.set(value.id, subject.job);
   }
   return {
     shop,
@@ -89,11 +92,9 @@ function guideContext(
   };
 }
 
-async function checkGuide(guide: Guide, shop: Shop, look: LookAtPictures, report: Report): Promise<Job> {
-  const job = computeJob(guide);
-  for (const rule of rules) rule.run({ guide, job, shop }, report);
-  await checkPage(guide, shop, look, report);
-  return job;
+async function checkGuide(subject: Subject, look: LookAtPictures, report: Report): Promise<void> {
+  for (const rule of rules) rule.run(subject, report);
+  await checkPage(subject.guide, subject.shop, look, report);
 }
 
 async function checkPage(page: Page, shop: Shop, look: LookAtPictures, report: Report): Promise<void> {

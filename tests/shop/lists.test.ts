@@ -107,8 +107,14 @@ it.each([
     'name: A\npapers: [A5]',
     '2:10 yaml-wrong-value "papers.0" should be a paper: a4, letter, a3, tabloid, single, not "A5"',
   ],
-  ['name: A\ncrew: 0', '2:7 yaml-wrong-value "crew" should be a whole number from 1 to 9, not the number "0"'],
-  ['name: A\ncrew: 1.5', '2:7 yaml-wrong-value "crew" should be a whole number from 1 to 9, not the number "1.5"'],
+  [
+    'name: A\ncrew: 0',
+    '2:7 yaml-wrong-value "crew" should be a whole number from 1 to 9, not the number "0"',
+  ],
+  [
+    'name: A\ncrew: 1.5',
+    '2:7 yaml-wrong-value "crew" should be a whole number from 1 to 9, not the number "1.5"',
+  ],
   [
     'name: A\naddress: javascript:alert(1)',
     '2:10 yaml-wrong-value "address" should be a web address, as in https://guides.example/, not "javascript:alert(1)"',

@@ -1,0 +1,24 @@
+import type { Lost } from '../checks/index.ts';
+import type { Finding } from '../diagnostics/finding.ts';
+import { lineColumn, lineText, type Sources } from '../source/source-file.ts';
+
+/**
+ * What the faults found while reading a guide have cost. A declaration (a line that begins with `::`) with an
+ * error on it may be missing from the guide; a mention whose id cannot be read was meant for what the likely
+ * mend says.
+ */
+export function lostTo(findings: readonly Finding[], sources: Sources): Lost {
+  const ids = new Set<string>();
+  const declarations = new Set<string>();
+  for (const { severity, at, suggestion } of findings) {
+    const source = sources.get(at.file);
+    if (severity !== 'error' || !source) continue;
+    if (suggestion) ids.add(suggestion.text);
+    const line = lineText(source, lineColumn(source, at.start).line);
+    const name = /^:{2,3}([a-z-]+)/.exec(line)?.[1];
+    if (name === undefined) continue;
+    declarations.add(name);
+    for (const [, id] of line.matchAll(/#([a-z0-9]+(?:-[a-z0-9]+)*)/g)) if (id !== undefined) ids.add(id);
+  }
+  return { ids, declarations };
+}
