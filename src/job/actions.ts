@@ -1,5 +1,6 @@
 import type { Verb } from '../model/inline.ts';
 import type { Fastener, Item, KitItem } from '../model/item.ts';
+import type { StateName } from '../model/violation.ts';
 
 /** What an action can be done to. A `fastener` is any counted fixing, also one from the box. */
 export type TargetKind =
@@ -12,25 +13,6 @@ export type TargetKind =
   | 'measure'
   | 'template'
   | 'hole';
-
-/** A state in the technician's words, as the action table of the handbook prints it. */
-export type StateName =
-  | 'in the box'
-  | 'in place'
-  | 'started'
-  | 'tight'
-  | 'loosened'
-  | 'off'
-  | 'aside'
-  | 'mated'
-  | 'apart'
-  | 'on'
-  | 'not on'
-  | 'holds'
-  | 'does not hold'
-  | 'done'
-  | 'discarded'
-  | 'given to the owner';
 
 /**
  * When an action must name a tool: `drive` binds it where its item has a drive, `always` binds it in any
@@ -131,15 +113,28 @@ const rows: readonly (Partial<ActionRule> & Pick<ActionRule, 'verb' | 'on' | 'fr
   { verb: 'clean', on: ['part', 'kit', 'fastener'], from: [], to: ['done'] },
   { verb: 'route', on: ['part', 'kit', 'fastener'], from: [], to: ['done'] },
   { verb: 'measure', on: ['measure'], from: [], to: ['done'] },
-  { verb: 'cut', on: ['template'], from: [], to: ['done'], tool: 'always', forGood: true },
-  { verb: 'drill', on: ['hole', 'template'], from: [], to: ['done'], tool: 'always', forGood: true },
+  { verb: 'cut', on: ['template'], from: ['not done'], to: ['done'], tool: 'always', forGood: true },
+  {
+    verb: 'drill',
+    on: ['hole', 'template'],
+    from: ['not done'],
+    to: ['done'],
+    tool: 'always',
+    forGood: true,
+  },
   { verb: 'bond', on: ['kit'], from: ['in the box', 'off', 'in place'], to: ['in place'], forGood: true },
-  { verb: 'discard', on: ['part', 'fastener', 'kit'], from: ['off'], to: ['discarded'], forGood: true },
+  {
+    verb: 'discard',
+    on: ['part', 'fastener', 'kit'],
+    from: ['off', 'in the box'],
+    to: ['discarded'],
+    forGood: true,
+  },
   {
     verb: 'hand-over',
     words: 'hand over',
     on: ['part', 'fastener', 'kit'],
-    from: ['off'],
+    from: ['off', 'in the box'],
     to: ['given to the owner'],
     forGood: true,
   },

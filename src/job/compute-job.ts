@@ -1,27 +1,37 @@
 import type { Guide } from '../model/guide.ts';
+import type { Item } from '../model/item.ts';
 import type { Job } from '../model/job.ts';
 import type { Build } from '../model/when.ts';
 import { anyTraitsInWords, traitsOf } from './build-words.ts';
+import { dryRun, type Played } from './dry-run/index.ts';
 import { fingerprints } from './fingerprint.ts';
 import { distinctOutcomes } from './outcomes.ts';
 import { planFor } from './plan.ts';
 
 /** Works out everything about a guide, once for each outcome that its builds can have. */
 export function computeJob(guide: Guide): Job {
-  const { deciding, groups, problem } = distinctOutcomes(guide);
+  const outcomes = distinctOutcomes(guide);
+  const { deciding, groups, problem } = outcomes;
+  const { violations, played } = dryRun(guide, outcomes);
   const prints = fingerprints(guide);
   return {
     fingerprint: prints.guide,
     stepFingerprints: prints.steps,
     decidingOptions: deciding.map((option) => option.id),
     buildProblem: problem,
+    violations,
+    accounted: [...guide.items.values()].some(isAccounted),
     plans: groups.map((builds, index) => {
       const others = groups.filter((group) => group !== builds).flat();
+      const sheets = playedAt(played, index);
       return {
         index,
         builds,
         statement: anyTraitsInWords(traitsOf(builds, others, deciding)),
-        ...planFor(guide, firstOf(builds)),
+        ...planFor(guide, firstOf(builds), sheets.benches),
+        bags: sheets.bags,
+        countSheet: sheets.countSheet,
+        fasteners: sheets.fasteners,
       };
     }),
   };
@@ -31,4 +41,15 @@ function firstOf(builds: readonly Build[]): Build {
   const [first] = builds;
   if (!first) throw new Error('a group of builds is empty');
   return first;
+}
+
+function playedAt(played: readonly Played[], index: number): Played {
+  const one = played[index];
+  if (!one) throw new Error('a group of builds was not played');
+  return one;
+}
+
+/** Whether an item is one of those that must be in their place at the end. */
+function isAccounted({ kind }: Item): boolean {
+  return kind === 'part' || kind === 'fastener' || kind === 'kit' || kind === 'connector';
 }

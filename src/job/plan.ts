@@ -1,16 +1,28 @@
 import type { Guide } from '../model/guide.ts';
 import type { Plan, PlannedStep } from '../model/job.ts';
 import type { Build } from '../model/when.ts';
+import type { Played } from './dry-run/index.ts';
 import { gatherList } from './gather.ts';
 import { messagesOf } from './messages.ts';
 import { stepTime, timeTotals } from './time.ts';
 import { isDone, usesOfStep } from './uses.ts';
 
-/** What a plan says apart from what is played in the dry run. */
-export type PaperPlan = Omit<Plan, 'index' | 'builds' | 'statement'>;
+/** What a plan says apart from its builds and the sheets of the dry run. */
+export type PaperPlan = Pick<Plan, 'steps' | 'gather' | 'messages' | 'time'>;
+
+/** A vehicle on which nothing has been done. */
+const untouched: PlannedStep['bench'] = {
+  off: [],
+  apart: [],
+  loose: [],
+  aside: [],
+  on: [],
+  holds: [],
+  movement: 'not stated',
+};
 
 /** The job as it is for one build, and for all that read like it. */
-export function planFor(guide: Guide, build: Build): PaperPlan {
+export function planFor(guide: Guide, build: Build, benches: Played['benches']): PaperPlan {
   const done = guide.sections.flatMap((section) =>
     section.steps.filter((step) => isDone(step, build)).map((step) => ({ section: section.id, step })),
   );
@@ -27,6 +39,7 @@ export function planFor(guide: Guide, build: Build): PaperPlan {
         people: step.people,
         tools: ofKind('tool'),
         wear: ofKind('wear'),
+        bench: benches.get(step.id) ?? untouched,
       };
     }),
     gather: gatherList(guide, build),

@@ -1,7 +1,9 @@
 import type { Span } from '../source/span.ts';
+import type { Estimate } from '../units/estimate.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { SafetyMessage } from './block.ts';
-import type { Estimate } from './guide.ts';
+import type { Side } from './item.ts';
+import type { StateName, Violation } from './violation.ts';
 import type { Build } from './when.ts';
 
 /** Everything that is worked out about a guide, once, for each outcome that its builds can have. */
@@ -13,6 +15,10 @@ export interface Job {
   readonly decidingOptions: readonly string[];
   /** Why the plans do not stand for every build; `null` where they do. */
   readonly buildProblem: BuildProblem | null;
+  /** Every fault that playing the guide brings to light, each once; empty where it cannot be played. */
+  readonly violations: readonly Violation[];
+  /** Whether the guide declares anything that is counted: a print says "not accounted" where it does not. */
+  readonly accounted: boolean;
   /** One plan for each distinct outcome; builds for which the guide reads alike share one. */
   readonly plans: readonly Plan[];
 }
@@ -39,6 +45,9 @@ export interface Plan {
   /** Safety messages of the whole job, most severe word first, then in the order of the text. */
   readonly messages: readonly PlacedMessage[];
   readonly time: TimeTotals;
+  readonly bags: readonly Bag[];
+  readonly countSheet: readonly CountLine[];
+  readonly fasteners: readonly FastenerLine[];
 }
 
 /** A step that this plan carries out. */
@@ -55,6 +64,78 @@ export interface PlannedStep {
   /** Tools of its actions and mentions, in the order of first use. */
   readonly tools: readonly string[];
   readonly wear: readonly string[];
+  /** The vehicle and the bench when the step is done. */
+  readonly bench: BenchState;
+}
+
+/** What is off, apart, loose, aside, on or in force when a step is done. */
+export interface BenchState {
+  readonly off: readonly BenchItem[];
+  readonly apart: readonly BenchItem[];
+  /** Started or loosened: in, and not tight. */
+  readonly loose: readonly BenchItem[];
+  readonly aside: readonly BenchItem[];
+  /** Temporary supplies that must come off again. */
+  readonly on: readonly BenchItem[];
+  /** Conditions that hold. */
+  readonly holds: readonly BenchItem[];
+  /** `not stated` where the guide marks nothing as immobile: that is never a leave to move. */
+  readonly movement: 'may be moved' | 'must not be moved' | 'not stated';
+}
+
+/** A thing on the bench or half done on the vehicle. */
+export interface BenchItem {
+  readonly item: string;
+  /** How many, both sides together. */
+  readonly count: number;
+  /** The sides that are so; `each` is both, `null` is an item without sides. */
+  readonly side: Side | null;
+}
+
+/** A bag of fasteners: one for each step that takes some off. */
+export interface Bag {
+  /** Counts from 1 through the plan. */
+  readonly number: number;
+  readonly step: string;
+  readonly contents: readonly BagLine[];
+}
+
+/** Fasteners in a bag, and where they go. */
+export interface BagLine extends BenchItem {
+  /** The step that puts them back; `null` where they are discarded, given away or never put back. */
+  readonly backIn: string | null;
+  readonly end: StateName;
+}
+
+/**
+ * What became of one item, both sides together. A thing of the vehicle: removed = refitted + discarded +
+ * handed over. A thing from the box: box = fitted + discarded + handed over + spare.
+ */
+export interface CountLine {
+  readonly item: string;
+  readonly from: 'vehicle' | 'box';
+  /** Taken off the vehicle, or in the box. */
+  readonly out: number;
+  /** Back on the vehicle, or fitted to it. */
+  readonly back: number;
+  readonly discarded: number;
+  readonly handedOver: number;
+  /** Not fitted and named as spare. */
+  readonly spare: number;
+}
+
+/** A fastener of the guide with what is done to it. */
+export interface FastenerLine {
+  readonly item: string;
+  readonly from: 'vehicle' | 'box';
+  readonly count: number;
+  readonly perSide: number | null;
+  readonly removedIn: string | null;
+  /** The step that puts it in: refits, fits or starts it. */
+  readonly putIn: string | null;
+  readonly tightenedIn: string | null;
+  /** Tools that the actions on it name, in the order of first use. */
+  readonly tools: readonly string[];
 }
 
 /** What must be within reach before the job begins. */

@@ -1,7 +1,7 @@
 import { nounOf } from '../../src/job/noun.ts';
 import type { Block } from '../../src/model/block.ts';
 import type { CutTemplate } from '../../src/model/cut-template.ts';
-import type { Estimate, Guide, Section, Step } from '../../src/model/guide.ts';
+import type { Guide, Section, Step } from '../../src/model/guide.ts';
 import type { Action, Mention, MentionKind, Verb } from '../../src/model/inline.ts';
 import type {
   Condition,
@@ -19,6 +19,7 @@ import type {
 import type { Prose } from '../../src/model/prose.ts';
 import type { Build, BuildSpace, Option, When } from '../../src/model/when.ts';
 import type { Span, Written } from '../../src/source/span.ts';
+import type { Estimate } from '../../src/units/estimate.ts';
 import { parseQuantity } from '../../src/units/parse.ts';
 import { base, type Quantity } from '../../src/units/quantity.ts';
 import { parseTorque } from '../../src/units/torque.ts';
@@ -86,7 +87,7 @@ export interface ItemWords {
   readonly or?: string;
 }
 
-type Kind = Item['kind'];
+type Kind = Exclude<Item['kind'], 'rating' | 'circuit'>;
 
 /** Declares an item of a kind, with its id as its label where none is given. */
 export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = nowhere): Item {
@@ -133,7 +134,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     case 'connector':
       return { ...common, ...counted, kind, on: refs(words.on) } as Connector;
     case 'condition':
-      return { ...common, kind, stays: words.stays ?? false } as Condition;
+      return { ...common, kind, stays: words.stays ?? false, setWords: null, clearWords: null } as Condition;
     case 'measure':
       return { ...common, kind, expect: null } as Measure;
     case 'supply':
@@ -351,6 +352,7 @@ export function guide(words: GuideWords): Guide {
   });
   const built: Section[] = sections.map((section) => ({
     id: section.id,
+    idAt: nowhere,
     title: [text(section.id)],
     titleText: section.id,
     depth: 2,

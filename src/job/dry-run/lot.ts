@@ -1,0 +1,131 @@
+import type { Guide } from '../../model/guide.ts';
+import type { Ref } from '../../model/inline.ts';
+import type { Item, Side } from '../../model/item.ts';
+import type { StateName } from '../../model/violation.ts';
+import type { Written } from '../../source/span.ts';
+import { isFixing } from '../actions.ts';
+import { featuresOf } from '../target.ts';
+
+/** All pieces of one item, template or hole on one side: they are always handled together. */
+export interface Lot {
+  /** Position in the list of lots; relations below are lists of positions. */
+  readonly index: number;
+  readonly id: string;
+  /** `null` for a template or a hole. */
+  readonly item: Item | null;
+  /** `null` for what has no sides. */
+  readonly side: 'left' | 'right' | null;
+  readonly sideWritten: Side | null;
+  readonly count: number;
+  readonly start: StateName;
+  readonly holds: number[];
+  readonly heldBy: number[];
+  readonly on: number[];
+  readonly plugs: number[];
+  readonly coveredBy: number[];
+  readonly replaces: number[];
+  readonly replacedBy: number[];
+}
+
+/** The lots of a guide with their relations. A sided thing relates to what is on its own side. */
+export function lotsOf(guide: Guide): readonly Lot[] {
+  const lots: Lot[] = [];
+  const add = (id: string, item: Item | null, side: Written<Side> | null, count: number): void => {
+    const written = side?.value ?? null;
+    const sides = written === 'each' ? (['left', 'right'] as const) : [written];
+    for (const one of sides) lots.push(lot(lots.length, id, item, one, written, count, guide));
+  };
+  for (const item of guide.items.values()) {
+    const counted = 'count' in item;
+    add(item.id, item, counted ? item.side : null, counted ? item.count.value : 1);
+  }
+  for (const template of guide.templates.values()) {
+    const side = template.side ? { value: template.side, at: template.at } : null;
+    add(template.id, null, side, 1);
+    for (const { id } of featuresOf(template)) if (id !== null) add(id, null, side, 1);
+  }
+  relate(lots);
+  return lots;
+}
+
+/** A fastener that replaces another holds what that one held, unless it says otherwise. */
+function relate(lots: readonly Lot[]): void {
+  const byId = new Map<string, Lot[]>();
+  for (const one of lots) byId.set(one.id, [...(byId.get(one.id) ?? []), one]);
+  const named = (from: Lot, refs: readonly Ref[]) =>
+    refs.flatMap((ref) => (byId.get(ref.value) ?? []).filter((to) => sharesSide(from.side, to.side)));
+  for (const one of lots) {
+    const { item } = one;
+    if (!item) continue;
+    const old = 'replaces' in item && item.replaces ? named(one, [item.replaces]) : [];
+    const inherited = old.flatMap((other) => (other.item && 'holds' in other.item ? other.item.holds : []));
+    const holds = 'holds' in item ? (item.holds.length > 0 ? item.holds : inherited) : [];
+    link(one, named(one, holds), 'holds', 'heldBy');
+    link(one, old, 'replaces', 'replacedBy');
+    if ('on' in item) link(one, named(one, item.on), 'on', 'plugs');
+    if ('covers' in item) for (const under of named(one, item.covers)) under.coveredBy.push(one.index);
+  }
+}
+
+function link(
+  from: Lot,
+  to: readonly Lot[],
+  there: 'holds' | 'on' | 'replaces',
+  back: 'heldBy' | 'plugs' | 'replacedBy',
+): void {
+  for (const other of to) {
+    from[there].push(other.index);
+    other[back].push(from.index);
+  }
+}
+
+/** Whether two things can touch: what has no side touches both. */
+export function sharesSide(a: Side | null, b: Side | null): boolean {
+  return a === null || b === null || a === 'each' || b === 'each' || a === b;
+}
+
+function lot(
+  index: number,
+  id: string,
+  item: Item | null,
+  side: 'left' | 'right' | null,
+  sideWritten: Side | null,
+  count: number,
+  guide: Guide,
+): Lot {
+  return {
+    index,
+    id,
+    item,
+    side,
+    sideWritten,
+    count,
+    start: startOf(item, guide),
+    holds: [],
+    heldBy: [],
+    on: [],
+    plugs: [],
+    coveredBy: [],
+    replaces: [],
+    replacedBy: [],
+  };
+}
+
+/** How a thing is before the work begins. A plug that sits on something from the box begins apart. */
+function startOf(item: Item | null, guide: Guide): StateName {
+  if (!item) return 'not done';
+  switch (item.kind) {
+    case 'kit':
+      return 'in the box';
+    case 'connector':
+      return item.on.some((ref) => guide.items.get(ref.value)?.kind === 'kit') ? 'apart' : 'mated';
+    case 'condition':
+      return 'does not hold';
+    case 'supply':
+      return 'not on';
+    case 'measure':
+      return 'not done';
+    default:
+      return isFixing(item) ? 'tight' : 'in place';
+  }
+}

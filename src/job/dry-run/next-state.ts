@@ -1,0 +1,65 @@
+import type { Verb } from '../../model/inline.ts';
+import type { StateName } from '../../model/violation.ts';
+import { isFixing } from '../actions.ts';
+import type { Lot } from './lot.ts';
+
+/** Fasteners that are in, tight or not, and parts that are in place. */
+export function isInPlace(state: StateName): boolean {
+  return state === 'in place' || state === 'tight' || state === 'loosened' || state === 'started';
+}
+
+/** What has left the job for good. */
+export function isGone(state: StateName): boolean {
+  return state === 'discarded' || state === 'given to the owner';
+}
+
+/** The state that an action brings about, whether or not it was right to do it. */
+export function nextState(verb: Verb, lot: Lot, before: StateName, loosenedFirst: boolean): StateName {
+  switch (verb) {
+    case 'remove':
+      return 'off';
+    case 'refit':
+    case 'fit':
+    case 'bond':
+      return fittedState(lot, loosenedFirst);
+    case 'start':
+      return 'started';
+    case 'tighten':
+      return 'tight';
+    case 'loosen':
+      return 'loosened';
+    case 'disconnect':
+      return 'apart';
+    case 'connect':
+      return 'mated';
+    case 'move-aside':
+      return 'aside';
+    case 'move-back':
+      return 'in place';
+    case 'apply':
+      return 'on';
+    case 'take-off':
+      return 'not on';
+    case 'set':
+      return 'holds';
+    case 'clear':
+      return 'does not hold';
+    case 'clean':
+    case 'route':
+      return before;
+    case 'measure':
+    case 'cut':
+    case 'drill':
+      return 'done';
+    case 'discard':
+      return 'discarded';
+    case 'hand-over':
+      return 'given to the owner';
+  }
+}
+
+/** A fastener with a torque, or one that was loosened before it came off, is only started by going in. */
+function fittedState({ item }: Lot, loosenedFirst: boolean): StateName {
+  if (!item || !isFixing(item)) return 'in place';
+  return item.torque || loosenedFirst ? 'started' : 'tight';
+}

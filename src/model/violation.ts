@@ -1,0 +1,103 @@
+import type { Span } from '../source/span.ts';
+import type { Step } from './guide.ts';
+import type { Action, Ref } from './inline.ts';
+import type { Side } from './item.ts';
+
+/** A state in the technician's words, as the action table of the handbook prints it. */
+export type StateName =
+  | 'in the box'
+  | 'in place'
+  | 'started'
+  | 'tight'
+  | 'loosened'
+  | 'off'
+  | 'aside'
+  | 'mated'
+  | 'apart'
+  | 'on'
+  | 'not on'
+  | 'holds'
+  | 'does not hold'
+  | 'not done'
+  | 'done'
+  | 'discarded'
+  | 'given to the owner';
+
+/** What every fault of the dry run has. */
+interface Shown {
+  /** The action that shows it; the declaration of what no action touches. */
+  readonly at: Span;
+  /** `null` where no action shows it: the needs of a step, an item that nothing touches. */
+  readonly action: Action | null;
+  readonly step: Step | null;
+  /** The sides on which it happens; empty where its item has none. */
+  readonly sides: readonly ('left' | 'right')[];
+  /** The smallest build that shows it, told by as few options as will do; empty where every build shows it. */
+  readonly witness: readonly { readonly option: string; readonly value: boolean | string }[];
+}
+
+/** A fault that playing a guide brings to light. Items are named by id. */
+export type Violation = Shown &
+  (
+    | {
+        /** `item` is moved, or reached for, while `by` holds it, is plugged into it, or lies over it. */
+        readonly kind: 'still-held' | 'still-connected' | 'still-covered';
+        readonly item: string;
+        readonly by: string;
+        /** Where a later step takes `by` away. */
+        readonly later: Span | null;
+      }
+    | {
+        /** A fastener goes in, or a plug goes on, while `part` is not there. */
+        readonly kind: 'nothing-to-hold' | 'nothing-to-connect';
+        readonly item: string;
+        readonly part: string;
+        readonly state: StateName;
+      }
+    | {
+        /** `item` goes in where `by`, which it replaces or which replaces it, still sits. */
+        readonly kind: 'place-taken';
+        readonly item: string;
+        readonly by: string;
+      }
+    | {
+        /** The action asks for another state than the item is in. */
+        readonly kind: 'wrong-state';
+        readonly item: string;
+        readonly state: StateName;
+        /** The action that brought it into this state; `null` where it began so. */
+        readonly earlier: Span | null;
+      }
+    | {
+        /** The step is not done where the item is; `itemSide` is `null` for an item without sides. */
+        readonly kind: 'side-mismatch';
+        readonly item: string;
+        readonly itemSide: Side | null;
+        readonly stepSide: Side;
+      }
+    | {
+        /** A condition does not hold, or a measure has not been taken; `item` is `null` where the step asks. */
+        readonly kind: 'needs-unmet';
+        readonly item: string | null;
+        readonly need: string;
+      }
+    | { readonly kind: 'before-trial'; readonly item: string; readonly trial: Ref }
+    | { readonly kind: 'bonded' | 'one-time-refitted' | 'one-time-lost'; readonly item: string }
+    | {
+        /** At the end it is not where it belongs. */
+        readonly kind: 'left';
+        readonly item: string;
+        readonly state: StateName;
+      }
+    | {
+        /** More, or far less, of a supply is used than is declared; amounts in the base unit. */
+        readonly kind: 'supply-overused' | 'supply-underused';
+        readonly item: string;
+        readonly used: number;
+        readonly declared: number;
+        readonly from: readonly Span[];
+      }
+  );
+
+/** The kinds of fault. */
+export type ViolationKind = Violation['kind'];
