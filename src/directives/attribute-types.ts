@@ -1,10 +1,10 @@
 import type { PictureBox } from '../model/block.ts';
-import type { Estimate } from '../model/guide.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Span, Written } from '../source/span.ts';
 import { type Drive, parseDrive } from '../trade/drives.ts';
 import { parseThread, type Thread } from '../trade/thread.ts';
 import { parseWire, type Wire } from '../trade/wire.ts';
+import type { Estimate } from '../units/estimate.ts';
 import { parseEstimate } from '../units/estimate.ts';
 import { parseQuantity, parseRange } from '../units/parse.ts';
 import type { Dimension, Quantity, QuantityRange } from '../units/quantity.ts';

@@ -9,7 +9,8 @@ export const condition = directive({
   form: 'leaf',
   label: 'required',
   attributes: { ...itemAttributes, stays: flag, set: words, clear: words },
-  summary: 'Declares a state that is set and later cleared, with what is told there; `stays` frees it from being cleared.',
+  summary:
+    'Declares a state that is set and later cleared, with what is told there; `stays` frees it from being cleared.',
   example:
     '::condition[Battery isolated]{#battery-off immobile set="unbolt the negative lead" clear="bolt the negative lead down"}',
   build: (read): Condition | null => {

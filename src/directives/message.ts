@@ -1,4 +1,5 @@
-import type { Block, SignalWord } from '../model/block.ts';
+import type { Block } from '../model/block.ts';
+import type { SignalWord } from '../trade/signal-words.ts';
 import { type BlockReader, directive } from './directive.ts';
 import { when } from './when.ts';
 

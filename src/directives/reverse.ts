@@ -1,7 +1,7 @@
-import type { Estimate } from '../model/guide.ts';
 import type { Ref } from '../model/inline.ts';
 import type { When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
+import type { Estimate } from '../units/estimate.ts';
 import { required } from './attribute.ts';
 import { estimate, ref, refs } from './attribute-types.ts';
 import { directive } from './directive.ts';

@@ -1,7 +1,8 @@
-import type { Block, SafetyMessage, SignalWord } from '../model/block.ts';
+import type { Block, SafetyMessage } from '../model/block.ts';
 import type { Guide } from '../model/guide.ts';
 import type { PlacedMessage } from '../model/job.ts';
 import type { Build } from '../model/when.ts';
+import type { SignalWord } from '../trade/signal-words.ts';
 import { isDone } from './uses.ts';
 import { allHold } from './when.ts';
 

@@ -1,9 +1,10 @@
 import type { Block } from '../model/block.ts';
 import type { CutTemplate } from '../model/cut-template.ts';
-import type { Estimate, Step } from '../model/guide.ts';
+import type { Step } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
+import type { Estimate } from '../units/estimate.ts';
 import { base } from '../units/quantity.ts';
 import { actionWords } from './phrase.ts';
 import { derivedBlocks } from './reverse-text.ts';

@@ -1,5 +1,6 @@
-import type { Estimate, Step } from '../model/guide.ts';
+import type { Step } from '../model/guide.ts';
 import type { TimeTotals } from '../model/job.ts';
+import type { Estimate } from '../units/estimate.ts';
 import { base } from '../units/quantity.ts';
 
 const noTime: Estimate = { least: base<'time'>(0), likely: base<'time'>(0), most: base<'time'>(0) };

@@ -1,4 +1,5 @@
 import type { Span, Written } from '../source/span.ts';
+import type { SignalWord } from '../trade/signal-words.ts';
 import type { Ref } from './inline.ts';
 import type { Prose } from './prose.ts';
 import type { When } from './when.ts';
@@ -12,9 +13,6 @@ export interface ProseBlock {
   readonly content: Prose;
   readonly at: Span;
 }
-
-/** The signal words of ANSI Z535.6. */
-export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice';
 
 /** A safety message: the label names the hazard, the text says what happens and how to avoid it. */
 export interface SafetyMessage {

@@ -1,5 +1,6 @@
 import type { Span, Written } from '../source/span.ts';
-import type { Base, Minutes } from '../units/quantity.ts';
+import type { Estimate } from '../units/estimate.ts';
+import type { Minutes } from '../units/quantity.ts';
 import type { Block, Figure } from './block.ts';
 import type { CutTemplate } from './cut-template.ts';
 import type { Ref } from './inline.ts';
@@ -82,13 +83,6 @@ export interface Step {
   readonly origins: readonly Origin[];
   readonly unknown: ReadonlySet<string>;
   readonly at: Span;
-}
-
-/** Least, most likely and most, in minutes. */
-export interface Estimate {
-  readonly least: Base<'time'>;
-  readonly likely: Base<'time'>;
-  readonly most: Base<'time'>;
 }
 
 /** A link in the text, and what became of it. */

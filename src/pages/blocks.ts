@@ -1,5 +1,6 @@
-import type { Block, SafetyMessage, SignalWord } from '../model/block.ts';
+import type { Block, SafetyMessage } from '../model/block.ts';
 import type { Side } from '../model/item.ts';
+import type { SignalWord } from '../trade/signal-words.ts';
 import { signalPanel } from '../trade/signal-words.ts';
 import type { GuideContext } from './context.ts';
 import { figureView } from './figure.ts';

@@ -1,5 +1,5 @@
 import type { Markup } from '../html/markup.ts';
-import type { SignalWord } from '../model/block.ts';
+import type { SignalWord } from '../trade/signal-words.ts';
 
 /**
  * What the layouts read. Every field is text that the layout escapes, or {@link Markup}; nothing here needs

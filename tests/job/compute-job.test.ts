@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { computeJob } from '../../src/job/index.ts';
-import type { Block, SignalWord } from '../../src/model/block.ts';
+import type { Block } from '../../src/model/block.ts';
 import type { Plan } from '../../src/model/job.ts';
+import type { SignalWord } from '../../src/trade/signal-words.ts';
 import {
   connector,
   estimate,

@@ -1,5 +1,5 @@
 import { computeJob } from '../../src/job/compute-job.ts';
-import type { Block, Figure, SafetyMessage, SignalWord } from '../../src/model/block.ts';
+import type { Block, Figure, SafetyMessage } from '../../src/model/block.ts';
 import type { CutTemplate } from '../../src/model/cut-template.ts';
 import type { Guide, Section, Step } from '../../src/model/guide.ts';
 import type { Item } from '../../src/model/item.ts';
@@ -8,6 +8,7 @@ import type { Prose, ProseElement } from '../../src/model/prose.ts';
 import type { Platform, Shop } from '../../src/model/shop.ts';
 import type { Span } from '../../src/source/span.ts';
 import { parseDrive } from '../../src/trade/drives.ts';
+import type { SignalWord } from '../../src/trade/signal-words.ts';
 import { parseThread } from '../../src/trade/thread.ts';
 import { parseRange } from '../../src/units/parse.ts';
 import { base } from '../../src/units/quantity.ts';
