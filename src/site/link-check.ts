@@ -48,10 +48,18 @@ function isDead(
 ): boolean {
   if (/^[a-z][a-z0-9+.-]*:/i.test(href)) return false;
   const [path = '', place] = href.split('#', 2);
-  const target = path === '' ? page : posix.join(posix.dirname(page), decodeURI(path));
+  const target = path === '' ? page : posix.join(posix.dirname(page), unescaped(path));
   if (!files.has(target)) return true;
   if (!place || !target.endsWith('.html')) return false;
-  return !pages.get(target)?.ids.has(decodeURIComponent(place));
+  return !pages.get(target)?.ids.has(unescaped(place));
+}
+
+function unescaped(address: string): string {
+  try {
+    return decodeURIComponent(address);
+  } catch {
+    return address;
+  }
 }
 
 const entities: { readonly [entity: string]: string } = {
