@@ -29,10 +29,16 @@ export function pictureJudge(files: WorkspaceFiles, cache: PictureCache): LookAt
   };
   return async (file, facts, report) => {
     const weights = new Map<string, PictureWeight>();
+    // A bad file is one fault, however often the page shows it.
+    const told = new Set<string>();
     for (const fact of facts) {
       const check = fact.path === null ? null : await judged(fact.path, requestOf(fact));
       if (!check) continue;
-      for (const problem of check.problems) report(pictureFinding(problem, fact.src.at));
+      for (const problem of check.problems) {
+        const fault = `${fact.path}\n${problem.code}`;
+        if (!told.has(fault)) report(pictureFinding(problem, fact.src.at));
+        told.add(fault);
+      }
       if (check.weight) weights.set(check.weight.file, check.weight);
     }
     const heavy = pageOverBudget([...weights.values()]);

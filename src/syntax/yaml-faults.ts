@@ -102,6 +102,9 @@ function reportUnknownAliases(document: Document, base: Span, report: Report): b
 }
 
 function cause(error: YAMLError): string {
+  // The parser calls an unclosed bracket a matter of indentation.
+  if (error.code === 'BAD_INDENT' && error.message.startsWith('Flow'))
+    return 'a bracket is not closed before this';
   return causes[error.code] ?? error.message.charAt(0).toLowerCase() + error.message.slice(1);
 }
 

@@ -60,6 +60,10 @@ describe('readYaml', () => {
       'title: a\noptions:\n  fog: b\n lamps: c',
       '5:1 yaml-broken the YAML cannot be read: the keys of one list must all begin at the same column',
     ],
+    [
+      'title: [a\nrevision: 3',
+      '3:1 yaml-broken the YAML cannot be read: a bracket is not closed before this',
+    ],
     ['title: "a\nrevision: 3', '3:12 yaml-broken the YAML cannot be read: missing closing "quote'],
     ['title: a\ntitle: b', '3:1 yaml-duplicate-key "title" is written twice'],
     [
