@@ -4,7 +4,7 @@ import { nearest } from '../diagnostics/suggest.ts';
 import type { Written } from '../source/span.ts';
 import type { Attribute, Directive } from '../syntax/tree.ts';
 import type { AttributeType, AttributeTypes } from './attribute.ts';
-import type { DirectiveSpec, Values } from './directive.ts';
+import type { DirectiveSpec, Values } from './directive-spec.ts';
 import { attributeMissing } from './rules/attribute-missing.ts';
 import { attributeRepeated } from './rules/attribute-repeated.ts';
 import { attributeUnknown } from './rules/attribute-unknown.ts';
