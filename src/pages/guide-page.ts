@@ -44,6 +44,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
     picker: pickerView(context),
     glance: glanceRows(context),
     untimed: [...untimed].flatMap((id) => stepRef(context, id) ?? []),
+    accounted: job.accounted,
     safety: safetyGroups(guide, context),
     sections: sectionViews(guide, context),
     footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),

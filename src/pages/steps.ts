@@ -4,6 +4,7 @@ import type { Step } from '../model/guide.ts';
 import type { Side } from '../model/item.ts';
 import type { PlannedStep } from '../model/job.ts';
 import { formatEstimate, formatMinutes } from '../units/estimate.ts';
+import { benchLines } from './bench.ts';
 import { blockViews } from './blocks.ts';
 import { type GuideContext, type NumberedStep, shownStep } from './context.ts';
 import { always, shownIn, shownWhen } from './plans.ts';
@@ -33,6 +34,7 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     torques,
     hasLines: tools.length + wear.length + torques.length > 0 || step.wait !== null,
     readings: readingsOf(step.blocks, context),
+    bench: benchLines(numbered, context),
     wait: step.wait ? formatMinutes(step.wait.value) : null,
     signOff: step.signOff,
     anyOrder: step.anyOrder,

@@ -84,6 +84,8 @@ export interface GuideView {
   readonly glance: readonly GlanceRow[];
   /** Steps that state no time, so that the figures leave them out. */
   readonly untimed: readonly StepRef[];
+  /** False where the guide declares nothing that is counted, so that nothing proves that nothing is left over. */
+  readonly accounted: boolean;
   readonly safety: readonly SafetyGroup[];
   readonly sections: readonly SectionView[];
   readonly footnotes: Markup | null;
@@ -211,9 +213,15 @@ export interface StepView extends Shown {
   /** Whether anything stands in the lines under the step. */
   readonly hasLines: boolean;
   readonly readings: readonly ReadingView[];
+  readonly bench: readonly BenchLine[];
   readonly wait: string | null;
   readonly signOff: boolean;
   readonly anyOrder: boolean;
+}
+
+/** One line of what the vehicle and the bench are like when a step is done. */
+export interface BenchLine extends VaryingView {
+  readonly label: string;
 }
 
 /** A torque that the step sets. */

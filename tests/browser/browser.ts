@@ -1,0 +1,51 @@
+import { existsSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+
+const places = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+
+/** Starts the browser that `CHROMIUM` names, or Debian's own, with nothing that would call home. */
+export async function startChromium(): Promise<Browser> {
+  const executablePath = process.env.CHROMIUM ?? places.find((place) => existsSync(place));
+  if (!executablePath) throw new Error('no Chromium: install the Debian package "chromium" or set CHROMIUM');
+  return chromium.launch({
+    executablePath,
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
+  });
+}
+
+/** A page opened from a folder, with all that went wrong on it. */
+export interface Opened {
+  readonly page: Page;
+  /** Messages of the console that are warnings or errors, failed requests, and requests to a host. */
+  readonly faults: string[];
+}
+
+/** Opens a file of the site as a technician does, by `file://`. */
+export async function open(
+  browser: Browser,
+  folder: string,
+  path: string,
+  options: BrowserContextOptions & { readonly hash?: string } = {},
+): Promise<Opened> {
+  const { hash = '', ...rest } = options;
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, ...rest });
+  const page = await context.newPage();
+  const faults: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') faults.push(message.text());
+  });
+  page.on('pageerror', (error) => faults.push(String(error)));
+  page.on('requestfailed', (request) => faults.push(`failed: ${request.url()}`));
+  page.on('request', (request) => {
+    if (!request.url().startsWith('file:')) faults.push(`asked ${request.url()}`);
+  });
+  await page.goto(pathToFileURL(`${folder}/${path}`).href + hash);
+  return { page, faults };
+}

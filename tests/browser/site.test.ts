@@ -1,0 +1,230 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Locator } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { buildSite } from '../../src/site/build-site.ts';
+import { files, inspection } from '../site/workspace.ts';
+import { open, startChromium } from './browser.ts';
+
+const guide = 'guides/lamp-cradle/index.html';
+const pages = ['index.html', 'platforms/larkspur-dray/index.html', guide];
+
+/** What can be read of an element now, without what is hidden. */
+const words = async (locator: Locator) => (await locator.allInnerTexts()).join('\n');
+
+let browser: Browser;
+let top: string;
+let folder: string;
+
+beforeAll(async () => {
+  top = await mkdtemp(join(tmpdir(), 'baybook '));
+  folder = join(top, 'a stick', 'our guides');
+  const outcome = await buildSite(inspection(), files(), folder);
+  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
+  browser = await startChromium();
+}, 60_000);
+
+afterAll(async () => {
+  await browser.close();
+  await rm(top, { recursive: true, force: true });
+});
+
+describe('every page, from file:// in a nested folder with spaces', () => {
+  it.each(pages)('%s asks no host, breaks no policy and says nothing to the console', async (path) => {
+    const { page, faults } = await open(browser, folder, path);
+    expect(await page.locator('h1').count()).toBe(1);
+    await page.context().close();
+    expect(faults).toEqual([]);
+  });
+
+  it.each(pages)('%s does not scroll sideways at 320 px', async (path) => {
+    const { page } = await open(browser, folder, path, { viewport: { width: 320, height: 640 } });
+    const over = await page.evaluate<number>('document.documentElement.scrollWidth - innerWidth');
+    await page.context().close();
+    expect(over).toBe(0);
+  });
+
+  for (const path of pages) {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      for (const width of [390, 1280]) {
+        it(`${path} is clean by axe, ${colorScheme}, ${width} px`, async () => {
+          const viewport = { width, height: 844 };
+          const { page } = await open(browser, folder, path, { colorScheme, viewport });
+          const { violations } = await new AxeBuilder({ page })
+            .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
+            .analyze();
+          await page.context().close();
+          expect(
+            violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
+          ).toEqual([]);
+        });
+      }
+    }
+  }
+});
+
+describe('the pick of a build', () => {
+  it('hides what is for other builds, renumbers the steps and keeps the pick in the link', async () => {
+    const { page, faults } = await open(browser, folder, guide);
+    const step = page.locator('#fog-aim');
+    const number = page.locator('#cut-notch .step-number');
+    expect(await step.isVisible()).toBe(true);
+    expect(await words(number)).toMatch(/4$/);
+
+    await page.getByRole('radio', { name: 'No' }).check();
+    expect(await step.isVisible()).toBe(false);
+    expect(await words(number)).toMatch(/3$/);
+    expect(await page.locator('a[href="#cut-notch"] [data-step]').allInnerTexts()).toEqual(
+      expect.arrayContaining(['3']),
+    );
+    expect(await words(page.locator('#at_a_glance ~ table tr').first())).toMatch(
+      /24–45\smin, likely 32\smin/,
+    );
+    expect(await page.locator('.only:visible').count()).toBe(0);
+    expect(page.url()).toMatch(/#build=fog:no$/);
+
+    await page.getByRole('radio', { name: 'Yes' }).check();
+    expect(await step.isVisible()).toBe(true);
+    expect(await words(page.locator('#at_a_glance ~ table tr').first())).toMatch(
+      /26–47\smin, likely 34\smin/,
+    );
+
+    await page.getByRole('button', { name: 'Show every build' }).click();
+    expect(await page.locator('.only:visible').count()).toBeGreaterThan(3);
+    expect(page.url()).not.toContain('build=');
+    await page.context().close();
+    expect(faults).toEqual([]);
+  });
+
+  it('comes back with the link, and stays when a link on the page is followed', async () => {
+    const { page } = await open(browser, folder, guide, { hash: '#build=fog:no&at=hang' });
+    expect(await page.locator('#fog-aim').isVisible()).toBe(false);
+    expect(await page.getByRole('radio', { name: 'No' }).isChecked()).toBe(true);
+    expect((await page.locator('#hang').boundingBox())?.y).toBeLessThan(844);
+    await page.locator('#hang a[href="#cut-notch"]').click();
+    await page.waitForURL(/build=fog:no&at=cut-notch$/);
+    expect(await page.locator('#fog-aim').isVisible()).toBe(false);
+    await page.context().close();
+  });
+
+  it.each([
+    ['#build=fog:purple', 'knows no vehicle that is built like this'],
+    ['#build=', 'All builds are shown'],
+    ['#build=%E0%A4%A,:::,fog', 'All builds are shown'],
+    ['#build=doors:four', 'Make a choice in each line'],
+  ])('says so where the link names no build of this guide: %s', async (hash, said) => {
+    const { page, faults } = await open(browser, folder, guide, { hash });
+    expect(await words(page.locator('.pick-state'))).toContain(said);
+    expect(await page.locator('#fog-aim').isVisible()).toBe(true);
+    await page.context().close();
+    expect(faults).toEqual([]);
+  });
+
+  it('can be made with the keyboard alone, with the focus in sight', async () => {
+    const { page } = await open(browser, folder, guide);
+    await page.keyboard.press('Tab');
+    expect(await words(page.locator(':focus'))).toBe('To the content');
+    await page.locator('.choices input').first().focus();
+    await page.keyboard.press('Space');
+    await page.waitForURL(/#build=fog:yes$/);
+    const outline = await page.evaluate(
+      'getComputedStyle(document.querySelector(".choices label")).outlineWidth',
+    );
+    expect(outline).toBe('3px');
+    await page.context().close();
+  });
+
+  it('gives every control a target of at least 56 px', async () => {
+    const { page } = await open(browser, folder, guide);
+    for (const control of await page
+      .locator('label:visible, button:visible, summary, .gather a, .files a, .home, .reading')
+      .all()) {
+      const box = await control.boundingBox();
+      expect(box?.height, await control.evaluate((element) => element.outerHTML)).toBeGreaterThanOrEqual(56);
+    }
+    await page.context().close();
+  });
+});
+
+describe('with scripts off', () => {
+  it('the page shows every build, says in words what is for which, and offers no dead control', async () => {
+    const { page } = await open(browser, folder, guide, { javaScriptEnabled: false });
+    expect(await page.locator('.pick').isVisible()).toBe(false);
+    expect(await page.locator('#fog-aim').isVisible()).toBe(true);
+    expect(await words(page.locator('#fog-aim .only'))).toBe('Only with front fog lamps');
+    expect(await words(page.locator('#cover-off'))).toContain('[with front fog lamps: Reach behind');
+    expect(await words(page.locator('.plans'))).toMatch(/with front fog lamps\s+without front fog lamps/i);
+    await page.context().close();
+  });
+});
+
+describe('the print', () => {
+  it('holds the chosen build alone, without notes for trainees, and names guide and page at each foot', async () => {
+    const { page } = await open(browser, folder, guide, { hash: '#build=fog:no', colorScheme: 'dark' });
+    const file = join(top, 'job.pdf');
+    await page.pdf({ path: file, format: 'A4', preferCSSPageSize: true });
+    await page.context().close();
+    const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
+    const sheets = text.split('\f').slice(0, -1);
+    expect(text).toMatch(/without front fog lamps/i);
+    expect(text).not.toContain('Note where the fog lamps point');
+    expect(text).not.toContain('the one that gets forgotten');
+    sheets.forEach((sheet, index) => {
+      expect(sheet).toContain(`Page ${index + 1} of ${sheets.length}`);
+      expect(sheet).toContain('revision 3');
+    });
+  });
+
+  it('prints on white, dark theme or not', async () => {
+    const { page } = await open(browser, folder, guide, { colorScheme: 'dark' });
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    const colours = await page.evaluate(
+      '(({ backgroundColor, color }) => ({ backgroundColor, color }))(getComputedStyle(document.body))',
+    );
+    await page.context().close();
+    expect(colours).toEqual({ backgroundColor: 'rgb(255, 255, 255)', color: 'rgb(0, 0, 0)' });
+  });
+
+  it.each([
+    ['A4', 210],
+    ['Letter', 215.9],
+  ])('has nothing wider than the sheet, so that no browser shrinks it: %s', async (format, millimetres) => {
+    // The page's content width: the sheet less 15 mm margins, at 96 px an inch.
+    const width = Math.floor(((millimetres - 30) / 25.4) * 96);
+    const { page } = await open(browser, folder, guide, { viewport: { width, height: 1000 } });
+    await page.emulateMedia({ media: 'print' });
+    const wide = await page.evaluate(`[...document.querySelectorAll('body *')]
+      .filter((element) => element.getBoundingClientRect().right > innerWidth + 0.5)
+      .map((element) => element.outerHTML.slice(0, 80))`);
+    expect(wide).toEqual([]);
+    const file = join(top, `${format}.pdf`);
+    await page.emulateMedia({ media: null });
+    await page.pdf({ path: file, format, preferCSSPageSize: false });
+    await page.context().close();
+    // Shrunk pages have smaller letters: the title is set at 10.5 pt × 1.9.
+    const boxes = execFileSync('pdftotext', ['-bbox-layout', '-f', '1', '-l', '1', file, '-'], {
+      encoding: 'utf8',
+    });
+    const line =
+      /<line xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">\s*<word[^>]*>Auxiliary</.exec(
+        boxes,
+      );
+    const height = Number(line?.[4]) - Number(line?.[2]);
+    expect(height / (10.5 * 1.9)).toBeGreaterThan(0.9);
+    expect(Number(line?.[3])).toBeLessThanOrEqual((millimetres / 25.4) * 72 - 40);
+  });
+
+  it('does not tear a step from its picture', async () => {
+    const { page } = await open(browser, folder, guide);
+    const file = join(top, 'steps.pdf');
+    await page.pdf({ path: file, format: 'A4' });
+    await page.context().close();
+    const sheets = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split('\f');
+    const sheetOf = (words: string) => sheets.findIndex((sheet) => sheet.includes(words));
+    expect(sheetOf('Free the arch edge')).toBeGreaterThan(0);
+    expect(sheetOf('Where the lever goes in')).toBe(sheetOf('Free the arch edge'));
+  });
+});
