@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { onTestFinished } from 'vitest';
 import { run } from '../src/cli/run.ts';
-import { noCache } from '../src/pictures/cache.ts';
+import type { PictureCache } from '../src/pictures/cache.ts';
 
 /** What a command line answered. */
 export interface Answer {
@@ -11,6 +11,14 @@ export interface Answer {
   readonly out: string;
   readonly err: string;
 }
+
+const kept = new Map<string, Uint8Array>();
+
+/** Derived pictures, kept for the tests of one file: names are hashes of contents, so no test sees another's. */
+const pictures: PictureCache = {
+  read: async (name) => kept.get(name) ?? null,
+  write: async (name, bytes) => void kept.set(name, bytes),
+};
 
 /** Runs a command line in a folder, as a terminal without colours that is 100 cells wide would. */
 export async function baybook(cwd: string, ...args: string[]): Promise<Answer> {
@@ -26,7 +34,7 @@ export async function baybook(cwd: string, ...args: string[]): Promise<Answer> {
     width: 100,
     colour: false,
     watched: false,
-    pictures: noCache,
+    pictures,
   });
   return { code, ...written };
 }
