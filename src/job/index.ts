@@ -1,5 +1,5 @@
 export { type ActionRule, actionRule, actionRules, bindsTool, isFixing, targetKinds } from './actions.ts';
-export { whenInWords } from './build-words.ts';
+export { type Trait, traitsForAuthor, whenInWords } from './build-words.ts';
 export { enumerateBuilds } from './builds.ts';
 export { computeJob } from './compute-job.ts';
 export { capitalised, listed, lowered, nounOf } from './noun.ts';

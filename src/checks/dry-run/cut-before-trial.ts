@@ -1,0 +1,23 @@
+import type { RuleCard } from '../../diagnostics/rule-card.ts';
+import { violationRule } from './violation-rule.ts';
+import { done, spoken } from './words.ts';
+
+const card: RuleCard = {
+  code: 'cut-before-trial',
+  severity: 'error',
+  title: 'Something is cut before it has been tried',
+  why: 'A panel that is cut stays cut. The trial fit is the last moment at which a wrong part costs nothing.',
+  bad: '::part[Bumper cover]{#cover}\n::tool[Rotary cutter]{#cutter cutter-radius="3 mm"}\n\n:::cut-template[Grille notch]{#notch panel=cover face=outside}\n::datum[Centreline]{axis=vertical at="0 mm"}\n::datum[Lower edge]{axis=horizontal at="0 mm"}\n::outline{points="-62,10 62,10 62,38 -62,38" unit=mm}\n:::\n\n::step[Cut the notch]{#cut}\n\n:cut[notch]{with=cutter trial=trial}.\n\n::step[Try the cradle]{#trial}\n\nHold it up and see that the notch will clear it.\n',
+  good: '::part[Bumper cover]{#cover}\n::tool[Rotary cutter]{#cutter cutter-radius="3 mm"}\n\n:::cut-template[Grille notch]{#notch panel=cover face=outside}\n::datum[Centreline]{axis=vertical at="0 mm"}\n::datum[Lower edge]{axis=horizontal at="0 mm"}\n::outline{points="-62,10 62,10 62,38 -62,38" unit=mm}\n:::\n\n::step[Try the cradle]{#trial}\n\nHold it up and see that the notch will clear it.\n\n::step[Cut the notch]{#cut}\n\n:cut[notch]{with=cutter trial=trial}.\n',
+};
+
+/** What cannot be undone comes after the trial fit that it names. */
+export const cutBeforeTrial = violationRule(card, ['before-trial'], (violation, guide) => {
+  const item = spoken(violation.item, [], guide);
+  const verb = violation.action ? done(violation.action.verb, violation.item, guide) : 'cut';
+  const trial = guide.sections.flatMap(({ steps }) => steps).find(({ id }) => id === violation.trial.value);
+  return {
+    message: `${item.the} ${item.is} ${verb} before the trial fit "${trial?.titleText ?? violation.trial.value}"`,
+    notes: trial ? [{ message: 'the trial fit comes only here', at: trial.at }] : [],
+  };
+});

@@ -1,0 +1,55 @@
+import type { Rule } from '../rule.ts';
+import { actionOutOfOrder } from './action-out-of-order.ts';
+import { actionRepeated } from './action-repeated.ts';
+import { bondedForGood } from './bonded-for-good.ts';
+import { conditionLeftSet } from './condition-left-set.ts';
+import { connectorLeftApart } from './connector-left-apart.ts';
+import { connectorOnNothing } from './connector-on-nothing.ts';
+import { cutBeforeTrial } from './cut-before-trial.ts';
+import { fastenerHoldsNothing } from './fastener-holds-nothing.ts';
+import { fastenerLeftLoose } from './fastener-left-loose.ts';
+import { fastenerLeftOver } from './fastener-left-over.ts';
+import { kitLeftInBox } from './kit-left-in-box.ts';
+import { needUnmet } from './need-unmet.ts';
+import { oneTimeNotReplaced } from './one-time-not-replaced.ts';
+import { oneTimeRefitted } from './one-time-refitted.ts';
+import { partLeftOff } from './part-left-off.ts';
+import { partStillConnected } from './part-still-connected.ts';
+import { partStillCovered } from './part-still-covered.ts';
+import { partStillFastened } from './part-still-fastened.ts';
+import { placeTaken } from './place-taken.ts';
+import { sideDisagrees } from './side-disagrees.ts';
+import { supplyOverused } from './supply-overused.ts';
+import { supplyUnderused } from './supply-underused.ts';
+import { temporaryLeftOn } from './temporary-left-on.ts';
+import { tightenedBeforeStarted } from './tightened-before-started.ts';
+import { undoneWithoutDoing } from './undone-without-doing.ts';
+
+/** The rules of the dry run: what is held against a guide when it is played. */
+export const dryRunRules: readonly Rule[] = [
+  actionOutOfOrder,
+  actionRepeated,
+  bondedForGood,
+  conditionLeftSet,
+  connectorLeftApart,
+  connectorOnNothing,
+  cutBeforeTrial,
+  fastenerHoldsNothing,
+  fastenerLeftLoose,
+  fastenerLeftOver,
+  kitLeftInBox,
+  needUnmet,
+  oneTimeNotReplaced,
+  oneTimeRefitted,
+  partLeftOff,
+  partStillConnected,
+  partStillCovered,
+  partStillFastened,
+  placeTaken,
+  sideDisagrees,
+  supplyOverused,
+  supplyUnderused,
+  temporaryLeftOn,
+  tightenedBeforeStarted,
+  undoneWithoutDoing,
+];

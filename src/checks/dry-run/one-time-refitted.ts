@@ -1,0 +1,20 @@
+import type { RuleCard } from '../../diagnostics/rule-card.ts';
+import { violationRule } from './violation-rule.ts';
+import { spoken } from './words.ts';
+
+const card: RuleCard = {
+  code: 'one-time-refitted',
+  severity: 'error',
+  title: 'A fastener is used again that must not be',
+  why: 'A one-time fastener has given its clamping force or its thread-lock once. Used again it works loose.',
+  bad: '::fastener[Pre-coated bolt]{#bolt reuse=no}\n\n::step[Free the eye]{#free}\n\n:remove[bolt].\n\n::step[Close it]{#close}\n\n:refit[bolt].',
+  good: '::fastener[Pre-coated bolt]{#bolt reuse=no}\n::kit[New bolt]{#new-bolt replaces=bolt}\n\n::step[Free the eye]{#free}\n\n:remove[bolt] and :discard[bolt].\n\n::step[Close it]{#close}\n\n:fit[new-bolt].',
+};
+
+/** What cannot be used again does not go back in. */
+export const oneTimeRefitted = violationRule(card, ['one-time-refitted'], (violation, guide) => {
+  const item = spoken(violation.item, violation.sides, guide);
+  return {
+    message: `${item.the} ${item.is} refitted, and must not be used again: fit a new one that replaces ${item.it}`,
+  };
+});

@@ -1,0 +1,25 @@
+import type { RuleCard } from '../../diagnostics/rule-card.ts';
+import { violationRule } from './violation-rule.ts';
+import { done, spoken } from './words.ts';
+
+const card: RuleCard = {
+  code: 'part-still-covered',
+  severity: 'error',
+  title: 'Something is worked on that lies behind another part',
+  why: 'What cannot be reached cannot be undone. The step is out of order, or the step that clears the way is missing.',
+  bad: '::part[Arch liner]{#liner covers=sensor}\n::part[Level sensor]{#sensor}\n\n::step[Wipe the sensor]{#wipe}\n\nReach behind the :part[liner] and :remove[sensor]. Wipe its seat and :refit[sensor].',
+  good: '::part[Arch liner]{#liner covers=sensor}\n::part[Level sensor]{#sensor}\n\n::step[Wipe the sensor]{#wipe}\n\n:move-aside[liner] and :remove[sensor]. Wipe its seat. Then :refit[sensor] and :move-back[liner].',
+};
+
+/** What is lifted, fitted, turned or plugged lies open. */
+export const partStillCovered = violationRule(card, ['still-covered'], (violation, guide) => {
+  const by = spoken(violation.by, violation.sides, guide);
+  const item = spoken(violation.item, violation.sides, guide);
+  const verb = by.is === 'is' ? 'covers' : 'cover';
+  const worked = violation.action ? done(violation.action.verb, violation.item, guide) : 'worked on';
+  const message = `${by.the} still ${verb} ${item.the} when ${item.it === 'it' ? 'it is' : 'they are'} ${worked}`;
+  const notes = violation.later
+    ? [{ message: `only a later step takes ${by.it} out of the way`, at: violation.later }]
+    : [];
+  return { message, notes };
+});

@@ -1,0 +1,23 @@
+import type { RuleCard } from '../../diagnostics/rule-card.ts';
+import { violationRule } from './violation-rule.ts';
+import { spoken } from './words.ts';
+
+const card: RuleCard = {
+  code: 'side-disagrees',
+  severity: 'error',
+  title: 'A step is done on other sides than its item has',
+  why: 'A step that is done on each side takes off twice what is there once. A step on the left finds nothing that is on the right.',
+  bad: '::part[Bumper cover]{#cover}\n\n::step[Take the cover off]{#cover-off side=each}\n\n:remove[cover].\n\n::step[Put the cover on]{#cover-on}\n\n:refit[cover].',
+  good: '::part[Bumper cover]{#cover}\n\n::step[Take the cover off]{#cover-off}\n\n:remove[cover].\n\n::step[Put the cover on]{#cover-on}\n\n:refit[cover].',
+};
+
+/** A step is done where its items are, and as often as they are there. */
+export const sideDisagrees = violationRule(card, ['side-mismatch'], (violation, guide) => {
+  const item = spoken(violation.item, [], guide);
+  const step = violation.stepSide === 'each' ? 'done on each side' : `done on the ${violation.stepSide} side`;
+  const where = violation.itemSide === null ? 'has no sides' : `is only on the ${violation.itemSide}`;
+  const notes = violation.step?.side
+    ? [{ message: 'the step says so here', at: violation.step.side.at }]
+    : [];
+  return { message: `the step is ${step}, and ${item.the} ${where}`, notes };
+});
