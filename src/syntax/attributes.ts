@@ -1,5 +1,4 @@
 import type { SourceFile } from '../source/source-file.ts';
-import { type Span, wholeFile } from '../source/span.ts';
 import type { DirectiveFacts, MetAttribute } from './directive-places.ts';
 import type { Attribute } from './tree.ts';
 
@@ -42,45 +41,46 @@ function place(source: SourceFile, met: MetAttribute): PlacedAttribute {
 }
 
 /**
- * Whether an attribute is the second or later word of an unquoted value (`say=lift away`): a bare word after
- * an unquoted value or after another such word, that no directive knows as a flag.
+ * The attributes with the stray words of unquoted values joined to the value they belong to: of
+ * `say=lift away` the second word is a flag to the parser. A bare word after an unquoted value, or after
+ * another such word, is stray unless some directive knows it as a flag.
  */
-export function isLooseWord(
+export function joinWords(
+  source: SourceFile,
   attributes: readonly PlacedAttribute[],
-  index: number,
   flags: ReadonlySet<string>,
-): boolean {
-  const attribute = attributes[index];
-  const before = attributes[index - 1];
-  if (attribute?.writing !== 'flag' || flags.has(attribute.name) || !before) return false;
-  return before.writing === 'unquoted' || isLooseWord(attributes, index - 1, flags);
+): JoinedAttribute[] {
+  const joined: JoinedAttribute[] = [];
+  for (const attribute of attributes) {
+    const last = joined.at(-1);
+    if (last?.writing !== 'unquoted' || attribute.writing !== 'flag' || flags.has(attribute.name)) {
+      joined.push({ ...attribute, words: 1 });
+      continue;
+    }
+    const valueAt = { ...last.valueAt, end: attribute.nameAt.end };
+    joined[joined.length - 1] = { ...last, valueAt, words: last.words + 1 };
+  }
+  return joined.map((one) =>
+    one.words === 1 ? one : { ...one, value: source.text.slice(one.valueAt.start, one.valueAt.end) },
+  );
 }
 
-/** The place of an unquoted value with the loose words after it. */
-export function wordsOf(
-  attributes: readonly PlacedAttribute[],
-  index: number,
-  flags: ReadonlySet<string>,
-): Span {
-  let last = index;
-  while (isLooseWord(attributes, last + 1, flags)) last += 1;
-  const { start, file } = attributes[index]?.valueAt ?? wholeFile('');
-  return { file, start, end: attributes[last]?.valueAt.end ?? start };
+/** An attribute whose value has all its words. */
+export interface JoinedAttribute extends PlacedAttribute {
+  /** How many words without quotes the value was put together from; 1 is as it should be. */
+  readonly words: number;
 }
 
 /**
- * The attributes that the later stages read: loose words joined to the value they belong to, and classes
- * left out, since no directive has any. Both are reported by a rule, so that one fault gives one finding.
+ * The attributes that the later stages read: words joined to the value they belong to, and classes left out,
+ * since no directive has any. Both are reported by a rule, so that one fault gives one finding.
  */
 export function keptAttributes(
   source: SourceFile,
   attributes: readonly PlacedAttribute[],
   flags: ReadonlySet<string>,
 ): Attribute[] {
-  return attributes.flatMap(({ writing, ...attribute }, index) => {
-    if (writing === 'class' || isLooseWord(attributes, index, flags)) return [];
-    if (!isLooseWord(attributes, index + 1, flags)) return [attribute];
-    const valueAt = wordsOf(attributes, index, flags);
-    return [{ ...attribute, valueAt, value: source.text.slice(valueAt.start, valueAt.end) }];
-  });
+  return joinWords(source, attributes, flags)
+    .filter(({ writing }) => writing !== 'class')
+    .map(({ name, value, nameAt, valueAt }) => ({ name, value, nameAt, valueAt }));
 }

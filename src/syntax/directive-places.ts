@@ -57,6 +57,7 @@ export function directivePlaces(this: Processor): void {
       directiveLeafLabelMarker: bracket,
       directiveTextLabelMarker: bracket,
       directiveContainerFence: fence,
+      directiveLeaf: bareLeaf,
       directiveText: bareAsText,
     },
   });
@@ -81,6 +82,12 @@ const bracket: Handle = function (token) {
 
 const fence: Handle = function (token) {
   facts(this)?.fences.push(range(token));
+};
+
+/** A leaf with neither label nor attributes has met none of the above. */
+const bareLeaf: Handle = function (token) {
+  facts(this);
+  this.exit(token);
 };
 
 /**

@@ -31,9 +31,9 @@ export interface Reading {
 export function readMarkdown(source: SourceFile, names: DirectiveNames, report: Report): Reading {
   if (source.text.length > mostCharacters)
     return refused(source, 'this file is too large to be a guide', report);
+  if (levels(source.text) > mostLevels) return refused(source, tooDeep, report);
   const root = parseMarkdown(parsable(source.text));
-  if (!isShallow(root))
-    return refused(source, 'lists, quotations or brackets stand too deep in one another', report);
+  if (!isShallow(root)) return refused(source, tooDeep, report);
   const page = pageOf(source, root, names);
   for (const { node } of page.placed) if (node.type === 'heading') takeHeadingId(node, source);
   const sound = judge(page, report);
@@ -42,10 +42,29 @@ export function readMarkdown(source: SourceFile, names: DirectiveNames, report: 
 }
 
 /** The longest guide seen has some 60,000 characters. */
-const mostCharacters = 400_000;
+const mostCharacters = 200_000;
 
 /** More levels than any guide needs, and far fewer than would exhaust the stack of what walks the tree. */
-const mostLevels = 100;
+const mostLevels = 64;
+
+const tooDeep = 'lists, quotations or containers stand too deep in one another';
+
+/**
+ * How deep containers, and the quotation and list marks of one line, stand in one another at most. Told
+ * before parsing, since each level slows down the parser and a damaged file would hold it up for minutes.
+ */
+function levels(text: string): number {
+  let open = 0;
+  let most = 0;
+  for (const [, name] of text.matchAll(/(?:^|[\r\n])[ \t]*:{3,}([^\s:]?)/g)) {
+    open = Math.max(0, open + (name ? 1 : -1));
+    most = Math.max(most, open);
+  }
+  for (const [marks] of text.matchAll(/(?:^|[\r\n])(?:[ \t]*(?:>|[-+*](?=\s)|\d{1,9}[.)](?=\s)))+/g)) {
+    most = Math.max(most, marks.match(/>|[-+*]|[.)]/g)?.length ?? 0);
+  }
+  return most;
+}
 
 function isShallow(root: Root): boolean {
   let level: readonly Nodes[] = [root];

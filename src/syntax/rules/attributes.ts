@@ -1,4 +1,4 @@
-import { isLooseWord, type PlacedAttribute, placeAttributes, wordsOf } from '../attributes.ts';
+import { joinWords, type PlacedAttribute, placeAttributes } from '../attributes.ts';
 import type { Fault, Page, SyntaxRule } from './rule.ts';
 import { span } from './rule.ts';
 
@@ -55,20 +55,19 @@ export const valueUnquoted: SyntaxRule = {
   stops: false,
   find: (page) =>
     eachDirective(page, (attributes) =>
-      attributes.flatMap((_, index) => looseFault(page, attributes, index)),
+      joinWords(page.source, attributes, page.names.flags).flatMap(({ name, value, valueAt, words }) => {
+        if (words === 1) return [];
+        const text = `"${value}"`;
+        return [
+          {
+            at: valueAt,
+            message: `put the value of "${name}" in quotes: ${text}`,
+            suggestion: { at: valueAt, text },
+          },
+        ];
+      }),
     ),
 };
-
-function looseFault(page: Page, attributes: readonly PlacedAttribute[], index: number): Fault[] {
-  const flags = page.names.flags;
-  const head = attributes[index];
-  if (!head || isLooseWord(attributes, index, flags) || !isLooseWord(attributes, index + 1, flags)) return [];
-  const at = wordsOf(attributes, index, flags);
-  const words = `"${page.source.text.slice(at.start, at.end)}"`;
-  return [
-    { at, message: `put the value of "${head.name}" in quotes: ${words}`, suggestion: { at, text: words } },
-  ];
-}
 
 /** A value in the curly quotes that word processors make. */
 export const quotesCurly: SyntaxRule = {

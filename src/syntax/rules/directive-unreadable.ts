@@ -13,8 +13,13 @@ export const directiveUnreadable: SyntaxRule = {
     good: '::step[Free the arch edge]{#arch}\n\nLook behind the edge.',
   },
   stops: true,
-  find: (page) =>
-    colonLines(page).flatMap(({ line, block }) => (isFence(page, line) ? [] : [fault(page, line, block)])),
+  find: (page) => {
+    const lines = colonLines(page);
+    const strays = lines.map(({ line }) => line).filter((line) => isFence(page, line));
+    return lines.flatMap(({ line, block }) =>
+      isFence(page, line) ? [] : [fault(page, line, block, strays)],
+    );
+  },
 };
 
 /** A line of colons alone that closes nothing. */
@@ -39,14 +44,14 @@ export function strayFences(page: Page): Range[] {
     .filter((line) => isFence(page, line));
 }
 
-function fault(page: Page, line: Range, block: Placed): Fault {
+function fault(page: Page, line: Range, block: Placed, strays: readonly Range[]): Fault {
   const text = page.source.text.slice(line.start, line.end);
   const cause = explainBroken(text);
   const at = { start: line.start + cause.start, end: line.start + cause.end };
   const covers = [{ start: line.start, end: cause.runsOn ? block.at.end : line.end }];
   if (block.node.type === 'html') covers.push({ start: block.at.start, end: block.at.start + 1 });
   // The fence that was to close a broken container has nothing to close either.
-  const fence = text.startsWith(':::') ? strayFences(page).find(({ start }) => start >= line.end) : undefined;
+  const fence = text.startsWith(':::') ? strays.find(({ start }) => start >= line.end) : undefined;
   if (fence) covers.push(fence);
   return { at, message: `this directive is read as text: ${cause.message}`, covers };
 }

@@ -51,13 +51,13 @@ function bracketsLeft(page: Page): Fault[] {
   });
 }
 
+/** How far a label and attributes within a sentence are followed, in characters. */
+const farthest = 1000;
+
 function halfRead(page: Page, node: Placed['node'], from: number, begin: number): Fault {
   // The rest of the paragraph, as one line: a label and attributes within a sentence may run over a line's end.
-  const rest =
-    page.source.text
-      .slice(from)
-      .split(/\r?\n[ \t]*\r?\n/)[0]
-      ?.replace(/[\r\n]/g, ' ') ?? '';
+  const ahead = page.source.text.slice(from, from + farthest);
+  const rest = (ahead.split(/\r?\n[ \t]*\r?\n/)[0] ?? '').replace(/[\r\n]/g, ' ');
   const cause = afterName(rest, 0);
   const at = { start: from + cause.start, end: Math.min(from + cause.end, from + rest.length) };
   const message = `part of this ${nameOf(node)} is read as text: ${cause.message}`;
