@@ -49,6 +49,10 @@ export function resolve(
     face: template.face,
     side: template.side === 'each' ? 'left' : template.side,
     datums: template.datums,
+    origin: {
+      x: template.datums.find((d) => d.axis === 'vertical')?.position ?? 0,
+      y: template.datums.find((d) => d.axis === 'horizontal')?.position ?? 0,
+    },
     cuts,
     keepOuts: keepOuts(template, curve, report),
     panel: template.panelOutline ? (outlineContour(template.panelOutline, [], report)?.area ?? null) : null,

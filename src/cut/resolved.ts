@@ -45,6 +45,8 @@ export interface Resolved {
   readonly face: Face;
   readonly side: 'left' | 'right' | null;
   readonly datums: readonly CutDatum[];
+  /** Where the first upright and the first level datum cross: all places are measured from here. */
+  readonly origin: Point;
   readonly cuts: readonly ResolvedCut[];
   readonly keepOuts: readonly ResolvedKeepOut[];
   readonly panel: Contour | null;

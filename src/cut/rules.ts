@@ -203,6 +203,16 @@ export const DATUM_MISSING: RuleCard = {
   severity: 'warning',
 };
 
+export const LETTERS_MISSING: RuleCard = {
+  ...card(
+    'cut-letters-missing',
+    'Letters that a template cannot print',
+    'The sheets carry their own lettering. A letter that it lacks would leave a hole in a title or a label.',
+    guide(RECTANGLE).replace('[Opening]', '[Opening 開口]'),
+  ),
+  severity: 'warning',
+};
+
 /** Every rule of cut templates, for the handbook. */
 export const CUT_RULES: readonly RuleCard[] = [
   NUMBER_UNUSABLE,
@@ -225,4 +235,5 @@ export const CUT_RULES: readonly RuleCard[] = [
   CURVE_TOO_TIGHT,
   SHEETS_TOO_MANY,
   DATUM_MISSING,
+  LETTERS_MISSING,
 ];

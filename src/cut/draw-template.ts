@@ -1,0 +1,148 @@
+import type { Finding } from '../diagnostics/finding.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import type { CutTemplate, Face, SheetPlan } from '../model/cut-template.ts';
+import { PAPERS } from '../trade/paper.ts';
+import { writeDxf } from './dxf.ts';
+import type { CutContext } from './job.ts';
+import type { Bit } from './lint.ts';
+import { type Metrics, metricsOf } from './metrics.ts';
+import { mirrored } from './mirror.ts';
+import { writePdf } from './pdf.ts';
+import { previewOf } from './preview.ts';
+import { resolve } from './resolve.ts';
+import type { Resolved } from './resolved.ts';
+import { LETTERS_MISSING, SHEETS_TOO_MANY } from './rules.ts';
+import { drawSheets, MOST_SHEETS } from './sheets.ts';
+import { writeSvg } from './svg.ts';
+import { wholeDrawing } from './whole-drawing.ts';
+
+/** A file to be written: its name has no folder. */
+export interface CutFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** One side of a template as drawn. */
+export interface DrawnSide {
+  readonly side: 'left' | 'right' | null;
+  readonly face: Face;
+  /** One plan for each paper asked for that the template fits. */
+  readonly plans: readonly SheetPlan[];
+  /** A reduced drawing for a page, as an SVG element. */
+  readonly preview: string;
+  readonly files: readonly CutFile[];
+}
+
+export interface DrawnTemplate {
+  readonly sides: readonly DrawnSide[];
+  readonly files: readonly CutFile[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Draws a template in full: PDF for each paper, SVG, DXF and a preview, for each side asked for. A template
+ * with an error in its shapes is not drawn. The same template and context give the same bytes.
+ */
+export async function drawTemplate(
+  template: CutTemplate,
+  context: CutContext,
+  bits: readonly Bit[] | null = null,
+): Promise<DrawnTemplate> {
+  const { resolved, findings } = resolve(template, bits);
+  if (resolved.cuts.length === 0 || findings.some((f) => f.severity === 'error'))
+    return { sides: [], files: [], findings };
+  const metrics = metricsOf(context.fonts);
+  const found = [...findings];
+  const readable = printable(resolved, metrics, (f) => found.push(f));
+  const printed = { ...context, guideTitle: replaceMissing(context.guideTitle, metrics), metrics };
+  const sides: DrawnSide[] = [];
+  for (const one of sidesOf(readable, template, context)) {
+    sides.push(await drawSide(one, printed, (f) => found.push(f)));
+  }
+  return { sides, files: sides.flatMap((s) => s.files), findings: found };
+}
+
+/** Which sheets a template needs on a paper, without writing them; `null` where it cannot be drawn. */
+export function planTemplate(template: CutTemplate, context: CutContext): SheetPlan[] {
+  const { resolved, findings } = resolve(template);
+  if (resolved.cuts.length === 0 || findings.some((f) => f.severity === 'error')) return [];
+  const metrics = metricsOf(context.fonts);
+  return context.papers.flatMap((paper) => {
+    const drawn = drawSheets(resolved, paper, { ...context, metrics });
+    return drawn.ok ? [drawn.plan] : [];
+  });
+}
+
+/** A template for each side is drawn for the left and mirrored for the right. */
+function sidesOf(resolved: Resolved, template: CutTemplate, context: CutContext): Resolved[] {
+  const face = context.face ?? template.face;
+  const turned = face !== template.face;
+  const seen = (one: Resolved): Resolved => (turned ? mirrored(one, one.side, face) : one);
+  if (template.side !== 'each') return [seen(resolved)];
+  const right = mirrored(resolved, 'right', template.face);
+  return [resolved, right].filter((one) => context.side === null || one.side === context.side).map(seen);
+}
+
+async function drawSide(
+  resolved: Resolved,
+  context: CutContext & { readonly metrics: Metrics },
+  report: (finding: Finding) => void,
+): Promise<DrawnSide> {
+  const stem = resolved.side ? `${resolved.id}-${resolved.side}` : resolved.id;
+  const files: CutFile[] = [];
+  const plans: SheetPlan[] = [];
+  for (const paper of context.papers) {
+    const drawn = drawSheets(resolved, paper, context);
+    if (!drawn.ok) {
+      const title = paper === 'single' ? 'one sheet' : PAPERS[paper].title;
+      const message = `this template would need ${drawn.needed} sheets of ${title}; ${MOST_SHEETS} is the most that can be laid true`;
+      report(finding(SHEETS_TOO_MANY, resolved.at, message));
+      continue;
+    }
+    plans.push(drawn.plan);
+    const title = `${resolved.title}${resolved.side ? `, ${resolved.side} side` : ''}`;
+    const suffix = context.correction ? '-corrected' : '';
+    const bytes = await writePdf(drawn.sheets, context.fonts, title, context.correction);
+    files.push({ name: `${stem}-${paper}${suffix}.pdf`, bytes });
+  }
+  const whole = wholeDrawing(resolved, context.metrics);
+  const text = new TextEncoder();
+  files.push({ name: `${stem}.svg`, bytes: text.encode(writeSvg(whole)) });
+  files.push({ name: `${stem}.dxf`, bytes: text.encode(writeDxf(whole)) });
+  return {
+    side: resolved.side,
+    face: resolved.face,
+    plans,
+    preview: previewOf(resolved, context.metrics),
+    files,
+  };
+}
+
+/** Lettering that the fonts can print; what they lack becomes a question mark and a finding. */
+function printable(resolved: Resolved, metrics: Metrics, report: (finding: Finding) => void): Resolved {
+  const texts = [resolved.title, ...resolved.datums, ...resolved.cuts, ...resolved.keepOuts].map((t) =>
+    typeof t === 'string' ? t : t.label,
+  );
+  const missing = [...new Set(texts.flatMap((text) => metrics.lacks(text)))];
+  if (missing.length === 0) return resolved;
+  report(
+    finding(
+      LETTERS_MISSING,
+      resolved.at,
+      `the sheets cannot print ${missing.map((c) => `“${c}”`).join(' ')} in this template’s words`,
+    ),
+  );
+  const clean = (text: string): string => replaceMissing(text, metrics);
+  return {
+    ...resolved,
+    title: clean(resolved.title),
+    datums: resolved.datums.map((d) => ({ ...d, label: clean(d.label) })),
+    cuts: resolved.cuts.map((c) => ({ ...c, label: clean(c.label) })),
+    keepOuts: resolved.keepOuts.map((k) => ({ ...k, label: clean(k.label) })),
+  };
+}
+
+function replaceMissing(text: string, metrics: Metrics): string {
+  const missing = new Set(metrics.lacks(text));
+  return [...text].map((c) => (missing.has(c) ? '?' : c)).join('');
+}

@@ -1,0 +1,37 @@
+import type { Face, PaperName } from '../model/cut-template.ts';
+import type { Correction } from '../trade/print-check.ts';
+import type { Fonts, Metrics } from './metrics.ts';
+
+/** What a template is printed for; everything that the geometry does not know. */
+export interface CutContext {
+  readonly guideTitle: string;
+  /** As the guide states it: `3`. */
+  readonly revision: string;
+  readonly fingerprint: string;
+  readonly papers: readonly PaperName[];
+  readonly fonts: Fonts;
+  /** Which side to draw; of a template that is made for both, `null` draws both. */
+  readonly side: 'left' | 'right' | null;
+  /** Face to print for, where it is not the one that the template is drawn on. */
+  readonly face?: Face;
+  /** Factors for one printer, from the print check. */
+  readonly correction?: Correction;
+}
+
+/** A context with its metrics, for the drawing of one paper. */
+export interface SheetContext extends CutContext {
+  readonly metrics: Metrics;
+}
+
+/** What every sheet says about itself. */
+export function identityLines(context: CutContext, side: string | null, face: Face): string[] {
+  const { correction } = context;
+  return [
+    `${side ? `${side.toUpperCase()} SIDE` : 'NO SIDE'} · laid on the ${face.toUpperCase()} face`,
+    `Revision ${context.revision} · fingerprint ${context.fingerprint}`,
+    'SCALE 1:1 · millimetres · cut to the middle of the wide line',
+    ...(correction
+      ? [`CORRECTED for one printer: across × ${correction.x.toFixed(4)}, up × ${correction.y.toFixed(4)}`]
+      : []),
+  ];
+}

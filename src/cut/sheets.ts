@@ -1,0 +1,288 @@
+import { type Bounds, grow, unite } from '../geometry/point.ts';
+import { segmentBounds } from '../geometry/segment.ts';
+import { moveSegment, rotation } from '../geometry/transform.ts';
+import type { PaperName, SheetPlan, SheetTile } from '../model/cut-template.ts';
+import { PAPERS, type Paper, SAFE_MARGIN } from '../trade/paper.ts';
+import { layingSteps, paragraph, stopRule, titleBlock } from './captions.ts';
+import { dimensionView, LANE, LANE_TEXT } from './dimensions.ts';
+import type { Mark, Sheet } from './drawing.ts';
+import type { SheetContext } from './job.ts';
+import { labelView } from './labels.ts';
+import { type Layout, layoutOf } from './layout.ts';
+import { drawnBounds, type PanelLines, panelLines, panelMarks } from './panel-marks.ts';
+import { positionsOf, rowsIn } from './positions.ts';
+import { listPages, listSheet, PROOF, proofSheet, proofZone, TITLE } from './proof-sheet.ts';
+import type { Resolved } from './resolved.ts';
+import { type Seams, seamsOf } from './seams.ts';
+import { centred, type TileSet, tileSheet } from './tile-sheet.ts';
+import { type Content, type Tiling, tile, windowOf } from './tiling.ts';
+import { openView } from './view.ts';
+
+/** More sheets than this cannot be taped true. */
+export const MOST_SHEETS = 40;
+
+/** The sheets of a template on one paper, or how many it would need where that is too many. */
+export type DrawnSheets =
+  | { readonly ok: true; readonly plan: SheetPlan; readonly sheets: readonly Sheet[] }
+  | { readonly ok: false; readonly needed: number };
+
+/** Draws a template on a paper: one sheet where all of it fits, else a proof sheet and tiles. */
+export function drawSheets(resolved: Resolved, name: PaperName, context: SheetContext): DrawnSheets {
+  const lines = panelLines(resolved);
+  if (name === 'single') return drawSingle(resolved, lines, context);
+  const paper = PAPERS[name];
+  const one = drawOne(resolved, lines, name, paper, context);
+  return one ?? drawTiles(resolved, lines, name, layoutOf(paper), context);
+}
+
+/** Room that the drawing needs with its dimensions, in the template's own millimetres. */
+function drawnWithDimensions(resolved: Resolved, lines: PanelLines): Bounds {
+  const b = drawnBounds(resolved);
+  const margin = LANE + LANE_TEXT;
+  const reach = unite([b, ...lines.datums.map((d) => segmentBounds(d.line))]);
+  return {
+    minX: Math.min(b.minX - margin, reach.minX),
+    minY: Math.min(b.minY - margin, reach.minY),
+    maxX: Math.max(b.maxX + 8, reach.maxX),
+    maxY: Math.max(b.maxY + 8, reach.maxY),
+  };
+}
+
+function drawOne(
+  resolved: Resolved,
+  lines: PanelLines,
+  name: PaperName,
+  paper: Paper,
+  context: SheetContext,
+): DrawnSheets | null {
+  const { safe } = layoutOf(paper);
+  const zone = PROOF + 2;
+  const frame: Bounds = { ...safe, minY: safe.minY + zone + 4, maxY: safe.maxY - TITLE };
+  const content = drawnWithDimensions(resolved, lines);
+  const [wide, high] = [content.maxX - content.minX, content.maxY - content.minY];
+  const [roomX, roomY] = [frame.maxX - frame.minX, frame.maxY - frame.minY];
+  const turn = wide <= roomX && high <= roomY ? 0 : high <= roomX && wide <= roomY ? 90 : null;
+  const column: Bounds = {
+    minX: safe.minX + PROOF + 2,
+    maxX: safe.maxX,
+    minY: safe.minY,
+    maxY: safe.minY + zone,
+  };
+  const stop = paragraph(stopRule(paper.title), column, context);
+  const steps = paragraph(layingSteps(resolved, null), { ...safe, minX: safe.minX + 95 }, context);
+  if (turn === null || positionsOf(resolved).length > rowsIn(stop.bottom - safe.minY)) return null;
+  if (steps.bottom < safe.maxY - TITLE - 2) return null;
+  return { ok: true, ...oneSheet(resolved, lines, name, paper, frame, zone, turn, context) };
+}
+
+function oneSheet(
+  resolved: Resolved,
+  lines: PanelLines,
+  name: PaperName,
+  paper: Paper,
+  frame: Bounds,
+  zone: number,
+  turn: 0 | 90,
+  context: SheetContext,
+): { readonly plan: SheetPlan; readonly sheets: readonly Sheet[] } {
+  const { safe } = layoutOf(paper);
+  const content = drawnWithDimensions(resolved, lines);
+  const move = centred(content, frame, turn);
+  const view = openView(resolved, lines, move, frame, context.metrics);
+  // The arrow that points up stands in the drawing's corner.
+  view.floor.blockBox({
+    minX: safe.maxX - 17,
+    maxX: safe.maxX,
+    minY: safe.minY + zone,
+    maxY: safe.minY + zone + 22,
+  });
+  dimensionView(view);
+  labelView(view);
+  const steps = paragraph(layingSteps(resolved, null), { ...safe, minX: safe.minX + 95 }, context);
+  const marks: Mark[] = [
+    ...titleBlock(resolved, { ...safe, maxX: safe.minX + 91 }, context),
+    ...steps.marks,
+    ...panelMarks(lines, move),
+    ...view.marks,
+    ...proofZone(
+      resolved,
+      safe.minX,
+      safe.minY,
+      safe.maxX - safe.minX,
+      zone,
+      context,
+      paper.title,
+      turn === 90,
+    ),
+  ];
+  const shown = turn === 0 ? content : content;
+  const only: SheetTile = {
+    label: 'A1',
+    column: 0,
+    row: 0,
+    page: 1,
+    window: { x: shown.minX, y: shown.minY, width: shown.maxX - shown.minX, height: shown.maxY - shown.minY },
+    joins: { left: null, right: null, above: null, below: null },
+  };
+  const { width, height } = paper;
+  const plan: SheetPlan = {
+    paper: name,
+    width,
+    height,
+    rotation: turn,
+    columns: 1,
+    rows: 1,
+    tiles: [only],
+    pages: 1,
+    oneSheet: true,
+  };
+  return { plan, sheets: [{ width, height, marks }] };
+}
+
+/** One sheet as large as it must be, for a plotter. */
+function drawSingle(resolved: Resolved, lines: PanelLines, context: SheetContext): DrawnSheets {
+  const content = drawnWithDimensions(resolved, lines);
+  const stop = paragraph(stopRule('the plotter'), { minX: 0, maxX: 70, minY: 0, maxY: 0 }, context);
+  const zone = Math.max(PROOF + 2, -stop.bottom + 14 + positionsOf(resolved).length * 4.4);
+  const inner = Math.ceil(Math.max(184, content.maxX - content.minX));
+  const drawing = Math.ceil(content.maxY - content.minY);
+  const paper: Paper = {
+    title: 'one sheet',
+    width: inner + SAFE_MARGIN.left + SAFE_MARGIN.right,
+    height: Math.ceil(drawing + zone + TITLE + 24 + SAFE_MARGIN.top + SAFE_MARGIN.bottom),
+  };
+  const { safe } = layoutOf(paper);
+  const frame: Bounds = { ...safe, minY: safe.minY + zone + 4, maxY: safe.maxY - TITLE - 16 };
+  return { ok: true, ...oneSheet(resolved, lines, 'single', paper, frame, zone, 0, context) };
+}
+
+/** What must come out whole: cuts, centre lines, keep-outs and the datums near them. */
+export function contentOf(resolved: Resolved, lines: PanelLines): Content {
+  return {
+    segments: [
+      ...lines.cuts,
+      ...lines.edges,
+      ...lines.centres,
+      ...lines.keepOuts,
+      ...lines.datums.map((d) => d.line),
+    ],
+    holes: resolved.cuts.flatMap((cut) =>
+      cut.kind === 'outline'
+        ? []
+        : cut.stations.map(({ point }) => ({ point, radius: (cut.diameter ?? 0) / 2 })),
+    ),
+    corners: resolved.cuts.flatMap((cut) => (cut.kind === 'outline' ? cut.stations.map((s) => s.point) : [])),
+  };
+}
+
+function drawTiles(
+  resolved: Resolved,
+  lines: PanelLines,
+  name: PaperName,
+  layout: Layout,
+  context: SheetContext,
+): DrawnSheets {
+  const content = contentOf(resolved, lines);
+  const { minX, minY, maxX, maxY } = layout.window;
+  const size = { width: Math.round(maxX - minX), height: Math.round(maxY - minY) };
+  const least = roughCount(content, size);
+  if (least > MOST_SHEETS) return { ok: false, needed: least };
+  const tiling = tile(content, size);
+  if (tiling.tiles.length > MOST_SHEETS) return { ok: false, needed: tiling.tiles.length };
+  const positions = positionsOf(resolved);
+  const lists = listPages(positions, { layout });
+  const plan = planOf(tiling, size, name, layout, 1 + lists.length);
+  const seams: Seams = seamsOf(tiling, size, lines);
+  const laid = [...lines.cuts, ...lines.keepOuts].map((s) => moveSegment(s, rotation(tiling.rotation)));
+  const whole = unite(
+    tiling.tiles
+      .map(([c, r]) => windowOf(tiling, c, r, size))
+      .concat(windowOf(tiling, 0, 0, size), windowOf(tiling, tiling.columns - 1, tiling.rows - 1, size)),
+  );
+  const set: TileSet = { resolved, lines, plan, layout, seams, whole, laid, context };
+  return {
+    ok: true,
+    plan,
+    sheets: [
+      proofSheet(set),
+      ...lists.map((part, i) => listSheet(set, part, i + 2)),
+      ...plan.tiles.map((t) => tileSheet(set, t, windowOf(tiling, t.column, tiling.rows - 1 - t.row, size))),
+    ],
+  };
+}
+
+/** A quick lower bound for drawings far too large to be searched: the squares of a coarse grid that hold ink. */
+function roughCount(content: Content, size: { readonly width: number; readonly height: number }): number {
+  const b = unite(content.segments.map(segmentBounds));
+  const across = Math.ceil((b.maxX - b.minX) / size.width);
+  const up = Math.ceil((b.maxY - b.minY) / size.height);
+  if (across * up <= 4 * MOST_SHEETS) return 0;
+  const touched = new Set<string>();
+  for (const segment of content.segments) {
+    const s = segmentBounds(segment);
+    for (let x = Math.floor((s.minX - b.minX) / size.width); x <= (s.maxX - b.minX) / size.width; x++) {
+      for (let y = Math.floor((s.minY - b.minY) / size.height); y <= (s.maxY - b.minY) / size.height; y++)
+        touched.add(`${x},${y}`);
+    }
+  }
+  return touched.size;
+}
+
+function planOf(
+  tiling: Tiling,
+  size: { width: number; height: number },
+  paper: PaperName,
+  layout: Layout,
+  before: number,
+): SheetPlan {
+  const { columns, rows } = tiling;
+  const name = (column: number, row: number): string => `${String.fromCharCode(65 + column)}${row + 1}`;
+  const places = tiling.tiles.map(([column, up]) => ({ column, row: rows - 1 - up, up }));
+  const printed = new Set(places.map(({ column, row }) => name(column, row)));
+  const at = (column: number, row: number): string | null => {
+    const label = name(column, row);
+    return printed.has(label) ? label : null;
+  };
+  const ordered = places.sort((a, b) => a.row - b.row || a.column - b.column);
+  const tiles = ordered.map(({ column, row, up }, i): SheetTile => {
+    const back = rotation(tiling.rotation === 90 ? -90 : 0);
+    const laid = windowOf(tiling, column, up, size);
+    const own = segmentBounds(
+      moveSegment(
+        { kind: 'line', from: { x: laid.minX, y: laid.minY }, to: { x: laid.maxX, y: laid.maxY } },
+        back,
+      ),
+    );
+    return {
+      label: name(column, row),
+      column,
+      row,
+      page: before + i + 1,
+      window: { x: own.minX, y: own.minY, width: own.maxX - own.minX, height: own.maxY - own.minY },
+      joins: {
+        left: at(column - 1, row),
+        right: at(column + 1, row),
+        above: at(column, row - 1),
+        below: at(column, row + 1),
+      },
+    };
+  });
+  const { width, height } = layout.paper;
+  const { rotation: turn } = tiling;
+  return {
+    paper,
+    width,
+    height,
+    rotation: turn,
+    columns,
+    rows,
+    tiles,
+    pages: before + tiles.length,
+    oneSheet: false,
+  };
+}
+
+/** Ink may reach this far: the safe area, and half a line's width. */
+export function inkLimit(paper: Paper): Bounds {
+  return grow(layoutOf(paper).safe, 0.3);
+}
