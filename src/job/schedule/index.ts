@@ -1,0 +1,2 @@
+export { schedulesOf } from './schedule.ts';
+export { helperWords, secondTechnicianWords } from './words.ts';

@@ -1,0 +1,28 @@
+import type { HelperCall, Schedule } from '../../model/schedule.ts';
+import { listed } from '../noun.ts';
+
+/** "Helper needed from minute 20 to 32 and from minute 41 to 48"; empty where the crew suffices. */
+export function helperWords({ helpers }: Pick<Schedule, 'helpers'>): string {
+  if (helpers.length === 0) return '';
+  const most = Math.max(...helpers.map(({ people }) => people));
+  const spans = helpers.map((call) => spanWords(call, most > 1));
+  return `${most > 1 ? 'Helpers' : 'Helper'} needed ${listed(spans)}`;
+}
+
+function spanWords({ from, to, people }: HelperCall, tellsCount: boolean): string {
+  const span = `from minute ${Math.floor(from)} to ${Math.ceil(to)}`;
+  return tellsCount ? `${span} (${people})` : span;
+}
+
+/**
+ * What a larger crew brings, in whole minutes of the schedules: "With a second technician: 71 min instead of
+ * 88 min", or that it brings nothing. Says nothing where either schedule is missing.
+ */
+export function secondTechnicianWords(schedules: readonly Schedule[]): string {
+  const alone = schedules.find(({ crew }) => crew === 1);
+  const two = schedules.find(({ crew }) => crew === 2);
+  if (!alone || !two) return '';
+  const [before, after] = [Math.round(alone.elapsed.mean), Math.round(two.elapsed.mean)];
+  if (after >= before) return 'A second technician does not make the job shorter';
+  return `With a second technician: ${after} min instead of ${before} min`;
+}

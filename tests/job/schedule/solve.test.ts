@@ -1,0 +1,149 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type Activity, endOf, handsOf } from '../../../src/job/schedule/activity.ts';
+import { assignHands } from '../../../src/job/schedule/hands.ts';
+import { listSchedule } from '../../../src/job/schedule/list-schedule.ts';
+import { solve } from '../../../src/job/schedule/solve.ts';
+
+/** Random activities with links backwards, waits on some links, and up to three people. */
+function activities(most: number): fc.Arbitrary<readonly Activity[]> {
+  const one = fc.record({
+    duration: fc.integer({ min: 0, max: 5 }),
+    people: fc.integer({ min: 1, max: 3 }),
+    wait: fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, fc.integer({ min: 1, max: 6 })),
+    links: fc.array(fc.tuple(fc.nat(), fc.boolean()), { maxLength: 3 }),
+  });
+  return fc.array(one, { minLength: 1, maxLength: most }).map((all) =>
+    all.map(({ links, ...activity }, index) => ({
+      ...activity,
+      after: links.flatMap(([number, held]) => {
+        const before = index === 0 ? undefined : number % index;
+        return before === undefined ? [] : [{ index: before, lag: held ? (all[before]?.wait ?? 0) : 0 }];
+      }),
+    })),
+  );
+}
+
+const crews = fc.integer({ min: 1, max: 3 });
+
+describe('any schedule', () => {
+  test('keeps what must come first, with its waits', () => {
+    fc.assert(
+      fc.property(activities(14), crews, (all, crew) => {
+        const { starts } = solve(all, crew);
+        all.forEach(({ after }, index) => {
+          for (const link of after) {
+            const free = (starts[link.index] ?? 0) + (all[link.index]?.duration ?? 0) + link.lag;
+            expect(starts[index]).toBeGreaterThanOrEqual(free);
+          }
+        });
+      }),
+    );
+  });
+
+  test('never asks for more people than there are, and gives each task its own', () => {
+    fc.assert(
+      fc.property(activities(14), crews, (all, crew) => {
+        const { starts } = solve(all, crew);
+        const running = (moment: number) =>
+          all.flatMap((one, index) => {
+            const start = starts[index] ?? 0;
+            return start <= moment && moment < start + one.duration ? [index] : [];
+          });
+        const hands = assignHands(all, starts, crew);
+        for (const moment of starts) {
+          const busy = running(moment);
+          const used = busy.reduce((sum, index) => sum + handsOf(all[index] ?? none, crew), 0);
+          expect(used).toBeLessThanOrEqual(crew);
+          const people = busy.flatMap((index) => hands[index] ?? []);
+          expect(new Set(people).size).toBe(people.length);
+        }
+        all.forEach((one, index) => {
+          expect(hands[index]).toHaveLength(one.duration === 0 ? 0 : one.people);
+        });
+      }),
+    );
+  });
+
+  test('is never worse than the written order, nor than a smaller crew', () => {
+    fc.assert(
+      fc.property(activities(14), (all) => {
+        let known: readonly number[] | undefined;
+        let before = Number.POSITIVE_INFINITY;
+        for (const crew of [1, 2, 3]) {
+          const { starts } = solve(all, crew, known);
+          const end = endOf(all, starts);
+          expect(end).toBeLessThanOrEqual(endOf(all, listSchedule(all, crew)));
+          expect(end).toBeLessThanOrEqual(before);
+          known = starts;
+          before = end;
+        }
+      }),
+    );
+  });
+
+  test('is the shortest there is, of all orders and all delays', () => {
+    fc.assert(
+      fc.property(activities(5), crews, (all, crew) => {
+        const { starts, proved } = solve(all, crew);
+        expect(proved).toBe(true);
+        expect(endOf(all, starts)).toBe(shortest(all, crew));
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test('is the same every time', () => {
+    fc.assert(
+      fc.property(activities(14), crews, (all, crew) => {
+        expect(solve(all, crew)).toEqual(solve(all, crew));
+      }),
+      { numRuns: 20 },
+    );
+  });
+});
+
+test('a search that is cut short says so, and is still no worse than the written order', () => {
+  const all = Array.from({ length: 31 }, (_, index) => ({
+    duration: 1000 + ((index * 617) % 389),
+    people: (index % 2) + 1,
+    wait: (index * 31) % 7,
+    after: index > 8 && index % 3 === 0 ? [{ index: index - 9, lag: 3 }] : [],
+  }));
+  const { starts, proved } = solve(all, 3);
+  expect(proved).toBe(false);
+  expect(endOf(all, starts)).toBeLessThanOrEqual(endOf(all, listSchedule(all, 3)));
+});
+
+const none: Activity = { duration: 0, people: 0, wait: 0, after: [] };
+
+/** Every way to start the activities, in whole units of time, tried one after the other. */
+function shortest(all: readonly Activity[], crew: number): number {
+  let best = all.reduce((sum, { duration, wait }) => sum + duration + wait, 0);
+  const starts: number[] = [];
+  const busy: number[] = Array.from({ length: 2 * best + 20 }, () => 0);
+  const place = (index: number, endSoFar: number): void => {
+    const activity = all[index];
+    if (!activity) {
+      best = Math.min(best, endSoFar);
+      return;
+    }
+    const first = Math.max(
+      0,
+      ...activity.after.map(
+        (link) => (starts[link.index] ?? 0) + (all[link.index]?.duration ?? 0) + link.lag,
+      ),
+    );
+    for (let start = first; start + activity.duration + activity.wait < best; start += 1) {
+      const span = Array.from({ length: activity.duration }, (_, step) => start + step);
+      const hands = handsOf(activity, crew);
+      if (span.some((moment) => (busy[moment] ?? 0) + hands > crew)) continue;
+      for (const moment of span) busy[moment] = (busy[moment] ?? 0) + hands;
+      starts[index] = start;
+      place(index + 1, Math.max(endSoFar, start + activity.duration + activity.wait));
+      for (const moment of span) busy[moment] = (busy[moment] ?? 0) - hands;
+    }
+  };
+  place(0, 0);
+  return best;
+}
