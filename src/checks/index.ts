@@ -1,5 +1,7 @@
 import { altMissing } from './alt-missing.ts';
 import { anchorMissing } from './anchor-missing.ts';
+import { buildRules } from './builds/index.ts';
+import { dryRunRules } from './dry-run/index.ts';
 import { itemUndeclared } from './item-undeclared.ts';
 import { itemUnused } from './item-unused.ts';
 import { linkMissing } from './link-missing.ts';
@@ -8,15 +10,15 @@ import { noneContradicted } from './none-contradicted.ts';
 import { noneMissing } from './none-missing.ts';
 import { pictureMissing } from './picture-missing.ts';
 import { platformUnknown } from './platform-unknown.ts';
-import type { PageRule, Rule } from './rule.ts';
+import type { Lost, PageRule, Rule } from './rule.ts';
 import { stepUnknown } from './step-unknown.ts';
 import { toolUndeclared } from './tool-undeclared.ts';
 
 export { platformAnchors } from './links.ts';
+export { idsMeant } from './references.ts';
 export type { Lost, Page, PageRule, Rule, Subject } from './rule.ts';
 
-/** Every rule that a finished guide is held against. */
-export const rules: readonly Rule[] = [
+const textRules: readonly Rule[] = [
   itemUndeclared,
   itemUnused,
   mentionWrongKind,
@@ -25,7 +27,19 @@ export const rules: readonly Rule[] = [
   platformUnknown,
   stepUnknown,
   toolUndeclared,
+  ...buildRules,
 ];
+
+/** Every rule that a finished guide is held against. */
+export const rules: readonly Rule[] = [...textRules, ...dryRunRules];
+
+/** Directives without which the dry run would play another job than the author wrote. */
+const whole = ['step', 'procedure', 'reverse'];
+
+/** The rules that can be relied on after what was lost: a job with a step missing is not played. */
+export function rulesFor({ declarations }: Lost): readonly Rule[] {
+  return whole.some((name) => declarations.has(name)) ? textRules : rules;
+}
 
 /** Every rule that a page is held against. */
 export const pageRules: readonly PageRule[] = [altMissing, anchorMissing, linkMissing, pictureMissing];

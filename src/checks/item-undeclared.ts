@@ -10,8 +10,8 @@ const card: RuleCard = {
   severity: 'error',
   title: 'Something is named that the guide does not declare',
   why: 'Name, count, drive and torque are printed from the declaration. Without one there is nothing to print and nothing to count.',
-  bad: '::fastener[Arch screw]{#arch-screw}\n\n::step[Free the arch edge]{#arch}\n\n:remove[arch-screws].',
-  good: '::fastener[Arch screw]{#arch-screw}\n\n::step[Free the arch edge]{#arch}\n\n:remove[arch-screw].',
+  bad: '::fastener[Arch screw]{#arch-screw}\n\n::step[Free the arch edge]{#arch}\n\n:loosen[arch-screws], then :tighten[arch-screw].',
+  good: '::fastener[Arch screw]{#arch-screw}\n\n::step[Free the arch edge]{#arch}\n\n:loosen[arch-screw], then :tighten[arch-screw].',
 };
 
 /** Every item, template or hole that a guide names exists; tools and steps have rules of their own. */

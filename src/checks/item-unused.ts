@@ -1,6 +1,4 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
-import { nearest } from '../diagnostics/suggest.ts';
-import type { Guide } from '../model/guide.ts';
 import type { Item, ItemKind } from '../model/item.ts';
 import { referencesOf } from './references.ts';
 import type { Rule } from './rule.ts';
@@ -21,18 +19,13 @@ const accountedElsewhere: ReadonlySet<ItemKind> = new Set(['wear', 'kit', 'ratin
 export const itemUnused: Rule = {
   card,
   run: ({ guide, lost }, report) => {
-    const used = new Set([...lost.ids, ...referencesOf(guide).flatMap(({ ref }) => meant(ref.value, guide))]);
+    const used = new Set([...lost.ids, ...referencesOf(guide).map(({ ref }) => ref.value)]);
     for (const item of guide.items.values()) {
       if (used.has(item.id) || accountedElsewhere.has(item.kind) || isPlatforms(item)) continue;
       report(finding(card, item.idAt, `the ${item.noun.singular} is declared and never used`));
     }
   },
 };
-
-/** The id that is named; for a slip of the pen, what it was likely meant to be, since the slip is told already. */
-function meant(id: string, { items }: Guide): readonly string[] {
-  return items.has(id) ? [id] : nearest(id, items.keys());
-}
 
 /** A part that the platform declares is there for every guide; using it is no duty. */
 function isPlatforms(item: Item): boolean {

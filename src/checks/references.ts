@@ -1,4 +1,5 @@
-import { inlinesOf, placedIn, placedInStep, stepsOf } from '../job/index.ts';
+import { nearest } from '../diagnostics/suggest.ts';
+import { findTarget, inlinesOf, placedIn, placedInStep, stepsOf } from '../job/index.ts';
 import type { Guide, Step } from '../model/guide.ts';
 import type { MentionKind, Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
@@ -32,6 +33,12 @@ export function referencesOf(guide: Guide): readonly Reference[] {
     if (!places.has(key)) places.set(key, one);
   }
   return [...places.values()];
+}
+
+/** What the ids that nobody declares were likely meant to be, since each such slip is told once already. */
+export function idsMeant(guide: Guide): readonly string[] {
+  const slips = referencesOf(guide).filter(({ ref }) => findTarget(guide, ref.value) === null);
+  return slips.flatMap(({ ref }) => nearest(ref.value, guide.items.keys()));
 }
 
 function inText(guide: Guide): Reference[] {

@@ -1,4 +1,4 @@
-import { type Page, pageRules, platformAnchors, rules, type Subject } from '../checks/index.ts';
+import { type Page, pageRules, platformAnchors, rulesFor, type Subject } from '../checks/index.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
 import { type GuideContext, readGuide, readPlatform } from '../guide/index.ts';
 import { computeJob } from '../job/index.ts';
@@ -13,6 +13,7 @@ import { type LookAtPictures, pictureJudge } from './pictures.ts';
 import { readLists, type ShopLists } from './read-lists.ts';
 import { readSources } from './read-sources.ts';
 import { resolvePath } from './resolve-path.ts';
+import { checkTemplates } from './templates.ts';
 import { type Inspected, sorted, soundGuides } from './verdict.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
@@ -44,7 +45,7 @@ export async function inspect(files: WorkspaceFiles, cache: PictureCache = noCac
   const jobs = new Map<string, Job>();
   for (const { value, findings, report } of guides) {
     if (!value) continue;
-    const subject = { guide: value, job: computeJob(value), shop, lost: lostTo(findings, sources) };
+    const subject = { guide: value, job: computeJob(value), shop, lost: lostTo(value, findings, sources) };
     await checkGuide(subject, look, report);
     jobs.set(value.id, subject.job);
   }
@@ -93,7 +94,8 @@ function guideContext(
 }
 
 async function checkGuide(subject: Subject, look: LookAtPictures, report: Report): Promise<void> {
-  for (const rule of rules) rule.run(subject, report);
+  for (const rule of rulesFor(subject.lost)) rule.run(subject, report);
+  checkTemplates(subject.guide, report);
   await checkPage(subject.guide, subject.shop, look, report);
 }
 

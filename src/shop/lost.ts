@@ -1,14 +1,15 @@
-import type { Lost } from '../checks/index.ts';
+import { idsMeant, type Lost } from '../checks/index.ts';
 import type { Finding } from '../diagnostics/finding.ts';
+import type { Guide } from '../model/guide.ts';
 import { lineColumn, lineText, type Sources } from '../source/source-file.ts';
 
 /**
  * What the faults found while reading a guide have cost. A declaration (a line that begins with `::`) with an
- * error on it may be missing from the guide; a mention whose id cannot be read was meant for what the likely
- * mend says.
+ * error on it may be missing from the guide; a mention whose id cannot be read, or is not declared, was meant for
+ * what the likely mend says.
  */
-export function lostTo(findings: readonly Finding[], sources: Sources): Lost {
-  const ids = new Set<string>();
+export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sources): Lost {
+  const ids = new Set(idsMeant(guide));
   const declarations = new Set<string>();
   for (const { severity, at, suggestion } of findings) {
     const source = sources.get(at.file);

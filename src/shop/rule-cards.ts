@@ -1,4 +1,5 @@
 import { pageRules, rules } from '../checks/index.ts';
+import { CUT_RULES } from '../cut/rules.ts';
 import type { RuleCard } from '../diagnostics/rule-card.ts';
 import { directiveRules } from '../directives/index.ts';
 import { guideRules } from '../guide/index.ts';
@@ -15,5 +16,6 @@ export const ruleCards: readonly RuleCard[] = [
   ...guideRules,
   ...shopRules,
   ...pictureRules,
+  ...CUT_RULES,
   ...[...rules, ...pageRules].map(({ card }) => card),
 ].sort((a, b) => (a.code < b.code ? -1 : 1));
