@@ -2,7 +2,7 @@ import type { Platform } from '../model/shop.ts';
 import { blockViews } from './blocks.ts';
 import { frameOf, type GuideContext, type PageContext } from './context.ts';
 import { entriesOf, type PublishedGuide } from './index-page.ts';
-import { isBlank, proseMarkup } from './prose.ts';
+import { proseMarkup } from './prose.ts';
 import type { PlatformView } from './views.ts';
 
 /** A vehicle platform: its description, how its vehicles differ, and its guides. */
@@ -18,6 +18,7 @@ export function platformPage(
     steps: new Map(),
     listed: new Set(),
   };
+  const titled = platform.sections.filter(({ id }) => id !== null);
   return {
     frame: frameOf(page, { title: platform.title.value }),
     title: platform.title.value,
@@ -25,9 +26,14 @@ export function platformPage(
       name,
       choices: choices ? choices.map((choice) => choice.name).join(', ') : 'yes or no',
     })),
-    sections: platform.sections.map(({ id, title, blocks }) => ({
+    opening: blockViews(
+      platform.sections.filter(({ id }) => id === null).flatMap(({ blocks }) => blocks),
+      context,
+      null,
+    ),
+    sections: titled.map(({ id, title, blocks }) => ({
       id,
-      title: isBlank(title) ? null : proseMarkup(title, { context, stepSide: null }),
+      title: proseMarkup(title, { context, stepSide: null }),
       blocks: blockViews(blocks, context, null),
     })),
     guides: entriesOf(platform.id, guides, page),

@@ -65,9 +65,11 @@ export interface PlatformView {
   readonly frame: FrameView;
   readonly title: string;
   readonly options: readonly { readonly name: string; readonly choices: string }[];
+  /** What stands before its first heading. */
+  readonly opening: readonly BlockView[];
   readonly sections: readonly {
     readonly id: string | null;
-    readonly title: Markup | null;
+    readonly title: Markup;
     readonly blocks: readonly BlockView[];
   }[];
   readonly guides: readonly GuideEntry[];
