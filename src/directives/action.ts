@@ -1,5 +1,5 @@
 import { type ActionRule, actionRules } from '../job/actions.ts';
-import type { Inline } from '../model/inline.ts';
+import type { Inline } from '../model/prose.ts';
 import { quantity, ref, refs, words } from './attribute-types.ts';
 import { type DirectiveReader, directive } from './directive.ts';
 import { targetOf } from './mention.ts';

@@ -1,7 +1,7 @@
 import type { RuleCard } from '../diagnostics/rule-card.ts';
 import type { Block } from '../model/block.ts';
-import type { Inline } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
+import type { Inline } from '../model/prose.ts';
 import { actions } from './action.ts';
 import { circuit } from './circuit.ts';
 import { condition } from './condition.ts';

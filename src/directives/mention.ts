@@ -1,5 +1,6 @@
 import { finding } from '../diagnostics/rule-card.ts';
-import type { Inline, MentionKind, Ref } from '../model/inline.ts';
+import type { MentionKind, Ref } from '../model/inline.ts';
+import type { Inline } from '../model/prose.ts';
 import type { Directive } from '../syntax/tree.ts';
 import { id, words } from './attribute-types.ts';
 import { type DirectiveReader, directive, type Scope } from './directive.ts';

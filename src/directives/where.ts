@@ -1,4 +1,4 @@
-import type { Inline } from '../model/inline.ts';
+import type { Inline } from '../model/prose.ts';
 import { required } from './attribute.ts';
 import { directive } from './directive.ts';
 import { when } from './when.ts';

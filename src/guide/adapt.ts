@@ -1,8 +1,8 @@
 import type { Block } from '../model/block.ts';
 import type { Step } from '../model/guide.ts';
-import type { Inline, Ref } from '../model/inline.ts';
+import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
-import type { Prose, ProseNode } from '../model/prose.ts';
+import type { Inline, Prose, ProseNode } from '../model/prose.ts';
 import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
 import type { DeclaredTemplate } from './draft.ts';

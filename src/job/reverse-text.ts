@@ -1,7 +1,6 @@
 import type { Block } from '../model/block.ts';
 import type { Step } from '../model/guide.ts';
-import type { Inline } from '../model/inline.ts';
-import type { Prose, ProseElement, ProseNode } from '../model/prose.ts';
+import type { Inline, Prose, ProseElement, ProseNode } from '../model/prose.ts';
 import type { When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
 import type { Undone } from './undo.ts';

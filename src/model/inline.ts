@@ -1,10 +1,6 @@
 import type { Span, Written } from '../source/span.ts';
 import type { Quantity } from '../units/quantity.ts';
-import type { Prose } from './prose.ts';
 import type { When } from './when.ts';
-
-/** Baybook's own nodes within a sentence. */
-export type Inline = Mention | Action | Where;
 
 /** The id of an item, step or template that an author wrote, and where. */
 export type Ref = Written<string>;
@@ -78,13 +74,5 @@ export interface Action {
   readonly when: Written<When> | null;
   /** Names of attributes that were written but could not be read; rules stay silent about them. */
   readonly unknown: ReadonlySet<string>;
-  readonly at: Span;
-}
-
-/** Words that stand only for some builds: `:where[…]{when=fog}`. */
-export interface Where {
-  readonly type: 'where';
-  readonly when: Written<When>;
-  readonly children: Prose;
   readonly at: Span;
 }

@@ -1,5 +1,6 @@
-import type { Span } from '../source/span.ts';
-import type { Inline } from './inline.ts';
+import type { Span, Written } from '../source/span.ts';
+import type { Action, Mention } from './inline.ts';
+import type { When } from './when.ts';
 
 /** Running text. */
 export interface ProseText {
@@ -23,3 +24,14 @@ export type ProseNode<I> = ProseText | ProseElement<I> | I;
 
 /** What an author wrote as text: paragraphs, lists and tables, or a run of words, with Baybook's own nodes. */
 export type Prose = readonly ProseNode<Inline>[];
+
+/** Baybook's own nodes within a sentence. */
+export type Inline = Mention | Action | Where;
+
+/** Words that stand only for some builds: `:where[…]{when=fog}`. */
+export interface Where {
+  readonly type: 'where';
+  readonly when: Written<When>;
+  readonly children: Prose;
+  readonly at: Span;
+}
