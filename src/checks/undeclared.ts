@@ -3,6 +3,9 @@ import type { Report } from '../diagnostics/report.ts';
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import type { Reference } from './references.ts';
 
+/** Further places that are shown; one missing tool can be named in every step. */
+const mostPlaces = 3;
+
 /** What is said about an id that does not exist, besides where. */
 export interface Undeclared {
   readonly message: string;
@@ -26,7 +29,11 @@ export function reportUndeclared(
   for (const [first, ...others] of byId.values()) {
     if (!first) continue;
     const { message, notes = [], likely } = describe(first);
-    const places = others.map(({ ref }) => ({ message: 'also named here', at: ref.at }));
+    const places: Note[] = others
+      .slice(0, mostPlaces)
+      .map(({ ref }) => ({ message: 'also named here', at: ref.at }));
+    if (others.length > mostPlaces)
+      places.push({ message: `and in ${others.length - mostPlaces} more places` });
     report(
       finding(card, first.ref.at, message, {
         notes: [...notes, ...places],

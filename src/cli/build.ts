@@ -8,7 +8,7 @@ import { outputFolder, workspaceFolder } from './workspace.ts';
 
 interface BuildOptions extends CheckOptions {
   readonly out: string;
-  readonly keepGoing: boolean;
+  readonly keepGoing?: boolean;
 }
 
 /** `baybook build`: checks the workspace and, where it is sound, publishes it as a site. */
@@ -17,15 +17,16 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const folder = outputFolder(options.out, workspace, io);
   const files = diskFiles(workspace.root);
   const inspection = await inspect(files, io.pictures);
-  const code = exitCodeOf(inspection, options.strict);
-  const blocked = whyNotPublished(inspection, code, options.keepGoing);
+  const code = exitCodeOf(inspection, options.strict === true);
+  const keepGoing = options.keepGoing === true;
+  const blocked = whyNotPublished(inspection, code, keepGoing);
   if (blocked !== null) {
     printInspection(inspection, options, workspace.prefix, `nothing was published: ${blocked}\n`, io);
     return 1;
   }
   const bar = progressBar(io);
   const outcome = await buildSite(inspection, files, folder, {
-    keepGoing: options.keepGoing,
+    keepGoing,
     pictures: io.pictures,
     progress: bar.show,
   }).finally(bar.stop);

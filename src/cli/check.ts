@@ -8,5 +8,5 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
   const { root, prefix } = await workspaceFolder(options.guides, io);
   const inspection = await inspect(diskFiles(root), io.pictures);
   printInspection(inspection, options, prefix, '', io);
-  return exitCodeOf(inspection, options.strict);
+  return exitCodeOf(inspection, options.strict === true);
 }

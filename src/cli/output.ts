@@ -13,7 +13,7 @@ export const formats = ['text', 'json', 'sarif'] as const;
 export interface CheckOptions {
   readonly guides: string;
   readonly format: (typeof formats)[number];
-  readonly strict: boolean;
+  readonly strict?: boolean;
 }
 
 /** Prints what a run has found; in text, `closing` follows the summary. */

@@ -33,7 +33,12 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .helpOption('-h, --help', 'print this help')
     .helpCommand('help [command]', 'print the help of a command')
     .exitOverride()
-    .configureOutput({ writeOut: io.out, writeErr: io.err, getOutHelpWidth: () => io.width })
+    .configureOutput({
+      writeOut: io.out,
+      writeErr: io.err,
+      getOutHelpWidth: () => io.width,
+      outputError: (text, write) => write(text.replace(/^error: /, 'baybook: ')),
+    })
     .addHelpText('after', footer);
 
   withCommonOptions(program.command('check'))
@@ -43,7 +48,7 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
   withCommonOptions(program.command('build'))
     .description('check every guide, then write the site')
     .option('--out <folder>', 'where the site goes', 'site')
-    .option('--keep-going', 'publish the sound guides even where others have errors', false)
+    .option('--keep-going', 'publish the sound guides even where others have errors')
     .action(async (options) => done(await build(options, io)));
 
   program
@@ -61,7 +66,7 @@ function withCommonOptions(command: Command): Command {
     .addOption(
       new Option('--format <format>', 'how findings are printed').choices([...formats]).default('text'),
     )
-    .option('--strict', 'count warnings as errors', false);
+    .option('--strict', 'count warnings as errors');
 }
 
 const footer = `

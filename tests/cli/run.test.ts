@@ -71,7 +71,7 @@ describe('check', () => {
 
 describe('wrong usage', () => {
   it.each([
-    [['chek'], /unknown command 'chek'\n\(Did you mean check\?\)/],
+    [['chek'], /^baybook: unknown command 'chek'\n\(Did you mean check\?\)/],
     [['check', '--guide', 'x'], /unknown option '--guide'\n\(Did you mean --guides\?\)/],
     [
       ['check', '--guides', 'nowhere'],
