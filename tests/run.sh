@@ -27,4 +27,5 @@ fi
 npm ci --no-audit --no-fund
 npm run lint
 npm run build
-exec npx vitest run "$@"
+# Generous, since the machine may be busy: a test that hangs fails all the same.
+exec npx vitest run --testTimeout=60000 --hookTimeout=60000 "$@"
