@@ -1,21 +1,17 @@
-import type { Markup } from '../html/markup.ts';
 import { stepsOf } from '../job/walk.ts';
 import type { Figure } from '../model/block.ts';
 import type { Guide, Step } from '../model/guide.ts';
 import type { Job, Plan } from '../model/job.ts';
 import type { Shop } from '../model/shop.ts';
 import { always, type Planned, shownIn, shownWhen } from './plans.ts';
-import type { FrameView, PictureView, StepRef, TemplateFile } from './views.ts';
+import type { FrameView, PictureView, StepRef, TemplateView } from './views.ts';
 
 /** What a page shows that other rooms have drawn: asked for by name, `null` where there is none. */
 export interface Shelf {
   /** A picture of the workspace, as the page that asks may name it. */
   readonly picture: (path: string, figure: Figure | null) => PictureView | null;
   /** The drawing of a template and its files at full scale. */
-  readonly template: (id: string) => {
-    readonly preview: Markup | null;
-    readonly files: readonly TemplateFile[];
-  };
+  readonly template: (id: string) => Pick<TemplateView, 'drawings' | 'files'>;
   /**
    * Where a link that an author wrote leads, relative to the page; `null` where it leads nowhere.
    *

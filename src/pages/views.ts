@@ -292,8 +292,15 @@ export interface TemplateView extends Shown {
   readonly title: string;
   readonly facts: readonly string[];
   readonly datums: readonly string[];
-  readonly preview: Markup | null;
+  readonly drawings: readonly TemplateDrawing[];
   readonly files: readonly TemplateFile[];
+}
+
+/** A reduced drawing of one side of a template. */
+export interface TemplateDrawing {
+  /** "Left side"; `null` for a template without sides. */
+  readonly side: string | null;
+  readonly drawing: Markup;
 }
 
 /** A file of a template. */

@@ -1,17 +1,75 @@
+import { type DrawnSide, drawTemplate } from '../cut/draw-template.ts';
+import type { Fonts } from '../cut/metrics.ts';
+import { markup } from '../html/markup.ts';
+import type { SheetPlan } from '../model/cut-template.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Shelf } from '../pages/context.ts';
+import { shortFingerprint } from '../pages/identity.ts';
 import type { PublishedGuide } from '../pages/index-page.ts';
+import type { TemplateFile } from '../pages/views.ts';
+import { PAPERS } from '../trade/paper.ts';
 
 /** What a template comes to: its files, by path from the guide's folder, and how the page shows it. */
 export interface CutOutput {
-  readonly files: readonly { readonly path: string; readonly bytes: string | Uint8Array }[];
+  readonly files: readonly { readonly path: string; readonly bytes: Uint8Array }[];
   readonly view: ReturnType<Shelf['template']>;
 }
 
-/** Draws every template of a guide. */
+/** The folder of a guide's templates, within the guide's own. */
+const folder = 'cut-templates/';
+
+/** Draws every template of a guide at full scale, for each paper of the shop. */
 export async function drawTemplates(
-  _published: PublishedGuide,
-  _shop: Shop,
+  { guide, job }: PublishedGuide,
+  { settings }: Shop,
+  fonts: Fonts,
 ): Promise<ReadonlyMap<string, CutOutput>> {
-  return new Map();
+  const outputs = new Map<string, CutOutput>();
+  for (const template of guide.templates.values()) {
+    const { sides } = await drawTemplate(template, {
+      guideTitle: guide.title.value,
+      revision: guide.revision?.value ?? '',
+      fingerprint: shortFingerprint(job.fingerprint),
+      papers: settings.papers,
+      fonts,
+      side: null,
+    });
+    const files = sides.flatMap((side) => side.files);
+    outputs.set(template.id, {
+      files: files.map(({ name, bytes }) => ({ path: folder + name, bytes })),
+      view: {
+        drawings: sides.map(({ side, preview }) => ({ side: sideWords(side), drawing: markup(preview) })),
+        files: sides.flatMap(filesOfSide),
+      },
+    });
+  }
+  return outputs;
+}
+
+function filesOfSide({ side, files, plans }: DrawnSide): readonly TemplateFile[] {
+  return files.map(({ name }) => {
+    const plan = plans.find(({ paper }) => name.endsWith(`-${paper}.pdf`));
+    const words = plan ? sheetWords(plan) : drawingWords(name);
+    return {
+      href: folder + name,
+      name: [words.name, sideWords(side)].filter((part) => part).join(', '),
+      detail: words.detail,
+    };
+  });
+}
+
+function sheetWords({ paper, pages }: SheetPlan): { readonly name: string; readonly detail: string } {
+  const name = paper === 'single' ? 'PDF, one large sheet' : `PDF, ${PAPERS[paper].title}`;
+  return { name, detail: pages === 1 ? '1 sheet' : `${pages} sheets` };
+}
+
+function drawingWords(name: string): { readonly name: string; readonly detail: string } {
+  return name.endsWith('.dxf')
+    ? { name: 'DXF', detail: 'for CAD or a cutter, in millimetres' }
+    : { name: 'SVG', detail: 'for a plotter or a cutter, in millimetres' };
+}
+
+function sideWords(side: DrawnSide['side']): string | null {
+  if (side === null) return null;
+  return side === 'left' ? 'left side' : 'right side';
 }

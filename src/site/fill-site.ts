@@ -9,6 +9,7 @@ import type { Inspection } from '../shop/inspection.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { accentStyle } from './accent.ts';
 import { type CutOutput, drawTemplates } from './cut-files.ts';
+import { readFonts } from './fonts.ts';
 import { guideFiles, schemaPath } from './guide-files.ts';
 import type { SiteOptions } from './options.ts';
 import type { Staging } from './output-folder.ts';
@@ -95,9 +96,10 @@ async function addGuides(
   writer: PageWriter,
   staging: Staging,
 ): Promise<void> {
+  const fonts = await readFonts();
   for (const published of guides) {
     const folder = guideFolder(published.guide);
-    const cuts = await drawTemplates(published, shop);
+    const cuts = await drawTemplates(published, shop, fonts);
     for (const file of [...cuts.values()].flatMap((cut) => cut.files)) {
       await staging.add(folder + file.path, file.bytes);
     }

@@ -18,7 +18,7 @@ export const shelf: Shelf = {
     sources: [],
     detail: null,
   }),
-  template: () => ({ preview: null, files: [] }),
+  template: () => ({ drawings: [], files: [] }),
   link: (href) => (href.startsWith('https:') ? href : null),
 };
 

@@ -1,0 +1,10 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import type { Fonts } from '../cut/metrics.ts';
+
+/** The fonts that lettering on templates is set in, as shipped with Baybook: no system font can change a sheet. */
+export async function readFonts(): Promise<Fonts> {
+  const { resolve } = createRequire(import.meta.url);
+  const font = (name: string) => readFile(resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));
+  return { regular: await font('DejaVuSans'), bold: await font('DejaVuSans-Bold') };
+}
