@@ -13,6 +13,7 @@ import { platformUnknown } from './platform-unknown.ts';
 import type { Lost, PageRule, Rule } from './rule.ts';
 import { stepUnknown } from './step-unknown.ts';
 import { toolUndeclared } from './tool-undeclared.ts';
+import { tradeRules } from './trade/index.ts';
 
 export { platformAnchors } from './links.ts';
 export { idsMeant } from './references.ts';
@@ -28,6 +29,7 @@ const textRules: readonly Rule[] = [
   stepUnknown,
   toolUndeclared,
   ...buildRules,
+  ...tradeRules,
 ];
 
 /** Every rule that a finished guide is held against. */

@@ -1,0 +1,45 @@
+import type { Rule } from '../rule.ts';
+import { circuitIncomplete } from './circuit-incomplete.ts';
+import { circuitMarginal } from './circuit-marginal.ts';
+import { clearanceHoleLarge } from './clearance-hole-large.ts';
+import { clearanceHoleSmall } from './clearance-hole-small.ts';
+import { fuseUnsafe } from './fuse-unsafe.ts';
+import { holeBitMismatch } from './hole-bit-mismatch.ts';
+import { patternImpossible } from './pattern-impossible.ts';
+import { ratingExceeded } from './rating-exceeded.ts';
+import { rivetNutHole } from './rivet-nut-hole.ts';
+import { toolMisfit } from './tool-misfit.ts';
+import { toolMissing } from './tool-missing.ts';
+import { toolNearFit } from './tool-near-fit.ts';
+import { torqueImplausible } from './torque-implausible.ts';
+import { torqueOutsideWrench } from './torque-outside-wrench.ts';
+import { torqueOverProof } from './torque-over-proof.ts';
+import { torqueWrenchMissing } from './torque-wrench-missing.ts';
+import { typeDriveClash } from './type-drive-clash.ts';
+import { voltageDropHigh } from './voltage-drop-high.ts';
+import { widthClash } from './width-clash.ts';
+import { wireOverloaded } from './wire-overloaded.ts';
+
+/** What a lead technician checks by heart: tools that fit, torques that hold, holes, ratings and feeds. */
+export const tradeRules: readonly Rule[] = [
+  circuitIncomplete,
+  circuitMarginal,
+  clearanceHoleLarge,
+  clearanceHoleSmall,
+  fuseUnsafe,
+  holeBitMismatch,
+  patternImpossible,
+  ratingExceeded,
+  rivetNutHole,
+  toolMisfit,
+  toolMissing,
+  toolNearFit,
+  torqueImplausible,
+  torqueOutsideWrench,
+  torqueOverProof,
+  torqueWrenchMissing,
+  typeDriveClash,
+  voltageDropHigh,
+  widthClash,
+  wireOverloaded,
+];

@@ -1,0 +1,32 @@
+import type { Note } from '../../diagnostics/finding.ts';
+import { isFixing } from '../../job/index.ts';
+import type { Fastener, Item, KitItem } from '../../model/item.ts';
+import { judgeTorque, type TorqueJudgement } from '../../trade/torque.ts';
+import { greatestTorque } from '../../units/torque.ts';
+
+/** A stated torque that does not go with the thread and the class. */
+export interface TorqueFault {
+  readonly item: Fastener | KitItem;
+  readonly verdict: TorqueJudgement['verdict'];
+  readonly message: string;
+}
+
+/**
+ * Judges the greatest torque of a fastener; `null` where thread, grade or torque is not stated, or no table
+ * has the grade. A torque that a further turn follows only snugs, so it is never too low.
+ */
+export function torqueFault(item: Item): TorqueFault | null {
+  if (!isFixing(item) || !item.torque || !item.thread || !item.grade) return null;
+  const torque = greatestTorque(item.torque.value);
+  const judged = torque && judgeTorque(torque, item.thread.value, item.grade.value);
+  if (!judged || judged.verdict === 'plausible') return null;
+  const turns = item.torque.value.some(({ kind }) => kind === 'turn');
+  if (judged.verdict === 'low' && turns) return null;
+  return { item, verdict: judged.verdict, message: `for the ${item.noun.singular}, ${judged.message}` };
+}
+
+/** Where the thread stands, and whose word counts. */
+export function torqueNotes({ thread }: TorqueFault['item']): readonly Note[] {
+  const data = { message: 'the data of the vehicle maker and of the accessory maker decide' };
+  return thread ? [{ message: 'the thread is stated here', at: thread.at }, data] : [data];
+}
