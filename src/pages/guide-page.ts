@@ -12,6 +12,7 @@ import {
 } from './context.ts';
 import { glanceRows } from './glance.ts';
 import { dateWords, shortFingerprint } from './identity.ts';
+import { limitRows } from './limits.ts';
 import { pickerView, pickTable, tableMarkup } from './pick-table.ts';
 import { isBlank, proseMarkup } from './prose.ts';
 import { safetyGroups } from './safety.ts';
@@ -58,6 +59,6 @@ function guideContext(guide: Guide, job: Job, page: PageContext): GuideContext {
   const gathered = job.plans.flatMap(({ gather }) =>
     [gather.wear, gather.tools, gather.supplies, gather.kit].flat(),
   );
-  const vehicle = comesOffRows(draft).map((row) => row.item);
-  return { ...draft, listed: new Set([...gathered.map((line) => line.item), ...vehicle]) };
+  const rows = [...comesOffRows(draft), ...limitRows(draft)].map((row) => row.item);
+  return { ...draft, listed: new Set([...gathered.map((line) => line.item), ...rows]) };
 }

@@ -6,10 +6,11 @@ import { blockViews } from './blocks.ts';
 import { comesOffRows, isOfVehicle } from './comes-off.ts';
 import type { GuideContext } from './context.ts';
 import { gatherView } from './gather.ts';
+import { isLimit, limitRows } from './limits.ts';
 import { always, varying } from './plans.ts';
 import { proseMarkup } from './prose.ts';
 import { stepView } from './steps.ts';
-import type { ComesOffRow, GatherView, SectionView } from './views.ts';
+import type { ComesOffRow, GatherView, LimitRow, SectionView } from './views.ts';
 
 /**
  * The sections of a guide. The gather list and the list of what comes off stand under the headings beneath
@@ -21,21 +22,21 @@ export function sectionViews(guide: Guide, context: GuideContext): readonly Sect
     guide.nones.map(({ of }) => noneWords(of)),
   );
   const comesOff = comesOffRows(context);
+  const limits = limitRows(context);
   const gatherAt = declaringSection(guide, (item) => gathered.has(item.kind));
   const comesOffAt = declaringSection(guide, isOfVehicle);
+  const limitsAt = declaringSection(guide, isLimit);
   const sections = guide.sections.map((section) =>
     sectionView(section, context, {
       gather: section === gatherAt ? gather : null,
       comesOff: section === comesOffAt && comesOff.length > 0 ? comesOff : null,
+      limits: section === limitsAt && limits.length > 0 ? limits : null,
     }),
   );
   const own = [
-    gatherAt || isEmptyGather(gather)
-      ? null
-      : ownSection('list_need', 'What you need', { gather, comesOff: null }),
-    comesOffAt || comesOff.length === 0
-      ? null
-      : ownSection('list_off', 'What comes off', { gather: null, comesOff }),
+    gatherAt || isEmptyGather(gather) ? null : ownSection('list_need', 'What you need', { gather }),
+    comesOffAt || comesOff.length === 0 ? null : ownSection('list_off', 'What comes off', { comesOff }),
+    limitsAt || limits.length === 0 ? null : ownSection('list_limits', 'Limits and loads', { limits }),
   ];
   return [...own.filter((section) => section !== null), ...sections];
 }
@@ -43,7 +44,10 @@ export function sectionViews(guide: Guide, context: GuideContext): readonly Sect
 interface Lists {
   readonly gather: GatherView | null;
   readonly comesOff: readonly ComesOffRow[] | null;
+  readonly limits: readonly LimitRow[] | null;
 }
+
+const noLists: Lists = { gather: null, comesOff: null, limits: null };
 
 const gathered: ReadonlySet<ItemKind> = new Set<ItemKind>(['wear', 'tool', 'supply', 'kit']);
 
@@ -65,7 +69,7 @@ function sectionView(section: Section, context: GuideContext, lists: Lists): Sec
     id: section.id,
     title: proseMarkup(section.title, { context, stepSide: null }),
     level: Math.max(2, section.depth),
-    empty: intro.length + steps.length === 0 && !lists.gather && !lists.comesOff,
+    empty: intro.length + steps.length === 0 && !Object.values(lists).some((list) => list !== null),
     intro,
     ...lists,
     time: varying(context, ({ time }) => {
@@ -76,7 +80,7 @@ function sectionView(section: Section, context: GuideContext, lists: Lists): Sec
   };
 }
 
-function ownSection(id: string, title: string, lists: Lists): SectionView {
+function ownSection(id: string, title: string, lists: Partial<Lists>): SectionView {
   return {
     ...always,
     id,
@@ -86,6 +90,7 @@ function ownSection(id: string, title: string, lists: Lists): SectionView {
     intro: [],
     time: [],
     steps: [],
+    ...noLists,
     ...lists,
   };
 }

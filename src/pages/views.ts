@@ -164,6 +164,7 @@ export interface SectionView extends Shown {
   readonly intro: readonly BlockView[];
   readonly gather: GatherView | null;
   readonly comesOff: readonly ComesOffRow[] | null;
+  readonly limits: readonly LimitRow[] | null;
   readonly time: readonly VaryingView[];
   readonly steps: readonly StepView[];
 }
@@ -198,6 +199,17 @@ export interface ComesOffRow extends Shown {
   readonly count: string;
   readonly detail: string | null;
   readonly first: readonly StepRef[];
+}
+
+/** A rating, a claimed load or a circuit. */
+export interface LimitRow extends Shown {
+  /** The item's own id; `id` is that of its row. */
+  readonly item: string;
+  readonly id: string;
+  readonly name: string;
+  readonly value: string;
+  /** Whether it is the weakest of several limits of its kind. */
+  readonly governs: boolean;
 }
 
 /** One step. */
