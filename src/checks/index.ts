@@ -1,6 +1,9 @@
+import { actionUnplayed } from './action-unplayed.ts';
+import { actionWrongKind } from './action-wrong-kind.ts';
 import { altMissing } from './alt-missing.ts';
 import { anchorMissing } from './anchor-missing.ts';
 import { buildRules } from './builds/index.ts';
+import { contentsDisagree } from './contents-disagree.ts';
 import { dryRunRules } from './dry-run/index.ts';
 import { itemUndeclared } from './item-undeclared.ts';
 import { itemUnused } from './item-unused.ts';
@@ -20,6 +23,9 @@ export { idsMeant } from './references.ts';
 export type { Lost, Page, PageRule, Rule, Subject } from './rule.ts';
 
 const textRules: readonly Rule[] = [
+  actionUnplayed,
+  actionWrongKind,
+  contentsDisagree,
   itemUndeclared,
   itemUnused,
   mentionWrongKind,

@@ -1,5 +1,6 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { findTarget, isFixing, type Target } from '../job/index.ts';
+import { articled, kindOf, placeOf } from './kinds.ts';
 import { type Reference, referencesOf } from './references.ts';
 import type { Rule } from './rule.ts';
 
@@ -23,8 +24,8 @@ export const mentionWrongKind: Rule = {
       const kind = kindOf(target);
       const asked = wanted === 'alternative' ? 'tool' : wanted;
       report(
-        finding(card, ref.at, `"${ref.value}" is ${article(kind)} ${kind}, not ${article(asked)} ${asked}`, {
-          notes: [{ message: `declared here as ${article(kind)} ${kind}`, at: placeOf(target) }],
+        finding(card, ref.at, `"${ref.value}" is ${articled(kind)}, not ${articled(asked)}`, {
+          notes: [{ message: `declared here as ${articled(kind)}`, at: placeOf(target) }],
         }),
       );
     }
@@ -38,17 +39,4 @@ function fits({ wanted }: Reference, target: Target): boolean {
   // A fastener that comes in the box is both.
   if (wanted === 'fastener' && target.kind === 'item' && isFixing(target.item)) return true;
   return kindOf(target) === wanted;
-}
-
-function kindOf(target: Target): string {
-  return target.kind === 'item' ? target.item.kind : target.kind === 'hole' ? 'hole' : 'cut-template';
-}
-
-function placeOf(target: Target) {
-  if (target.kind === 'item') return target.item.idAt;
-  return target.kind === 'hole' ? target.feature.at : target.template.at;
-}
-
-function article(noun: string): string {
-  return /^[aeiou]/.test(noun) ? 'an' : 'a';
 }
