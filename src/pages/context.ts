@@ -3,8 +3,8 @@ import type { Figure } from '../model/block.ts';
 import type { Guide, Step } from '../model/guide.ts';
 import type { Job, Plan } from '../model/job.ts';
 import type { Shop } from '../model/shop.ts';
-import { always, type Planned, shownIn, shownWhen } from './plans.ts';
-import type { FrameView, PictureView, StepRef, TemplateView } from './views.ts';
+import { always, type Planned, shownIn } from './plans.ts';
+import type { FrameView, PictureView, Shown, StepRef, TemplateView } from './views.ts';
 
 /** What a page shows that other rooms have drawn: asked for by name, `null` where there is none. */
 export interface Shelf {
@@ -77,9 +77,9 @@ export function stepRefs(context: GuideContext, idOf: (plan: Plan) => string | n
   });
 }
 
-/** For which plans a step stands: by its own condition where it has one. */
-export function shownStep(context: GuideContext, { step, plans }: NumberedStep) {
-  return step.when ? shownWhen(context, step.when) : shownIn(context, plans);
+/** For which plans a step stands. */
+export function shownStep(context: GuideContext, { plans }: NumberedStep): Shown {
+  return shownIn(context, plans);
 }
 
 /** The style sheets of every page, in the order in which they apply; a shop's own colours stand last. */
