@@ -1,4 +1,5 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
+import type { TargetKind } from '../job/actions.ts';
 import { actionRule, findTarget, listed, type Target, targetKinds } from '../job/index.ts';
 import { actionsWritten } from './actions-written.ts';
 import { articled, kindOf, placeOf } from './kinds.ts';
@@ -32,6 +33,8 @@ export const actionWrongKind: Rule = {
   },
 };
 
-function kindsOf(target: Target) {
-  return target.kind === 'item' ? targetKinds(target.item) : [target.kind];
+function kindsOf(target: Target): readonly TargetKind[] {
+  if (target.kind === 'item') return targetKinds(target.item);
+  // A hole or a slot is cut or drilled like the template that it belongs to.
+  return target.kind === 'hole' ? ['hole', 'template'] : ['template'];
 }

@@ -1,4 +1,5 @@
 import { type Page, pageRules, platformAnchors, rulesFor, type Subject } from '../checks/index.ts';
+import type { Finding } from '../diagnostics/finding.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
 import { type GuideContext, readGuide, readPlatform } from '../guide/index.ts';
 import { computeJob } from '../job/index.ts';
@@ -10,6 +11,7 @@ import { discover, fileId } from './discover.ts';
 import type { Inspection } from './inspection.ts';
 import { lostTo } from './lost.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
+import { reportUnused } from './procedures.ts';
 import { readLists, type ShopLists } from './read-lists.ts';
 import { readSources } from './read-sources.ts';
 import { resolvePath } from './resolve-path.ts';
@@ -37,6 +39,8 @@ export async function inspect(files: WorkspaceFiles, cache: PictureCache = noCac
   const context = guideContext(lists, byId, sources, found.procedures);
   const guides = readAll(found.guides, sources, (source, report) => readGuide(source, context, report));
 
+  reportUnused(found.procedures, guides, general.report);
+
   const shop: Shop = { ...lists, platforms: byId, guides: guides.flatMap(({ value }) => value ?? []) };
   const look = pictureJudge(files, cache);
   for (const { value, report } of platforms) {
@@ -45,8 +49,14 @@ export async function inspect(files: WorkspaceFiles, cache: PictureCache = noCac
   const jobs = new Map<string, Job>();
   for (const { value, findings, report } of guides) {
     if (!value) continue;
-    const subject = { guide: value, job: computeJob(value), shop, lost: lostTo(value, findings, sources) };
-    await checkGuide(subject, look, report);
+    const read = [...findings];
+    const subject = {
+      guide: value,
+      job: computeJob(value, shop.settings.crew),
+      shop,
+      lost: lostTo(value, read, sources),
+    };
+    await checkGuide(subject, read, look, report);
     jobs.set(value.id, subject.job);
   }
   return {
@@ -93,9 +103,14 @@ function guideContext(
   };
 }
 
-async function checkGuide(subject: Subject, look: LookAtPictures, report: Report): Promise<void> {
+async function checkGuide(
+  subject: Subject,
+  read: readonly Finding[],
+  look: LookAtPictures,
+  report: Report,
+): Promise<void> {
   for (const rule of rulesFor(subject.lost)) rule.run(subject, report);
-  checkTemplates(subject.guide, report);
+  checkTemplates(subject.guide, read, report);
   await checkPage(subject.guide, subject.shop, look, report);
 }
 

@@ -31,6 +31,20 @@ export const guideMisplaced: RuleCard = {
   good: { 'shop.yaml': shop },
 };
 
+const procedure = '---\ntitle: Look twice\n---\n\n::step[Look twice]{#twice}\n\nLook behind the edge.\n';
+
+export const procedureUnused: RuleCard = {
+  code: 'procedure-unused',
+  severity: 'warning',
+  title: 'A procedure that no guide places',
+  why: 'A shared procedure is read and checked where a guide places it. One that none places is checked by nobody.',
+  bad: { 'procedures/twice.md': procedure },
+  good: {
+    'procedures/twice.md': procedure,
+    'example/guide.md': '## Work {#work}\n\n::procedure{of=twice}\n',
+  },
+};
+
 export const fileEmpty: RuleCard = {
   code: 'file-empty',
   severity: 'error',
@@ -95,6 +109,7 @@ export const shopRules: readonly RuleCard[] = [
   shopMissing,
   guidesMissing,
   guideMisplaced,
+  procedureUnused,
   fileEmpty,
   fileNotUtf8,
   fileTooLarge,
