@@ -31,9 +31,8 @@ export function reportUses(
   const told = new Set<string>();
   for (const use of toolUses(subject)) {
     const fault = judge(use);
-    const key = fault && `${fault.at.file} ${fault.at.start}`;
-    if (!fault || !key || told.has(key)) continue;
-    told.add(key);
+    if (!fault || told.has(keyOf(use, fault))) continue;
+    told.add(keyOf(use, fault));
     const better = fault.better ? betterNotes(fault.better, subject) : [];
     const notes = [...fault.notes, ...better];
     if (use.reversal) {
@@ -46,6 +45,11 @@ export function reportUses(
     const suggestion = suggestionOf(use, fault, subject);
     report(finding(card, fault.at, fault.message, { notes: suggestion ? fault.notes : notes, suggestion }));
   }
+}
+
+/** What the step's own words would mend is one fault for all that the step does to the fastener. */
+function keyOf({ named, step, action, reversal }: ToolUse, { at }: UseFault): string {
+  return named ? `${at.file} ${at.start}` : `${reversal?.step ?? step.id} ${action.target.value}`;
 }
 
 /** The words of the action: "remove the 3 liner screws". */
