@@ -9,7 +9,7 @@ import { distinctOutcomes } from './outcomes.ts';
 import { planFor } from './plan.ts';
 
 /** Works out everything about a guide, once for each outcome that its builds can have. */
-export function computeJob(guide: Guide): Job {
+export function computeJob(guide: Guide, crew = 2): Job {
   const outcomes = distinctOutcomes(guide);
   const { deciding, groups, problem } = outcomes;
   const { violations, played } = dryRun(guide, outcomes);
@@ -28,7 +28,7 @@ export function computeJob(guide: Guide): Job {
         index,
         builds,
         statement: anyTraitsInWords(traitsOf(builds, others, deciding)),
-        ...planFor(guide, firstOf(builds), sheets.benches),
+        ...planFor(guide, firstOf(builds), sheets.benches, crew),
         bags: sheets.bags,
         countSheet: sheets.countSheet,
         fasteners: sheets.fasteners,

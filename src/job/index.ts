@@ -13,6 +13,7 @@ export {
   targetNoun,
   totalCount,
 } from './phrase.ts';
+export { helperWords, secondTechnicianWords } from './schedule/index.ts';
 export { type Feature, findTarget, holesOf, type Target } from './target.ts';
 export { toolsOf } from './uses.ts';
 export { actionsOf, inlinesOf, type Placed, placedIn, placedInStep, stepsOf } from './walk.ts';

@@ -4,11 +4,12 @@ import type { Build } from '../model/when.ts';
 import type { Played } from './dry-run/index.ts';
 import { gatherList } from './gather.ts';
 import { messagesOf } from './messages.ts';
+import { schedulesOf } from './schedule/index.ts';
 import { stepTime, timeTotals } from './time.ts';
 import { isDone, usesOfStep } from './uses.ts';
 
 /** What a plan says apart from its builds and the sheets of the dry run. */
-export type PaperPlan = Pick<Plan, 'steps' | 'gather' | 'messages' | 'time'>;
+export type PaperPlan = Pick<Plan, 'steps' | 'gather' | 'messages' | 'time' | 'schedules'>;
 
 /** A vehicle on which nothing has been done. */
 const untouched: PlannedStep['bench'] = {
@@ -22,7 +23,7 @@ const untouched: PlannedStep['bench'] = {
 };
 
 /** The job as it is for one build, and for all that read like it. */
-export function planFor(guide: Guide, build: Build, benches: Played['benches']): PaperPlan {
+export function planFor(guide: Guide, build: Build, benches: Played['benches'], crew: number): PaperPlan {
   const done = guide.sections.flatMap((section) =>
     section.steps.filter((step) => isDone(step, build)).map((step) => ({ section: section.id, step })),
   );
@@ -45,5 +46,6 @@ export function planFor(guide: Guide, build: Build, benches: Played['benches']):
     gather: gatherList(guide, build),
     messages: messagesOf(guide, build),
     time: timeTotals(done),
+    schedules: schedulesOf(guide, build, done, crew),
   };
 }

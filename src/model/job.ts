@@ -3,6 +3,7 @@ import type { Estimate } from '../units/estimate.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { SafetyMessage } from './block.ts';
 import type { Side } from './item.ts';
+import type { Schedule } from './schedule.ts';
 import type { StateName, Violation } from './violation.ts';
 import type { Build } from './when.ts';
 
@@ -45,6 +46,8 @@ export interface Plan {
   /** Safety messages of the whole job, most severe word first, then in the order of the text. */
   readonly messages: readonly PlacedMessage[];
   readonly time: TimeTotals;
+  /** For one technician, for two and for the shop's crew; empty where no step states a time. */
+  readonly schedules: readonly Schedule[];
   readonly bags: readonly Bag[];
   readonly countSheet: readonly CountLine[];
   readonly fasteners: readonly FastenerLine[];
