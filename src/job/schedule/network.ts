@@ -1,7 +1,7 @@
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Build } from '../../model/when.ts';
 import { expectation } from '../../trade/labour.ts';
-import type { Activity, Link } from './activity.ts';
+import type { Activity } from './activity.ts';
 import { touches, touchOf } from './touch.ts';
 
 /** A step that a plan carries out. */
@@ -25,21 +25,14 @@ export interface StepActivity extends Activity {
  * holds up only what needs the condition.
  */
 export function networkOf(guide: Guide, build: Build, done: readonly DoneStep[]): readonly StepActivity[] {
-  const touched = done.map(({ step }) => touchOf(step, guide, build));
+  const links = withoutDetours(stepLinks(guide, build, done));
   const activities: StepActivity[] = [];
   const first: number[] = [];
-  done.forEach(({ section, step }, place) => {
+  done.forEach(({ step }, place) => {
     first.push(activities.length);
-    const after = done.slice(0, place).flatMap((earlier, before): Link[] => {
-      const [one, other] = [touched[before], touched[place]];
-      if (!one || !other) return [];
-      const isFree = section === earlier.section && (step.anyOrder || earlier.step.anyOrder);
-      if (isFree && !touches(one, other, guide)) return [];
-      const carried = one.sets.size > 0;
-      const held = !carried || [...one.sets].some((condition) => other.needs.has(condition));
-      const lag = held ? waitOf(earlier.step) : 0;
-      return sidesOf(earlier.step).map((_, side) => ({ index: (first[before] ?? 0) + side, lag }));
-    });
+    const after = [...(links[place] ?? [])].flatMap(([before, lag]) =>
+      sidesOf(done[before]?.step).map((_, side) => ({ index: (first[before] ?? 0) + side, lag })),
+    );
     for (const side of sidesOf(step)) {
       activities.push({
         step,
@@ -55,8 +48,39 @@ export function networkOf(guide: Guide, build: Build, done: readonly DoneStep[])
   return activities;
 }
 
-function sidesOf(step: Step): readonly ('left' | 'right' | null)[] {
-  return step.side?.value === 'each' ? ['left', 'right'] : [null];
+/** For each step, the earlier steps that must come first, each with the time to wait after it. */
+type StepLinks = readonly ReadonlyMap<number, number>[];
+
+function stepLinks(guide: Guide, build: Build, done: readonly DoneStep[]): StepLinks {
+  const touched = done.map(({ step }) => touchOf(step, guide, build));
+  return done.map(({ section, step }, place) => {
+    const links = new Map<number, number>();
+    for (const [before, earlier] of done.slice(0, place).entries()) {
+      const [one, other] = [touched[before], touched[place]];
+      if (!one || !other) continue;
+      const isFree = section === earlier.section && (step.anyOrder || earlier.step.anyOrder);
+      if (isFree && !touches(one, other, guide)) continue;
+      const carried = one.sets.size > 0;
+      const held = !carried || [...one.sets].some((condition) => other.needs.has(condition));
+      links.set(before, held ? waitOf(earlier.step) : 0);
+    }
+    return links;
+  });
+}
+
+/** Leaves out each link that a step between the two stands for, with as long a wait. */
+function withoutDetours(links: StepLinks): StepLinks {
+  return links.map((own) => {
+    // The step just before stands for most of them.
+    const nearestFirst = [...own.keys()].reverse();
+    const isDetour = (before: number, lag: number) =>
+      nearestFirst.some((between) => (links[between]?.get(before) ?? -1) >= lag);
+    return new Map([...own].filter(([before, lag]) => !isDetour(before, lag)));
+  });
+}
+
+function sidesOf(step: Step | undefined): readonly ('left' | 'right' | null)[] {
+  return step?.side?.value === 'each' ? ['left', 'right'] : [null];
 }
 
 function waitOf(step: Step): number {

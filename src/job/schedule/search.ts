@@ -1,5 +1,7 @@
 import { type Activity, earliestStart, endOf, handsOf } from './activity.ts';
 import { listSchedule } from './list-schedule.ts';
+import { seenStates } from './seen-states.ts';
+import { tailsOf } from './tails.ts';
 
 /** The most part schedules that are looked at before the search is cut short. */
 const MOST_NODES = 20_000;
@@ -13,12 +15,12 @@ export interface Found {
 /**
  * The schedule that ends first, by branch and bound over the orders in which activities can start (the
  * precedence tree of Patterson and others, 1989). A branch is left when its longest chain, or the work that
- * remains for the crew, cannot end before the best schedule found. The result is never worse than `known`, nor
- * than the written order.
+ * remains for the crew, cannot end before the best schedule found, or when the same activities were begun
+ * before and were all done as early. The result is never worse than `known`, nor than the written order.
  */
 export function search(activities: readonly Activity[], crew: number, known: readonly number[]): Found {
   const tails = tailsOf(activities);
-  const urgent = urgentOrder(activities, tails);
+  const urgent = urgentOrder(tails);
   let best = [known, listSchedule(activities, crew), listSchedule(activities, crew, urgent)].reduce((a, b) =>
     endOf(activities, b) < endOf(activities, a) ? b : a,
   );
@@ -26,13 +28,12 @@ export function search(activities: readonly Activity[], crew: number, known: rea
   let nodes = 0;
 
   const starts: number[] = activities.map(() => 0);
-  const placed: number[] = [];
+  const isPlaced: boolean[] = activities.map(() => false);
+  const wasSeen = seenStates(activities);
 
-  const visit = (): void => {
+  const visit = (placed: number, now: number, last: number | null): void => {
     nodes += 1;
-    const last = placed.at(-1);
-    const now = last === undefined ? 0 : (starts[last] ?? 0);
-    if (placed.length === activities.length) {
+    if (placed === activities.length) {
       best = [...starts];
       bestEnd = endOf(activities, best);
       return;
@@ -40,11 +41,11 @@ export function search(activities: readonly Activity[], crew: number, known: rea
     for (const { index, start } of startable(now)) {
       if (nodes > MOST_NODES) return;
       // Of activities that start together, only one order is tried.
-      if (last !== undefined && start === now && index < last && !follows(index, last)) continue;
+      if (last !== null && start === now && index < last && !follows(index, last)) continue;
       starts[index] = start;
-      placed.push(index);
-      if (bound(start) < bestEnd) visit();
-      placed.pop();
+      isPlaced[index] = true;
+      if (bound(start) < bestEnd && !wasSeen(isPlaced, starts, start)) visit(placed + 1, start, index);
+      isPlaced[index] = false;
     }
   };
 
@@ -52,7 +53,7 @@ export function search(activities: readonly Activity[], crew: number, known: rea
   const startable = (now: number): { readonly index: number; readonly start: number }[] =>
     activities
       .flatMap((activity, index) => {
-        if (placed.includes(index) || activity.after.some((link) => !placed.includes(link.index))) return [];
+        if (isPlaced[index] || activity.after.some((link) => !isPlaced[link.index])) return [];
         const earliest = Math.max(now, earliestStart(activity, activities, starts));
         return [{ index, start: whenFree(activity, earliest) }];
       })
@@ -62,10 +63,9 @@ export function search(activities: readonly Activity[], crew: number, known: rea
 
   /** All that is placed has begun by then, so hands only come free. */
   const whenFree = (activity: Activity, earliest: number): number => {
-    const running = placed.flatMap((other) => {
-      const begun = activities[other];
-      const end = (starts[other] ?? 0) + (begun?.duration ?? 0);
-      return begun && end > earliest ? [{ end, hands: handsOf(begun, crew) }] : [];
+    const running = activities.flatMap((other, index) => {
+      const end = (starts[index] ?? 0) + other.duration;
+      return isPlaced[index] && end > earliest ? [{ end, hands: handsOf(other, crew) }] : [];
     });
     let free = crew - running.reduce((sum, { hands }) => sum + hands, 0);
     let start = earliest;
@@ -86,37 +86,22 @@ export function search(activities: readonly Activity[], crew: number, known: rea
     let longest = now;
     let work = 0;
     for (const [index, activity] of activities.entries()) {
-      const isPlaced = placed.includes(index);
-      const start = isPlaced
+      const start = isPlaced[index]
         ? (starts[index] ?? 0)
         : Math.max(now, earliestStart(activity, activities, earliest));
       earliest.push(start);
       longest = Math.max(longest, start + (tails[index] ?? 0));
-      const left = isPlaced ? Math.max(0, start + activity.duration - now) : activity.duration;
+      const left = isPlaced[index] ? Math.max(0, start + activity.duration - now) : activity.duration;
       work += left * handsOf(activity, crew);
     }
     return Math.max(longest, now + Math.ceil(work / crew));
   };
 
-  if (bound(0) < bestEnd) visit();
+  if (bound(0) < bestEnd) visit(0, 0, null);
   return { starts: best, proved: nodes <= MOST_NODES };
 }
 
-/** From the start of each activity to the end of the job along the longest chain. */
-function tailsOf(activities: readonly Activity[]): readonly number[] {
-  const after: number[] = activities.map(({ wait }) => wait);
-  const tails: number[] = activities.map(() => 0);
-  for (const [index, activity] of [...activities.entries()].reverse()) {
-    const tail = activity.duration + (after[index] ?? 0);
-    tails[index] = tail;
-    for (const link of activity.after) {
-      after[link.index] = Math.max(after[link.index] ?? 0, link.lag + tail);
-    }
-  }
-  return tails;
-}
-
 /** What leads to most comes first; an activity's tail is never shorter than that of what follows it. */
-function urgentOrder(activities: readonly Activity[], tails: readonly number[]): readonly number[] {
-  return activities.map((_, index) => index).sort((a, b) => (tails[b] ?? 0) - (tails[a] ?? 0) || a - b);
+function urgentOrder(tails: readonly number[]): readonly number[] {
+  return tails.map((_, index) => index).sort((a, b) => (tails[b] ?? 0) - (tails[a] ?? 0) || a - b);
 }
