@@ -75,9 +75,19 @@ function isShallow(root: Root): boolean {
   return true;
 }
 
+/** A file of which only the front matter is read, so that it lacks nothing else. */
 function refused(source: SourceFile, message: string, report: Report): Reading {
   report(finding(textOversized, wholeFile(source.path), message));
-  return { document: { file: source.path, frontMatter: null, nodes: [], footnotes: [] }, sound: false };
+  const opening = /^---[ \t]*[\r\n]/.test(source.text);
+  const closing = /(?:\r\n|\n|\r)---[ \t]*(?=[\r\n]|$)/.exec(source.text);
+  const head = opening && closing ? source.text.slice(0, closing.index + closing[0].length) : '';
+  const document = {
+    file: source.path,
+    frontMatter: frontMatter(parseMarkdown(head), source),
+    nodes: [],
+    footnotes: [],
+  };
+  return { document, sound: false };
 }
 
 /** The parser skips a byte-order mark without counting it, which would shift every place by one. */

@@ -140,6 +140,11 @@ describe('a damaged file', () => {
     refused(text);
   });
 
+  it('is refused with its front matter read, so that nothing else is missed in it', () => {
+    const { document } = read(`---\r\ntitle: Cradle\r\n---\r\n\r\n${'> '.repeat(100)}`);
+    expect(document.frontMatter).toMatchObject({ value: 'title: Cradle', at: { start: 5, end: 18 } });
+  });
+
   it('with a long list of attributes is read', () => {
     const text = `::tool[x]{${Array.from({ length: 5_000 }, (_, index) => `a${index}=1`).join(' ')} ${'w '.repeat(5_000)}}`;
     expect(read(text).findings.map(({ code }) => code)).toEqual(['value-unquoted']);

@@ -39,6 +39,12 @@ function html({ node, at }: Placed, opened: ReadonlySet<string>): Fault[] {
   return [{ at, message }];
 }
 
+const withPicture = (body: string) => ({
+  'example/guide.md': body,
+  'example/edge.svg':
+    '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 90 60"><path d="M0 0h90v60z"/></svg>\n',
+});
+
 /** A directive in a picture's alternative text. */
 export const altDirective: SyntaxRule = {
   card: {
@@ -46,8 +52,8 @@ export const altDirective: SyntaxRule = {
     severity: 'error',
     title: "A directive in a picture's alternative text",
     why: 'Alternative text is words alone: what stands there cannot be counted or printed from its declaration.',
-    bad: 'A bracket ![The :tool[trim-lever] behind the edge](edge.svg)',
-    good: 'Ordinary text.',
+    bad: withPicture('![The :tool[trim-lever] behind the edge](edge.svg)'),
+    good: withPicture('![The trim lever behind the edge](edge.svg)'),
   },
   stops: false,
   find: (page) =>
