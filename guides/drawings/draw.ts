@@ -18,11 +18,11 @@ const workspace = join(import.meta.dirname, '..');
 const folders: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
   ['platforms/pictures', platforms],
   ['procedures/pictures', procedures],
-  ['../guides-draft/roof-vent/pictures', roofVent],
-  ['../guides-draft/flush-sensors/pictures', flushSensors],
-  ['../guides-draft/side-awning/pictures', sideAwning],
-  ['../guides-draft/swivel-seat/pictures', swivelSeat],
-  ['../guides-draft/switch-panel/pictures', switchPanel],
+  ['roof-vent/pictures', roofVent],
+  ['flush-sensors/pictures', flushSensors],
+  ['side-awning/pictures', sideAwning],
+  ['swivel-seat/pictures', swivelSeat],
+  ['switch-panel/pictures', switchPanel],
   ['lamp-cradle/pictures', lampCradle],
 ];
 

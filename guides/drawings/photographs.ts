@@ -100,8 +100,8 @@ const panel = `
 
 const photographs: readonly Photograph[] = [
   { file: 'lamp-cradle/pictures/bench.jpg', orientation: 6, scene: bench },
-  { file: '../guides-draft/flush-sensors/pictures/finished.jpg', orientation: 8, scene: rear },
-  { file: '../guides-draft/switch-panel/pictures/fitted.jpg', orientation: 3, scene: panel },
+  { file: 'flush-sensors/pictures/finished.jpg', orientation: 8, scene: rear },
+  { file: 'switch-panel/pictures/fitted.jpg', orientation: 3, scene: panel },
 ];
 
 /** Film grain from a fixed seed, so that each run writes the same picture. */
