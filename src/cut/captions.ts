@@ -27,19 +27,17 @@ export function paragraph(
 export function titleBlock(resolved: Resolved, box: Bounds, context: SheetContext): Mark[] {
   const width = box.maxX - box.minX;
   const { metrics } = context;
+  const guide = metrics.wrap(context.guideTitle, HEIGHT.small, width).slice(0, 2);
   const marks: Mark[] = [
     words(metrics.fit(resolved.title, HEIGHT.title, width, true), box.minX, box.maxY - 5, HEIGHT.title, {
       bold: true,
     }),
-    words(metrics.fit(context.guideTitle, HEIGHT.normal, width), box.minX, box.maxY - 11.5, HEIGHT.normal),
+    ...guide.map((text, i) => words(text, box.minX, box.maxY - 10.5 - i * 4, HEIGHT.small)),
   ];
   identityLines(context, resolved.side, resolved.face).forEach((text, i) => {
     const bold = i === 0 || i === 3;
-    marks.push(
-      words(metrics.fit(text, HEIGHT.small, width, bold), box.minX, box.maxY - 17 - i * 4.2, HEIGHT.small, {
-        bold,
-      }),
-    );
+    const y = box.maxY - 19.5 - i * 4;
+    marks.push(words(metrics.fit(text, HEIGHT.small, width, bold), box.minX, y, HEIGHT.small, { bold }));
   });
   return marks;
 }

@@ -1,8 +1,9 @@
-import type { Bounds, Point } from '../geometry/point.ts';
+import { type Bounds, type Point, subtract, unit } from '../geometry/point.ts';
+import { circle } from '../geometry/shapes.ts';
 import { movePoint } from '../geometry/transform.ts';
 import { arrowhead, HEIGHT, stroke, words } from './drawing.ts';
 import { signed } from './labels.ts';
-import { drawnBounds } from './panel-marks.ts';
+import { cutBounds } from './panel-marks.ts';
 import type { Resolved } from './resolved.ts';
 import { rule, straight, type View } from './view.ts';
 
@@ -28,7 +29,7 @@ export function dimensionView(view: View): void {
 /** Lane for x in template terms: y fixed below the drawing; for y: x fixed to its left. */
 function runAlong(view: View, axis: 'x' | 'y'): void {
   const { resolved } = view;
-  const b = drawnBounds(resolved);
+  const b = cutBounds(resolved);
   const lane = (axis === 'x' ? b.minY : b.minX) - LANE;
   const origin = resolved.origin[axis];
   const at = (along: number, across: number): Point =>
@@ -49,12 +50,12 @@ function runAlong(view: View, axis: 'x' | 'y'): void {
   const clipped = clip(ends, view.window);
   if (!clipped) return;
   rule(view, stroke('thin', straight(...clipped)));
+  const zero = at(origin, lane);
+  if (within(view.window, zero)) rule(view, stroke('thin', ...circle(zero, 0.9).segments));
   for (const along of drawn) {
     const tip = at(along, lane);
     if (Math.abs(along - origin) < 3 || !within(view.window, tip)) continue;
-    const from = at(origin, lane);
-    const length = Math.hypot(tip.x - from.x, tip.y - from.y);
-    view.marks.push(arrowhead(tip, { x: (tip.x - from.x) / length, y: (tip.y - from.y) / length }));
+    view.marks.push(arrowhead(tip, unit(subtract(tip, zero))));
   }
 }
 

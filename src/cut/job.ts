@@ -27,9 +27,9 @@ export interface SheetContext extends CutContext {
 export function identityLines(context: CutContext, side: string | null, face: Face): string[] {
   const { correction } = context;
   return [
-    `${side ? `${side.toUpperCase()} SIDE` : 'NO SIDE'} · laid on the ${face.toUpperCase()} face`,
+    `${side ? `${side.toUpperCase()} SIDE, laid` : 'Laid'} on the ${face.toUpperCase()} face`,
     `Revision ${context.revision} · fingerprint ${context.fingerprint}`,
-    'SCALE 1:1 · millimetres · cut to the middle of the wide line',
+    'SCALE 1:1 · cut the middle of the wide line',
     ...(correction
       ? [`CORRECTED for one printer: across × ${correction.x.toFixed(4)}, up × ${correction.y.toFixed(4)}`]
       : []),

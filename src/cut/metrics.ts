@@ -22,18 +22,33 @@ export interface Metrics {
   readonly fit: (text: string, height: number, width: number, bold?: boolean) => string;
 }
 
-/** What pdfkit knows of a font, in thousandths of an em, and the font program within. */
+/** What pdfkit knows of the font that it has open. */
 interface OpenFont {
-  readonly capHeight: number;
-  readonly font: { hasGlyphForCodePoint(point: number): boolean };
+  readonly widthOfString: (text: string, size: number) => number;
+  readonly font: {
+    readonly unitsPerEm: number;
+    readonly hasGlyphForCodePoint: (point: number) => boolean;
+    readonly glyphForCodePoint: (point: number) => { readonly bbox: { readonly maxY: number } };
+  };
+}
+
+/** The font that a document has open; pdfkit offers its glyphs nowhere else. */
+function openFont(doc: PDFKit.PDFDocument): OpenFont {
+  return (doc as unknown as { readonly _font: OpenFont })._font;
+}
+
+/** Height of a capital of the open font in ems, from its H: many fonts do not state it. */
+export function capitalOf(doc: PDFKit.PDFDocument): number {
+  const { font } = openFont(doc);
+  return font.glyphForCodePoint(72).bbox.maxY / font.unitsPerEm;
 }
 
 /** Reads the metrics of two fonts. */
 export function metricsOf(fonts: Fonts): Metrics {
   const doc = new PDFDocument({ autoFirstPage: false, compress: false });
-  const open = (bytes: Uint8Array): OpenFont => {
+  const open = (bytes: Uint8Array): { readonly face: OpenFont; readonly capital: number } => {
     doc.font(Buffer.from(bytes));
-    return (doc as unknown as { _font: OpenFont })._font;
+    return { face: openFont(doc), capital: capitalOf(doc) };
   };
   const faces = { regular: open(fonts.regular), bold: open(fonts.bold) };
   const known = new Map<string, number>();
@@ -41,19 +56,15 @@ export function metricsOf(fonts: Fonts): Metrics {
     const key = `${bold ? 'b' : 'r'}${text}`;
     let perHeight = known.get(key);
     if (perHeight === undefined) {
-      const face = bold ? faces.bold : faces.regular;
-      const widthOf = (face as unknown as { widthOfString(t: string, size: number): number }).widthOfString(
-        text,
-        1000,
-      );
-      perHeight = widthOf / face.capHeight;
+      const { face, capital } = bold ? faces.bold : faces.regular;
+      perHeight = face.widthOfString(text, 1) / capital;
       known.set(key, perHeight);
     }
     return perHeight * height;
   };
   const lacks = (text: string): string[] =>
     [...text].filter(
-      (c) => !Object.values(faces).every((f) => f.font.hasGlyphForCodePoint(c.codePointAt(0) ?? 0)),
+      (c) => !Object.values(faces).every(({ face }) => face.font.hasGlyphForCodePoint(c.codePointAt(0) ?? 0)),
     );
   return { width, lacks, box: (mark) => boxOf(mark, width), ...setting(width) };
 }

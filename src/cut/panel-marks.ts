@@ -28,6 +28,11 @@ export function drawnBounds(resolved: Resolved): Bounds {
   return unite([...resolved.cuts, ...resolved.keepOuts].map(({ area }) => contourBounds(area)));
 }
 
+/** Bounds of what is cut. */
+export function cutBounds({ cuts }: Resolved): Bounds {
+  return unite(cuts.map(({ area }) => contourBounds(area)));
+}
+
 /** All lines of a template, labels and dimensions left out. */
 export function panelLines(resolved: Resolved): PanelLines {
   return {

@@ -3,7 +3,7 @@ import { pieceOf, pointAt, type Segment } from '../geometry/segment.ts';
 import { POINTS_PER_MM } from '../trade/paper.ts';
 import type { Correction } from '../trade/print-check.ts';
 import { LINES, type Mark, type Sheet } from './drawing.ts';
-import type { Fonts } from './metrics.ts';
+import { capitalOf, type Fonts } from './metrics.ts';
 
 /** The same file must have the same bytes on every day. */
 const NO_DATE = new Date(0);
@@ -43,13 +43,13 @@ export async function writePdf(
 /** pdfkit has no interface for viewer preferences; its catalogue takes them as they are. */
 function askNotToScale(doc: PDFKit.PDFDocument): void {
   const root = (doc as unknown as { _root: { data: Record<string, unknown> } })._root;
-  root.data.ViewerPreferences = {
+  root.data.ViewerPreferences = doc.ref({
     PrintScaling: 'None',
     Enforce: ['PrintScaling'],
     PickTrayByPDFSize: true,
     Duplex: 'Simplex',
     DisplayDocTitle: true,
-  };
+  });
 }
 
 function drawPage(doc: PDFKit.PDFDocument, sheet: Sheet, correction: Correction | undefined): void {
@@ -137,9 +137,7 @@ function curve(doc: PDFKit.PDFDocument, arc: Extract<Segment, { kind: 'arc' }>):
 
 function drawText(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'text' }>): void {
   doc.font(mark.bold ? 'bold' : 'regular').fillColor('black');
-  const { capHeight } = (doc as unknown as { _font: { capHeight: number } })._font;
-  const size = (mark.height / capHeight) * 1000;
-  doc.fontSize(size);
+  doc.fontSize(mark.height / capitalOf(doc));
   const width = doc.widthOfString(mark.text);
   const shift = { start: 0, middle: -width / 2, end: -width }[mark.anchor];
   doc.save();

@@ -25,9 +25,12 @@ export function positionsOf({ cuts, origin }: Resolved): Position[] {
 const ROW = 4.4;
 const COLUMNS = [0, 12, 28, 43, 58] as const;
 
+/** Narrower than this, what a mark is would be cut short; the drawing says it too. */
+const LABEL_ROOM = 25;
+
 /** How many lines fit a height, mm. */
 export function rowsIn(height: number): number {
-  return Math.max(0, Math.floor((height - ROW - 5) / ROW));
+  return Math.max(0, Math.floor((height - 2 * ROW - 6) / ROW));
 }
 
 /** The list in a box, from its top. The caller gives no more lines than fit. */
@@ -43,7 +46,7 @@ export function positionTable(
     cells.forEach((text, i) => {
       const x = box.minX + (COLUMNS[i] ?? 0);
       const room = (i < 4 ? (COLUMNS[i + 1] ?? 0) : width) - (COLUMNS[i] ?? 0) - 1;
-      if (room <= 6 || text === '') return;
+      if (text === '' || (i === 4 && room < LABEL_ROOM)) return;
       const right = i === 2 || i === 3;
       const fitted = metrics.fit(text, HEIGHT.small, room, bold);
       marks.push(
@@ -51,10 +54,19 @@ export function positionTable(
       );
     });
   };
-  const top = box.maxY - HEIGHT.small;
   const datum = (axis: string): string => resolved.datums.find((d) => d.axis === axis)?.label ?? 'zero';
-  const from = `x from ${datum('vertical')}, y from ${datum('horizontal')}, mm`;
-  marks.push(words(metrics.fit(from, HEIGHT.small, width), box.minX, top, HEIGHT.small));
+  const from = [`x from: ${datum('vertical')}`, `y from: ${datum('horizontal')}, mm`];
+  from.forEach((text, i) => {
+    marks.push(
+      words(
+        metrics.fit(text, HEIGHT.small, width),
+        box.minX,
+        box.maxY - HEIGHT.small - i * ROW,
+        HEIGHT.small,
+      ),
+    );
+  });
+  const top = box.maxY - HEIGHT.small - ROW;
   row(['mark', 'size', 'x', 'y', 'what'], top - ROW, true);
   marks.push(strokeLine('thin', box.minX, top - ROW - 1.3, box.maxX, top - ROW - 1.3));
   positions.forEach((position, i) => {

@@ -1,7 +1,7 @@
 import type { Bounds } from '../geometry/point.ts';
 import { layingSteps, paragraph, stopRule, titleBlock, upArrow } from './captions.ts';
 import { HEIGHT, type Mark, type Sheet, strokeLine, words } from './drawing.ts';
-import { BANK_CARD, bankCard, proofSquare, ruler } from './gauges.ts';
+import { bankCard, proofSquare, ruler } from './gauges.ts';
 import type { SheetContext } from './job.ts';
 import { pageMap } from './page-map.ts';
 import { type Position, positionsOf, positionTable, rowsIn } from './positions.ts';
@@ -25,13 +25,7 @@ export function proofBlock(x: number, y: number): Mark[] {
     ...ruler(square, 'left', 'mm'),
     ...ruler(square, 'above', 'in'),
     ...ruler(square, 'right', 'in'),
-    words(
-      'bank card 85.60 × 53.98',
-      card.x + BANK_CARD.width - 3,
-      card.y + BANK_CARD.height - 5,
-      HEIGHT.small,
-      { anchor: 'end' },
-    ),
+    words('bank card 85.60 × 53.98', square.minX + 50, square.minY + 12, HEIGHT.small, { anchor: 'middle' }),
     words('100.0 × 100.0 mm', (square.minX + square.maxX) / 2, square.maxY - 8, HEIGHT.normal, {
       anchor: 'middle',
       bold: true,

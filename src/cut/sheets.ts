@@ -4,16 +4,16 @@ import { moveSegment, rotation } from '../geometry/transform.ts';
 import type { PaperName, SheetPlan, SheetTile } from '../model/cut-template.ts';
 import { PAPERS, type Paper, SAFE_MARGIN } from '../trade/paper.ts';
 import { layingSteps, paragraph, stopRule, titleBlock } from './captions.ts';
-import { dimensionView, LANE, LANE_TEXT } from './dimensions.ts';
+import { dimensionView, LANE_TEXT } from './dimensions.ts';
 import type { Mark, Sheet } from './drawing.ts';
 import type { SheetContext } from './job.ts';
 import { labelView } from './labels.ts';
 import { type Layout, layoutOf } from './layout.ts';
-import { drawnBounds, type PanelLines, panelLines, panelMarks } from './panel-marks.ts';
+import { cutBounds, drawnBounds, type PanelLines, panelLines, panelMarks } from './panel-marks.ts';
 import { positionsOf, rowsIn } from './positions.ts';
 import { listPages, listSheet, PROOF, proofSheet, proofZone, TITLE } from './proof-sheet.ts';
 import type { Resolved } from './resolved.ts';
-import { type Seams, seamsOf } from './seams.ts';
+import { seamsOf } from './seams.ts';
 import { centred, type TileSet, tileSheet } from './tile-sheet.ts';
 import { type Content, type Tiling, tile, windowOf } from './tiling.ts';
 import { openView } from './view.ts';
@@ -37,15 +37,10 @@ export function drawSheets(resolved: Resolved, name: PaperName, context: SheetCo
 
 /** Room that the drawing needs with its dimensions, in the template's own millimetres. */
 function drawnWithDimensions(resolved: Resolved, lines: PanelLines): Bounds {
-  const b = drawnBounds(resolved);
-  const margin = LANE + LANE_TEXT;
-  const reach = unite([b, ...lines.datums.map((d) => segmentBounds(d.line))]);
-  return {
-    minX: Math.min(b.minX - margin, reach.minX),
-    minY: Math.min(b.minY - margin, reach.minY),
-    maxX: Math.max(b.maxX + 8, reach.maxX),
-    maxY: Math.max(b.maxY + 8, reach.maxY),
-  };
+  const cuts = grow(cutBounds(resolved), 9);
+  const dimensions = { ...cuts, minX: cuts.minX - LANE_TEXT, minY: cuts.minY - LANE_TEXT };
+  const others = grow(unite([drawnBounds(resolved), ...lines.datums.map((d) => segmentBounds(d.line))]), 1);
+  return unite([dimensions, others]);
 }
 
 function drawOne(
@@ -115,13 +110,17 @@ function oneSheet(
       turn === 90,
     ),
   ];
-  const shown = turn === 0 ? content : content;
   const only: SheetTile = {
     label: 'A1',
     column: 0,
     row: 0,
     page: 1,
-    window: { x: shown.minX, y: shown.minY, width: shown.maxX - shown.minX, height: shown.maxY - shown.minY },
+    window: {
+      x: content.minX,
+      y: content.minY,
+      width: content.maxX - content.minX,
+      height: content.maxY - content.minY,
+    },
     joins: { left: null, right: null, above: null, below: null },
   };
   const { width, height } = paper;
@@ -192,7 +191,7 @@ function drawTiles(
   const positions = positionsOf(resolved);
   const lists = listPages(positions, { layout });
   const plan = planOf(tiling, size, name, layout, 1 + lists.length);
-  const seams: Seams = seamsOf(tiling, size, lines);
+  const seams = tiling.tiles.length > 1 ? seamsOf(tiling, size, lines) : null;
   const laid = [...lines.cuts, ...lines.keepOuts].map((s) => moveSegment(s, rotation(tiling.rotation)));
   const whole = unite(
     tiling.tiles

@@ -2,7 +2,7 @@ import { type Bounds, boundsHold, grow, type Point } from '../geometry/point.ts'
 import type { Segment } from '../geometry/segment.ts';
 import { type Move, movePoint } from '../geometry/transform.ts';
 import type { SheetPlan, SheetTile } from '../model/cut-template.ts';
-import { titleBlock, upArrow } from './captions.ts';
+import { paragraph, titleBlock, upArrow } from './captions.ts';
 import { dimensionView } from './dimensions.ts';
 import { HEIGHT, type Mark, type Sheet, strokeLine, words } from './drawing.ts';
 import { proofSquare, ruler } from './gauges.ts';
@@ -21,7 +21,8 @@ export interface TileSet {
   readonly lines: PanelLines;
   readonly plan: SheetPlan;
   readonly layout: Layout;
-  readonly seams: Seams;
+  /** `null` where one tile shows everything. */
+  readonly seams: Seams | null;
   /** What the grid covers, and the cuts, in the turned drawing's millimetres. */
   readonly whole: Bounds;
   readonly laid: readonly Segment[];
@@ -90,12 +91,12 @@ function trimMarks(frame: Bounds, { joins }: SheetTile): Mark[] {
 function sharedMarks(set: TileSet, view: View, frame: Bounds, shift: Point): Mark[] {
   const onSheet = (p: Point): Point => ({ x: p.x + shift.x, y: p.y + shift.y });
   const marks: Mark[] = [];
-  for (const point of set.seams.crosses.map(onSheet)) {
+  for (const point of (set.seams?.crosses ?? []).map(onSheet)) {
     if (!boundsHold(grow(frame, 3), point)) continue;
     marks.push(crossMark(point));
     view.floor.blockBox(crossBox(point));
   }
-  for (const { from, to, names, length } of set.seams.controls) {
+  for (const { from, to, names, length } of set.seams?.controls ?? []) {
     [from, to].map(onSheet).forEach((point, i) => {
       if (!boundsHold(grow(frame, 1), point)) return;
       marks.push(...targetMark(point));
@@ -185,22 +186,17 @@ function stripMarks({ layout, resolved, context, plan, whole, laid }: TileSet, t
   const right = maxX - 42;
   const text: Bounds = { minX: minX + 55, maxX: right - 3, minY, maxY: minY + 51 };
   const map: Bounds = { minX: right, maxX: maxX - 0.5, minY: minY + 4, maxY: minY + 38 };
-  const caption = [
-    'Both sides of this square must measure 50.0 mm, its',
-    'diagonals 70.7 mm, middle of line to middle of line.',
-    'If not: stop, and see the proof sheet.',
-  ];
+  const caption = paragraph(
+    [
+      'This square must measure 50.0 mm across and up, its diagonals 70.7 mm. If not: stop, see the proof sheet.',
+    ],
+    { ...text, maxY: minY + 17 },
+    context,
+  );
   return [
     ...proofSquare({ x: minX + 0.5, y: minY + 0.5 }, 50),
     ...titleBlock(resolved, text, context),
-    ...caption.map((one, i) =>
-      words(
-        context.metrics.fit(one, HEIGHT.small, text.maxX - text.minX),
-        text.minX,
-        minY + 9 - i * 4,
-        HEIGHT.small,
-      ),
-    ),
+    ...caption.marks,
     words(tile.label, right, minY + 41, HEIGHT.sheet, { bold: true }),
     words(`sheet ${tile.page} of ${plan.pages}`, maxX, minY + 47.5, HEIGHT.small, { anchor: 'end' }),
     words(layout.paper.title, maxX, minY + 42, HEIGHT.small, { anchor: 'end' }),

@@ -72,16 +72,10 @@ function bestFor(content: Content, rotation: 0 | 90, window: WindowSize): Scored
   for (const y of up) {
     for (const x of across) {
       const cost = x.cost + y.cost;
-      // Fewer sheets always win; with as many, only a cheaper grid is worth working out.
-      if (best && x.count * y.count >= best.tiles.length && cost >= best.cost && x.count * y.count === 1)
-        continue;
-      const tiles = needed(raster, x, y);
-      if (
-        best &&
-        (tiles.length > best.tiles.length || (tiles.length === best.tiles.length && cost >= best.cost))
-      )
-        continue;
-      best = { x, y, tiles, cost };
+      // Fewer sheets always win; with as many, only a grid that does less harm.
+      const most: number = best ? best.tiles.length - (cost < best.cost ? 0 : 1) : Number.POSITIVE_INFINITY;
+      const tiles = needed(raster, x, y, most);
+      if (tiles) best = { x, y, tiles, cost };
     }
   }
   if (!best) throw new Error('a grid always exists');
@@ -104,6 +98,8 @@ interface Offset {
   readonly count: number;
   readonly pitch: number;
   readonly cost: number;
+  /** Where the bands between and within the overlaps end, in whole millimetres from the drawing's edge. */
+  readonly bands: readonly number[];
 }
 
 interface AxisThings {
@@ -120,7 +116,8 @@ function axisThings(content: Content, axis: 'x' | 'y'): AxisThings {
 
 function offsets(start: number, length: number, window: number, things: AxisThings): Offset[] {
   const pitch = window - OVERLAP;
-  if (length <= window) return [{ shift: -(window - length) / 2, count: 1, pitch, cost: 0 }];
+  if (length <= window)
+    return [{ shift: -(window - length) / 2, count: 1, pitch, cost: 0, bands: bandsOf(0, 1, pitch) }];
   return Array.from({ length: pitch }, (_, i) => {
     const shift = -i;
     const count = Math.ceil((length - OVERLAP - shift) / pitch);
@@ -128,7 +125,7 @@ function offsets(start: number, length: number, window: number, things: AxisThin
     const spare = shift + count * pitch + OVERLAP - length;
     const cost =
       seams.reduce((sum, seam) => sum + seamCost(seam, things), 0) + Math.abs(spare + shift) * COST.offCentre;
-    return { shift, count, pitch, cost };
+    return { shift, count, pitch, cost, bands: bandsOf(shift, count, pitch) };
   });
 }
 
@@ -144,46 +141,59 @@ function seamCost(seam: number, { holes, corners }: AxisThings): number {
 }
 
 /**
- * Which windows must be printed, as row × columns + column. The overlaps cut the drawing into bands: a band
- * between overlaps shows in one window only, an overlap in both of its neighbours.
+ * Which windows must be printed, as row × columns + column; `null` as soon as they are more than `most`. The
+ * overlaps cut the drawing into bands: a band between overlaps shows in one window only, an overlap in both
+ * of its neighbours. This runs for every grid that is tried, so it makes no objects.
  */
-function needed(raster: Raster, x: Offset, y: Offset): number[] {
-  const chosen = new Set<number>();
-  const open: { readonly windows: readonly number[] }[] = [];
-  const columns = bandsOf(x);
-  for (const row of bandsOf(y)) {
-    for (const column of columns) {
-      if (raster.count(column.from, row.from, column.to, row.to) === 0) continue;
-      const windows = row.windows.flatMap((r) => column.windows.map((c) => r * x.count + c));
-      if (windows.length === 1 && windows[0] !== undefined) chosen.add(windows[0]);
-      else open.push({ windows });
+function needed(raster: Raster, x: Offset, y: Offset, most: number): number[] | null {
+  const chosen = new Uint8Array(x.count * y.count);
+  let count = 0;
+  // First what one window alone can show, then what two share, then four.
+  for (let shared = 0; shared <= 2; shared++) {
+    for (let row = 0; row + 1 < y.bands.length; row++) {
+      const sharedRow = row % 2 === 0 && y.count > 1 ? 1 : 0;
+      if (sharedRow > shared) continue;
+      for (let column = 0; column + 1 < x.bands.length; column++) {
+        const sharedColumn = column % 2 === 0 && x.count > 1 ? 1 : 0;
+        if (sharedRow + sharedColumn !== shared) continue;
+        const ink = raster.count(
+          x.bands[column] ?? 0,
+          y.bands[row] ?? 0,
+          x.bands[column + 1] ?? 0,
+          y.bands[row + 1] ?? 0,
+        );
+        if (ink === 0) continue;
+        const [right, top] = [Math.min(x.count - 1, column >> 1), Math.min(y.count - 1, row >> 1)];
+        const [left, low] = [Math.max(0, right - sharedColumn), Math.max(0, top - sharedRow)];
+        if (showsOne(chosen, x.count, left, right, low, top)) continue;
+        chosen[low * x.count + left] = 1;
+        if (++count > most) return null;
+      }
     }
   }
-  open.sort((a, b) => a.windows.length - b.windows.length);
-  for (const { windows } of open) {
-    const first = windows[0];
-    if (first !== undefined && !windows.some((w) => chosen.has(w))) chosen.add(first);
-  }
-  return [...chosen].sort((a, b) => a - b);
+  return [...chosen.keys()].filter((i) => chosen[i] === 1);
 }
 
-interface Band {
-  readonly from: number;
-  readonly to: number;
-  readonly windows: readonly number[];
+function showsOne(
+  chosen: Uint8Array,
+  columns: number,
+  left: number,
+  right: number,
+  low: number,
+  top: number,
+): boolean {
+  for (let row = low; row <= top; row++) {
+    for (let column = left; column <= right; column++) if (chosen[row * columns + column] === 1) return true;
+  }
+  return false;
 }
 
-function bandsOf({ shift, count, pitch }: Offset): Band[] {
-  const bands: Band[] = [];
-  for (let k = 0; k <= count; k++) {
-    const from = Math.floor(shift + k * pitch);
-    const overlap = from + OVERLAP;
-    const windows = [k - 1, k].filter((w) => w >= 0 && w < count);
-    bands.push({ from, to: overlap, windows });
-    if (k < count) bands.push({ from: overlap, to: from + pitch, windows: [k] });
-  }
-  // A single window is laid off the whole squares to centre the drawing: it shows all of it.
-  return count === 1 ? [{ from: -1e6, to: 1e6, windows: [0] }] : bands;
+/** Edges of the bands along an axis: overlap, middle, overlap, and so on; one window shows everything. */
+function bandsOf(shift: number, count: number, pitch: number): number[] {
+  if (count === 1) return [-1e6, 1e6];
+  return Array.from({ length: count }, (_, k) => [shift + k * pitch, shift + k * pitch + OVERLAP])
+    .flat()
+    .concat(shift + count * pitch, shift + count * pitch + OVERLAP);
 }
 
 /** The window of a tile, in the turned drawing's millimetres. */
