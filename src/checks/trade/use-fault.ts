@@ -80,9 +80,10 @@ export function firstTool({ guide, shop }: Subject, serves: (tool: Tool) => bool
   return all.find((tool): tool is Tool => tool.kind === 'tool' && serves(tool)) ?? null;
 }
 
-/** What the item names for all its actions is mended there; else the line that asks for the refit shows it. */
-function placeInRefit({ action, named, reversal }: ToolUse, fault: UseFault): Span {
-  return reversal && !(named && action.with.length === 0) ? reversal.at : fault.at;
+/** A tool that the item names for all its actions is mended there; else the line that asks for the refit shows it. */
+function placeInRefit({ action, item, reversal }: ToolUse, { at }: UseFault): Span {
+  const onItem = action.with.length === 0 && item?.with.some((ref) => ref.at === at);
+  return reversal && !onItem ? reversal.at : at;
 }
 
 function sourceNotes(use: ToolUse, fault: UseFault): readonly Note[] {

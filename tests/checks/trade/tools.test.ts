@@ -179,6 +179,22 @@ Hold the :tool[bit-t20] ready. ${action}
     });
   });
 
+  it('is mended on the item where the item names the wrong wrench', async () => {
+    const told = await check(
+      strip(' with="wrench socket"', ':remove[bolt]{with=socket}.').replace('2..20', '10..20'),
+    );
+    expect(told).toMatchObject([{ code: 'torque-outside-wrench', at: 'wrench' }]);
+    expect(told[0]?.notes).toContain('::reverse{of=strip-down}');
+  });
+
+  it('asks at its own line for a wrench that the item does not name', async () => {
+    const told = await check(strip(' with=socket', 'Lay the :tool[bit-t20] down and :remove[bolt].'));
+    expect(told.map(({ code, at }) => [code, at])).toEqual([
+      ['item-unused', 'wrench'],
+      ['torque-wrench-missing', '::reverse{of=strip-down}'],
+    ]);
+  });
+
   it('is content with the tools of the item', async () => {
     expect(await codesOf(strip(' with="wrench socket"', ':remove[bolt]{with=socket}.'))).toEqual([]);
   });
