@@ -44,11 +44,11 @@ function linesOf(
 }
 
 function itemsWords(items: readonly BenchItem[], context: GuideContext): string | null {
-  return items.length === 0 ? null : items.map((item) => itemWords(item, context)).join('; ');
+  return items.length === 0 ? null : items.map((item) => benchItemWords(item, context)).join('; ');
 }
 
-/** "Bumper cover", "6 liner screws", "left fog lamp plug". */
-function itemWords({ item: id, count, side }: BenchItem, { guide }: GuideContext): string {
+/** "bumper cover", "6 liner screws", "fog lamp plug (left)". */
+export function benchItemWords({ item: id, count, side }: BenchItem, { guide }: GuideContext): string {
   const noun = guide.items.get(id)?.noun;
   const name = count === 1 ? (noun?.singular ?? id) : `${count} ${noun?.plural ?? id}`;
   return side === 'left' || side === 'right' ? `${name} (${side})` : name;

@@ -17,6 +17,7 @@ import { pickerView, pickTable, tableMarkup } from './pick-table.ts';
 import { isBlank, proseMarkup } from './prose.ts';
 import { safetyGroups } from './safety.ts';
 import { sectionViews } from './sections.ts';
+import { sheetsView } from './sheets.ts';
 import type { GuideView } from './views.ts';
 
 /** One guide as its page prints it. */
@@ -48,6 +49,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
     accounted: job.accounted,
     safety: safetyGroups(guide, context),
     sections: sectionViews(guide, context),
+    sheets: sheetsView(context),
     footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),
     table: tableMarkup(pickTable(context)),
   };

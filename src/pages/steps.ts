@@ -1,16 +1,13 @@
-import { isCounted, isFixing, itemTorqueWords } from '../job/index.ts';
-import { actionsOf } from '../job/walk.ts';
-import type { Step } from '../model/guide.ts';
-import type { Side } from '../model/item.ts';
 import type { PlannedStep } from '../model/job.ts';
 import { formatEstimate, formatMinutes } from '../units/estimate.ts';
 import { benchLines } from './bench.ts';
 import { blockViews } from './blocks.ts';
 import { type GuideContext, type NumberedStep, shownStep } from './context.ts';
-import { always, shownIn, shownWhen } from './plans.ts';
+import { always, shownIn } from './plans.ts';
 import { proseMarkup } from './prose.ts';
 import { readingsOf } from './readings.ts';
-import type { Shown, StepView, TorqueView, VaryingView } from './views.ts';
+import { torquesOf } from './torques.ts';
+import type { Shown, StepView, VaryingView } from './views.ts';
 
 /** One step as the page prints it. */
 export function stepView(numbered: NumberedStep, context: GuideContext): StepView {
@@ -78,32 +75,4 @@ function itemsOf(
     const shown: Shown = using.length === plans.length ? always : shownIn(context, using);
     return { ...shown, text: context.guide.items.get(id)?.noun.label ?? id };
   });
-}
-
-/** The torques that a step sets, with their order of tightening. */
-function torquesOf(step: Step, context: GuideContext): readonly TorqueView[] {
-  return actionsOf(step).flatMap(({ node, whens }) => {
-    const item = node.verb === 'tighten' ? context.guide.items.get(node.target.value) : undefined;
-    if (!item || !isFixing(item) || !item.torque || !isCounted(item)) return [];
-    const sides = item.side?.value === 'each' && !step.side ? 2 : 1;
-    const count = item.count.value * sides;
-    const narrowest = whens.at(-1);
-    return {
-      ...(narrowest ? shownWhen(context, { value: narrowest }) : always),
-      item: count === 1 ? item.noun.singular : `${count} ${item.noun.plural}`,
-      torque: itemTorqueWords(item),
-      pattern: item.pattern && count > 1 ? patternWords(item.pattern.value) : null,
-    };
-  });
-}
-
-function patternWords(pattern: 'cross' | 'circle' | 'row'): string {
-  switch (pattern) {
-    case 'cross':
-      return 'crosswise';
-    case 'circle':
-      return 'one after another round the circle';
-    case 'row':
-      return 'along the row';
-  }
 }

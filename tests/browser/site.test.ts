@@ -172,6 +172,8 @@ describe('the print', () => {
     expect(text).toMatch(/without front fog lamps/i);
     expect(text).not.toContain('Note where the fog lamps point');
     expect(text).not.toContain('the one that gets forgotten');
+    for (const sheet of ['Torque log', 'Count sheet', 'Done and checked', 'Bag labels'])
+      expect(text).toContain(sheet);
     sheets.forEach((sheet, index) => {
       expect(sheet).toContain(`Page ${index + 1} of ${sheets.length}`);
       expect(sheet).toContain('revision 3');

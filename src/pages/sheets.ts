@@ -1,0 +1,90 @@
+import type { BagLine, CountLine, Plan } from '../model/job.ts';
+import { benchItemWords } from './bench.ts';
+import { type GuideContext, shownStep, stepRef } from './context.ts';
+import { always, shownIn } from './plans.ts';
+import { torquesOf } from './torques.ts';
+import type { BagView, CountRow, SheetsView, Shown, SignOffRow, TorqueRow } from './views.ts';
+
+/** The sheets that are filled in during the job: torque log, bags with labels, count sheet, sign-offs. */
+export function sheetsView(context: GuideContext): SheetsView {
+  return {
+    torques: torqueRows(context),
+    bags: bagViews(context),
+    counts: countRows(context),
+    signOffs: signOffRows(context),
+  };
+}
+
+function torqueRows(context: GuideContext): readonly TorqueRow[] {
+  return [...context.steps.values()].flatMap((numbered) => {
+    const ref = stepRef(context, numbered.step.id);
+    if (!ref) return [];
+    return torquesOf(numbered.step, context).map((torque) => {
+      const shown: Shown = torque.plans === null ? shownStep(context, numbered) : torque;
+      return { ...torque, plans: shown.plans, only: shown.only, step: ref };
+    });
+  });
+}
+
+function bagViews(context: GuideContext): readonly BagView[] {
+  return shared(context, (plan) => plan.bags).map(({ row, shown }) => ({
+    ...shown,
+    number: row.number,
+    step: stepRef(context, row.step),
+    contents: row.contents.map((line) => ({
+      text: benchItemWords(line, context),
+      back: line.backIn === null ? null : stepRef(context, line.backIn),
+      end: line.backIn === null ? endWords(line) : null,
+    })),
+  }));
+}
+
+/** What becomes of what does not go back. */
+function endWords({ end }: BagLine): string {
+  return end === 'off' ? 'not put back' : end;
+}
+
+function countRows(context: GuideContext): readonly CountRow[] {
+  return shared(context, (plan) => plan.countSheet).map(({ row, shown }) => ({
+    ...shown,
+    name: context.guide.items.get(row.item)?.noun.label ?? row.item,
+    from: row.from === 'box' ? 'from the box' : 'off the vehicle',
+    out: row.out,
+    back: row.back,
+    elsewhere: elsewhereWords(row),
+  }));
+}
+
+function elsewhereWords({ discarded, handedOver, spare }: CountLine): string {
+  const parts = [
+    discarded > 0 ? `${discarded} discarded` : null,
+    handedOver > 0 ? `${handedOver} to the owner` : null,
+    spare > 0 ? `${spare} spare` : null,
+  ];
+  return parts.filter((part) => part !== null).join(', ');
+}
+
+function signOffRows(context: GuideContext): readonly SignOffRow[] {
+  return [...context.steps.values()].flatMap((numbered) => {
+    const ref = numbered.step.signOff ? stepRef(context, numbered.step.id) : null;
+    return ref ? [{ ...shownStep(context, numbered), step: ref }] : [];
+  });
+}
+
+/** Rows of all plans, those that are alike in several plans once, in the order in which they first come. */
+function shared<R>(context: GuideContext, rowsOf: (plan: Plan) => readonly R[]) {
+  const byText = new Map<string, { readonly row: R; readonly plans: Plan[] }>();
+  for (const plan of context.job.plans) {
+    for (const row of rowsOf(plan)) {
+      const text = JSON.stringify(row);
+      const found = byText.get(text);
+      if (found) found.plans.push(plan);
+      else byText.set(text, { row, plans: [plan] });
+    }
+  }
+  const all = context.job.plans.length;
+  return [...byText.values()].map(({ row, plans }) => ({
+    row,
+    shown: plans.length === all ? always : shownIn(context, plans),
+  }));
+}

@@ -1,0 +1,141 @@
+import { describe, expect, it } from 'vitest';
+import { computeJob } from '../../src/job/compute-job.ts';
+import type { Guide } from '../../src/model/guide.ts';
+import { guidePage } from '../../src/pages/guide-page.ts';
+import { dateWords, shortFingerprint } from '../../src/pages/identity.ts';
+import { pathFrom } from '../../src/pages/references.ts';
+import * as make from '../job/builder.ts';
+import { page } from './render.ts';
+
+function view(guide: Guide) {
+  return guidePage(guide, computeJob(guide), page());
+}
+
+const screws = make.guide({
+  items: [
+    make.part('panel', { label: 'Panel' }),
+    make.fastener('screw', { label: 'Panel screw', side: 'each', count: 3, holds: 'panel' }),
+    make.connector('lamp-plug', { label: 'Lamp plug', side: 'each', on: 'panel', when: 'fog' }),
+    make.tool('driver', { label: 'Driver' }),
+  ],
+  options: { fog: 'Front fog lamps' },
+  steps: [
+    { id: 'off', side: 'each', do: ['remove screw'], time: [2, 3, 4] },
+    { id: 'unplug', when: 'fog', do: ['disconnect lamp-plug'] },
+    { id: 'lift', do: ['remove panel'], people: 2, wait: 90 },
+  ],
+});
+
+describe('a step', () => {
+  const steps = view(screws).sections.flatMap((section) => section.steps);
+
+  it('tells the state of the vehicle and the bench when it is done, by build where builds differ', () => {
+    const [off, , lift] = steps;
+    expect(off?.bench).toContainEqual({
+      label: 'Off the vehicle',
+      text: '6 panel screws',
+      plans: null,
+      only: null,
+    });
+    expect(lift?.bench).toContainEqual({
+      label: 'Unplugged',
+      text: '2 lamp plugs',
+      plans: '0',
+      only: 'with front fog lamps',
+    });
+  });
+
+  it('never says that the vehicle may be moved where the guide does not', () => {
+    expect(steps[0]?.bench).toContainEqual({
+      label: 'Movement',
+      text: 'not stated',
+      plans: null,
+      only: null,
+    });
+  });
+
+  it('says sides, time for both, people and waiting in words', () => {
+    expect(steps[0]?.facts).toEqual(['Left side, then right side', '4–8\u00a0min for both']);
+    expect(steps[2]?.facts).toEqual(['2 people']);
+    expect(steps[2]?.wait).toBe('1\u00a0h\u00a030\u00a0min');
+  });
+
+  it('says of a step for some builds which they are, and of its own tools nothing more', () => {
+    expect(steps[1]).toMatchObject({ plans: '0', only: 'with front fog lamps' });
+  });
+});
+
+describe('the sheets that are filled in by hand', () => {
+  const job = make.guide({
+    items: [
+      make.part('panel', { label: 'Panel' }),
+      make.fastener('screw', { label: 'Panel screw', count: 3, holds: 'panel' }),
+      make.kit('nut', { label: 'Wing nut', count: 4, spare: 1, torque: '25 N·m' }),
+    ],
+    steps: [
+      { id: 'off', do: ['remove screw', 'remove panel'] },
+      { id: 'on', do: ['refit panel', 'refit screw', 'start nut', 'tighten nut'] },
+    ],
+  });
+  const { sheets } = view(job);
+
+  it('log each torque with its step', () => {
+    expect(sheets.torques).toMatchObject([
+      { step: { id: 'on', number: 2 }, torque: '25\u00a0N·m (18.4\u00a0lbf·ft)', plans: null },
+    ]);
+  });
+
+  it('label each bag with what is in it and where it goes back', () => {
+    expect(sheets.bags).toMatchObject([
+      {
+        number: 1,
+        step: { id: 'off' },
+        contents: [{ text: '3 panel screws', back: { id: 'on', number: 2 }, end: null }],
+      },
+    ]);
+  });
+
+  it('count what came out against what went back, spares named', () => {
+    const line = (name: string) => sheets.counts.find((row) => row.name === name);
+    expect(line('Panel screw')).toMatchObject({ from: 'off the vehicle', out: 3, back: 3, elsewhere: '' });
+    expect(line('Wing nut')).toMatchObject({ from: 'from the box', out: 4, back: 3, elsewhere: '1 spare' });
+  });
+});
+
+describe('the figures of a guide', () => {
+  it('name the steps that state no time', () => {
+    expect(view(screws).untimed.map(({ id }) => id)).toEqual(['unplug', 'lift']);
+  });
+
+  it('say "not accounted" where nothing is counted', () => {
+    expect(view(make.guide({ items: [], steps: [{ do: [] }] })).accounted).toBe(false);
+    expect(view(screws).accounted).toBe(true);
+  });
+});
+
+describe('lists that no heading of the guide declares', () => {
+  it('get a heading of their own in front', () => {
+    const elsewhere = { ...screws, file: 'other/guide.md' };
+    expect(view(elsewhere).sections.map(({ id }) => id)).toEqual(['list_need', 'list_off', 'work']);
+  });
+});
+
+describe('identity', () => {
+  it('is told as people say it', () => {
+    expect(dateWords('2026-10-02')).toBe('2\u00a0October 2026');
+    expect(dateWords('next week')).toBe('next week');
+    expect(dateWords('2026-13-02')).toBe('2026-13-02');
+    expect(shortFingerprint('3f2a9c04b7d1e588')).toBe('3f2a\u00a09c04\u00a0b7d1');
+  });
+});
+
+describe('an address in a file of the workspace', () => {
+  it('is a path from the root, or nothing where it leaves the workspace', () => {
+    expect(pathFrom('a/guide.md', 'pictures/x%20y.jpg?v=1#top')).toBe('a/pictures/x y.jpg');
+    expect(pathFrom('a/guide.md', '../platforms/p.md')).toBe('platforms/p.md');
+    expect(pathFrom('a/guide.md', '../../etc/passwd')).toBeNull();
+    expect(pathFrom('a/guide.md', 'https://example.org/x.jpg')).toBeNull();
+    expect(pathFrom('a/guide.md', '//example.org/x.jpg')).toBeNull();
+    expect(pathFrom('a/guide.md', '100%.jpg')).toBe('a/100%.jpg');
+  });
+});
