@@ -1,3 +1,4 @@
+import type { Side } from '../model/item.ts';
 import type { PlannedStep } from '../model/job.ts';
 import { formatEstimate, formatMinutes } from '../units/estimate.ts';
 import { benchLines } from './bench.ts';

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import puppeteer, { type Browser } from 'puppeteer-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { buildSite } from '../../src/site/build-site.ts';
 import { files, inspection } from '../site/workspace.ts';
 
@@ -15,6 +15,9 @@ const facts = `({
   pictures: [...document.images].map((image) => image.naturalWidth > 0),
   over: document.documentElement.scrollWidth - document.documentElement.clientWidth,
 })`;
+
+// A browser on a busy machine takes its time; nothing here is about speed.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 let browser: Browser;
 let top: string;
@@ -28,7 +31,7 @@ beforeAll(async () => {
     throw new Error('no Firefox: install the Debian package "firefox-esr" or set FIREFOX');
   }
   browser = await puppeteer.launch({ browser: 'firefox', executablePath, headless: true });
-}, 120_000);
+});
 
 afterAll(async () => {
   await browser.close();
@@ -53,5 +56,5 @@ describe('a guide in Firefox, from file://', () => {
     expect(await page.evaluate('location.hash')).toBe('#build=fog:yes');
     expect(await page.evaluate(facts)).toMatchObject({ fog: 'block' });
     await page.close();
-  }, 60_000);
+  });
 });

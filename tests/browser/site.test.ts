@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { buildSite } from '../../src/site/build-site.ts';
 import { files, inspection } from '../site/workspace.ts';
 import { open, startChromium } from './browser.ts';
@@ -14,6 +14,9 @@ const pages = ['index.html', 'platforms/larkspur-dray/index.html', guide];
 
 /** What can be read of an element now, without what is hidden. */
 const words = async (locator: Locator) => (await locator.allInnerTexts()).join('\n');
+
+// A browser on a busy machine takes its time; nothing here is about speed.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 let browser: Browser;
 let top: string;
@@ -25,7 +28,7 @@ beforeAll(async () => {
   const outcome = await buildSite(inspection(), files(), folder);
   if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
   browser = await startChromium();
-}, 60_000);
+});
 
 afterAll(async () => {
   await browser.close();

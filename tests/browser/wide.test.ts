@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Prose, ProseElement } from '../../src/model/prose.ts';
 import { buildSite } from '../../src/site/build-site.ts';
 import { prose, text } from '../job/builder.ts';
@@ -34,6 +34,9 @@ const guide = {
   partNumber: { value: word, at: fixture.guide.title.at },
 };
 
+// A browser on a busy machine takes its time; nothing here is about speed.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+
 let browser: Browser;
 let folder: string;
 
@@ -42,7 +45,7 @@ beforeAll(async () => {
   const outcome = await buildSite(inspection(guide), files(), folder);
   if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
   browser = await startChromium();
-}, 60_000);
+});
 
 afterAll(async () => {
   await browser.close();
