@@ -1,7 +1,8 @@
 export { type ActionRule, actionRule, actionRules, bindsTool, isFixing, targetKinds } from './actions.ts';
-export { type Trait, traitsForAuthor, whenInWords } from './build-words.ts';
+export { fewestTraits, type Trait, traitsForAuthor, whenInWords } from './build-words.ts';
 export { enumerateBuilds } from './builds.ts';
 export { computeJob } from './compute-job.ts';
+export { type ConditionPlace, conditionsOf } from './conditions.ts';
 export { capitalised, listed, lowered, nounOf } from './noun.ts';
 export {
   actionWords,
@@ -17,4 +18,4 @@ export { helperWords, secondTechnicianWords } from './schedule/index.ts';
 export { type Feature, findTarget, holesOf, type Target } from './target.ts';
 export { toolsOf } from './uses.ts';
 export { actionsOf, inlinesOf, type Placed, placedIn, placedInStep, stepsOf } from './walk.ts';
-export { allHold, holds } from './when.ts';
+export { allHold, holds, optionsIn, whenKey } from './when.ts';

@@ -1,10 +1,8 @@
-import type { Block } from '../model/block.ts';
 import type { Guide } from '../model/guide.ts';
 import type { BuildProblem } from '../model/job.ts';
-import type { Prose } from '../model/prose.ts';
 import type { Build, Option, When } from '../model/when.ts';
 import { buildKey, enumerateBuilds, reduced, valuesOf } from './builds.ts';
-import { prosesOf } from './walk.ts';
+import { conditionsOf } from './conditions.ts';
 import { holds, optionsIn, whenKey } from './when.ts';
 
 /** The most outcomes that a guide may have. */
@@ -50,36 +48,8 @@ export function distinctOutcomes(guide: Guide): Outcomes {
 
 /** Every condition that a guide is written under, each wording once. */
 export function whensOf(guide: Guide): readonly When[] {
-  const found = new Map<string, When>();
-  const add = (when: { readonly value: When } | null): void => {
-    if (when) found.set(whenKey(when.value), when.value);
-  };
-  const addBlocks = (blocks: readonly Block[]): void => {
-    for (const block of blocks) {
-      if (block.type !== 'prose') add(block.when);
-      for (const prose of prosesOf(block)) addProse(prose, add);
-    }
-  };
-  for (const item of guide.items.values()) add(item.when);
-  addBlocks(guide.opening);
-  for (const section of guide.sections) {
-    addBlocks(section.intro);
-    for (const step of section.steps) {
-      add(step.when);
-      addBlocks(step.blocks);
-    }
-  }
-  return [...found.values()];
-}
-
-function addProse(prose: Prose, add: (when: { readonly value: When } | null) => void): void {
-  for (const node of prose) {
-    if (node.type === 'element') addProse(node.children, add);
-    else if (node.type === 'where') {
-      add(node.when);
-      addProse(node.children, add);
-    } else if (node.type !== 'text') add(node.when);
-  }
+  const found = conditionsOf(guide).map(({ when }) => [whenKey(when.value), when.value] as const);
+  return [...new Map(found).values()];
 }
 
 function outcomeKey(whens: readonly When[], build: Build): string {

@@ -1,0 +1,40 @@
+import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import { actionsOf, stepsOf } from '../../job/index.ts';
+import type { Rule } from '../rule.ts';
+import { areKnown, buildsOf, buildsWith, witnessNotes } from './witness.ts';
+
+const plug = '::connector[Fog lamp plug]{#fog-plug when=fog}\n\n::step[Swap the seal]{#seal}\n\n';
+
+const card: RuleCard = {
+  code: 'action-impossible',
+  severity: 'error',
+  title: 'Something is done to an item that the build does not have',
+  why: 'A technician who is told to unplug a lamp that the vehicle does not have will look for it, behind a panel that need not have come off.',
+  bad: `${plug}:disconnect[fog-plug], change its seal and :connect[fog-plug].`,
+  good: `${plug}:where[:disconnect[fog-plug], change its seal and :connect[fog-plug].]{when=fog}`,
+};
+
+/** An action on an item that only some builds have stands under a condition as narrow. */
+export const actionImpossible: Rule = {
+  card,
+  run: ({ guide, job }, report) => {
+    const builds = buildsOf(job);
+    const told = new Set<string>();
+    for (const { node, whens } of stepsOf(guide).flatMap(actionsOf)) {
+      const item = guide.items.get(node.target.value);
+      if (!item?.when || node.unknown.has('when') || !areKnown([...whens, item.when.value], guide)) continue;
+      const done = buildsWith(whens, builds);
+      const there = buildsWith([item.when.value], done);
+      // A derived step repeats its source, and one line of it is enough.
+      if (there.length === done.length || told.has(item.id)) continue;
+      told.add(item.id);
+      const missing = done.filter((build) => !there.includes(build));
+      const message = `the ${item.noun.singular} is not on every build for which this is done`;
+      const notes = [
+        { message: 'it is there only under this condition', at: item.when.at },
+        ...witnessNotes(missing, guide, job),
+      ];
+      report(finding(card, node.at, message, { notes }));
+    }
+  },
+};

@@ -1,0 +1,67 @@
+import type { Block } from '../model/block.ts';
+import type { Guide, Section, Step } from '../model/guide.ts';
+import type { Item } from '../model/item.ts';
+import type { Prose } from '../model/prose.ts';
+import type { When } from '../model/when.ts';
+import type { Written } from '../source/span.ts';
+import { prosesOf } from './walk.ts';
+
+/** What a condition of a guide stands on. */
+export type ConditionOn =
+  | { readonly kind: 'item'; readonly item: Item }
+  | { readonly kind: 'step'; readonly section: Section; readonly step: Step }
+  | { readonly kind: 'block'; readonly step: Step | null; readonly block: Block }
+  | { readonly kind: 'words'; readonly step: Step | null; readonly block: Block };
+
+/** A condition where an author wrote it. */
+export interface ConditionPlace {
+  readonly when: Written<When>;
+  /** What must hold for it to be read at all, outermost first. */
+  readonly outer: readonly When[];
+  readonly on: ConditionOn;
+}
+
+/** Every condition of a guide, in the order of the text after those of the items. */
+export function conditionsOf(guide: Guide): readonly ConditionPlace[] {
+  const items = [...guide.items.values()].flatMap((item) => placed(item.when, [], { kind: 'item', item }));
+  const sections = guide.sections.flatMap((section) => [
+    ...inBlocks(section.intro, null, []),
+    ...section.steps.flatMap((step) => [
+      ...placed(step.when, [], { kind: 'step', section, step }),
+      ...inBlocks(step.blocks, step, step.when ? [step.when.value] : []),
+    ]),
+  ]);
+  return [...items, ...inBlocks(guide.opening, null, []), ...sections];
+}
+
+function inBlocks(
+  blocks: readonly Block[],
+  step: Step | null,
+  outer: readonly When[],
+): readonly ConditionPlace[] {
+  return blocks.flatMap((block) => {
+    const own = block.type === 'prose' ? null : block.when;
+    const inside = own ? [...outer, own.value] : outer;
+    return [
+      ...placed(own, outer, { kind: 'block', step, block }),
+      ...prosesOf(block).flatMap((prose) => inProse(prose, inside, { kind: 'words', step, block })),
+    ];
+  });
+}
+
+function inProse(prose: Prose, outer: readonly When[], on: ConditionOn): readonly ConditionPlace[] {
+  return prose.flatMap((node): readonly ConditionPlace[] => {
+    if (node.type === 'text') return [];
+    if (node.type === 'element') return inProse(node.children, outer, on);
+    if (node.type !== 'where') return placed(node.when, outer, on);
+    return [{ when: node.when, outer, on }, ...inProse(node.children, [...outer, node.when.value], on)];
+  });
+}
+
+function placed(
+  when: Written<When> | null,
+  outer: readonly When[],
+  on: ConditionOn,
+): readonly ConditionPlace[] {
+  return when ? [{ when, outer, on }] : [];
+}
