@@ -1,5 +1,5 @@
 import { directives } from '../directives/index.ts';
-import type { DirectiveNames } from '../syntax/read.ts';
+import type { DirectiveNames } from '../syntax/names.ts';
 import type { Directive } from '../syntax/tree.ts';
 
 const named = (form: Directive['form']): ReadonlySet<string> =>

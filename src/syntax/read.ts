@@ -7,19 +7,11 @@ import { type Written, wholeFile } from '../source/span.ts';
 import { convertRoot } from './convert.ts';
 import { takeHeadingId } from './heading-id.ts';
 import { parseMarkdown, toHtmlTree } from './markdown.ts';
+import type { DirectiveNames } from './names.ts';
 import { judge } from './rules/index.ts';
 import { pageOf } from './rules/rule.ts';
 import { textOversized } from './rules/text-oversized.ts';
 import type { Document } from './tree.ts';
-
-/** The directives that exist, by the form they are written in, as `directives/` knows them. */
-export interface DirectiveNames {
-  readonly leaf: ReadonlySet<string>;
-  readonly container: ReadonlySet<string>;
-  readonly text: ReadonlySet<string>;
-  /** Attributes that may stand without a value, on any directive. */
-  readonly flags: ReadonlySet<string>;
-}
 
 /** A file as read. `sound` is false where a fault of syntax makes what follows from the text unsure. */
 export interface Reading {

@@ -2,7 +2,8 @@ import type { Finding } from '../../src/diagnostics/finding.ts';
 import { collector } from '../../src/diagnostics/report.ts';
 import { lineColumn, sourceFile } from '../../src/source/source-file.ts';
 import type { Span } from '../../src/source/span.ts';
-import { type DirectiveNames, type Reading, readMarkdown } from '../../src/syntax/read.ts';
+import type { DirectiveNames } from '../../src/syntax/names.ts';
+import { type Reading, readMarkdown } from '../../src/syntax/read.ts';
 
 /** The names of the format, as far as these tests write them. */
 export const names: DirectiveNames = {

@@ -4,7 +4,7 @@ import type { Note, Suggestion } from '../../diagnostics/finding.ts';
 import type { RuleCard } from '../../diagnostics/rule-card.ts';
 import type { SourceFile } from '../../source/source-file.ts';
 import type { Range } from '../directive-places.ts';
-import type { DirectiveNames } from '../read.ts';
+import type { DirectiveNames } from '../names.ts';
 
 /** A node of the parsed file with its place and all that holds it, outermost first. */
 export interface Placed {
