@@ -29,7 +29,7 @@ export function titleBlock(resolved: Resolved, box: Bounds, context: SheetContex
   const { metrics } = context;
   const guide = metrics.wrap(context.guideTitle, HEIGHT.small, width).slice(0, 2);
   const marks: Mark[] = [
-    words(metrics.fit(resolved.title, HEIGHT.title, width, true), box.minX, box.maxY - 5, HEIGHT.title, {
+    words(metrics.fit(resolved.title, HEIGHT.title, width, true), box.minX, box.maxY - 5.6, HEIGHT.title, {
       bold: true,
     }),
     ...guide.map((text, i) => words(text, box.minX, box.maxY - 10.5 - i * 4, HEIGHT.small)),

@@ -23,7 +23,7 @@ export const LINES = {
 export type LineKind = keyof typeof LINES;
 
 /** Lettering heights after ISO 3098, mm (height of a capital). */
-export const HEIGHT = { ruler: 1.8, small: 2.5, normal: 3.5, title: 5, sheet: 10 } as const;
+export const HEIGHT = { ruler: 1.8, small: 2.5, normal: 3.5, title: 5, sheet: 7 } as const;
 
 export type Anchor = 'start' | 'middle' | 'end';
 

@@ -64,7 +64,7 @@ export function floorOf(bounds: Bounds): Floor {
       const box = stretchBox([from, to]);
       return (
         !boxes.some((b) => boundsMeet(b, box) && crossesBox([from, to], b)) &&
-        !near(box).some((s) => stretchesCross(s, [from, to]))
+        !near(box).some((s) => boundsMeet(stretchBox(s), box) && stretchesCross(s, [from, to]))
       );
     },
   };
@@ -107,6 +107,7 @@ function crossesBox([a, b]: Stretch, box: Bounds): boolean {
   return enter <= leave;
 }
 
+/** For stretches whose boxes meet; those on one line count as crossing. */
 function stretchesCross([a, b]: Stretch, [c, d]: Stretch): boolean {
   const side = (p: Point, q: Point, r: Point): number =>
     (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);

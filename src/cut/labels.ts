@@ -32,10 +32,15 @@ export function labelView(view: View): void {
 }
 
 function labelDatums(view: View): void {
-  for (const { label, axis, line: datum } of view.lines.datums) {
-    if (datum.kind !== 'line') continue;
+  const all = view.lines.datums.flatMap(({ label, axis, line: datum }) => {
+    if (datum.kind !== 'line') return [];
     const [from, to] = [movePoint(datum.from, view.move), movePoint(datum.to, view.move)];
-    const upright = Math.abs(to.x - from.x) < 1e-6;
+    return [{ label, axis, datum, from, to, upright: Math.abs(to.x - from.x) < 1e-6 }];
+  });
+  // Level ones first: their words fit along them, and leave room for the others.
+  for (const { label, axis, datum, from, to, upright } of all.sort(
+    (a, b) => Number(a.upright) - Number(b.upright),
+  )) {
     const { origin } = view.resolved;
     const position = axis === 'vertical' ? datum.from.x - origin.x : datum.from.y - origin.y;
     const text = `DATUM ${label} (${axis === 'vertical' ? 'x' : 'y'} = ${signed(position / view.factor)})`;
@@ -50,7 +55,16 @@ function labelDatums(view: View): void {
         turn: upright ? (90 as const) : (0 as const),
       }));
     }).flat();
-    letter(view, text, HEIGHT.small, places);
+    // Where no room is along the line, the words stand square to it.
+    const square = Array.from({ length: 60 }, (_, i) => {
+      const at = { x: from.x + ((to.x - from.x) * i) / 59, y: from.y + ((to.y - from.y) * i) / 59 };
+      return ([1.8, -1.8] as const).map((away) => ({
+        at: upright ? { x: at.x + away, y: at.y } : { x: at.x, y: at.y + away },
+        anchor: away > 0 ? ('start' as const) : ('end' as const),
+        turn: upright ? (0 as const) : (90 as const),
+      }));
+    }).flat();
+    letter(view, text, HEIGHT.small, [...places, ...square]);
   }
 }
 

@@ -164,7 +164,7 @@ function needed(raster: Raster, x: Offset, y: Offset, most: number): number[] | 
         );
         if (ink === 0) continue;
         const [right, top] = [Math.min(x.count - 1, column >> 1), Math.min(y.count - 1, row >> 1)];
-        const [left, low] = [Math.max(0, right - sharedColumn), Math.max(0, top - sharedRow)];
+        const [left, low] = [Math.max(0, (column >> 1) - sharedColumn), Math.max(0, (row >> 1) - sharedRow)];
         if (showsOne(chosen, x.count, left, right, low, top)) continue;
         chosen[low * x.count + left] = 1;
         if (++count > most) return null;

@@ -1,0 +1,160 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { Mark, Sheet } from '../../src/cut/drawing.ts';
+import { metricsOf } from '../../src/cut/metrics.ts';
+import { resolve } from '../../src/cut/resolve.ts';
+import { drawSheets } from '../../src/cut/sheets.ts';
+import type { Bounds, Point } from '../../src/geometry/point.ts';
+import { flattenSegment, startOf } from '../../src/geometry/segment.ts';
+import type { CutTemplate } from '../../src/model/cut-template.ts';
+import { CONTEXT, hole, keepOut, outline, template } from './fixtures.ts';
+
+const metrics = metricsOf(CONTEXT.fonts);
+const context = { ...CONTEXT, metrics };
+
+const randomTemplate: fc.Arbitrary<CutTemplate> = fc
+  .record({
+    x: fc.integer({ min: -150, max: 50 }),
+    y: fc.integer({ min: 5, max: 120 }),
+    width: fc.integer({ min: 20, max: 330 }),
+    height: fc.integer({ min: 20, max: 330 }),
+    radius: fc.integer({ min: 0, max: 9 }),
+    open: fc.boolean(),
+    holes: fc.array(
+      fc.record({
+        x: fc.integer({ min: -200, max: 250 }),
+        y: fc.integer({ min: -60, max: 460 }),
+        d: fc.integer({ min: 3, max: 40 }),
+      }),
+      { maxLength: 8 },
+    ),
+    out: fc.boolean(),
+  })
+  .map(({ x, y, width, height, radius, open, holes, out }) =>
+    template({
+      title: 'Opening',
+      outlines: [
+        outline(
+          [
+            [x, y, open ? undefined : radius],
+            [x + width, y, open ? undefined : radius],
+            [x + width, y + height, radius],
+            [x, y + height, radius],
+          ].map(([a = 0, b = 0, r]) => (r === undefined ? ([a, b] as const) : ([a, b, r || 1] as const))),
+          open ? 'bottom' : null,
+        ),
+      ],
+      holes: holes.map((h) => hole(h.x, h.y, h.d)),
+      keepOuts: out
+        ? [
+            keepOut('Washer hose', [
+              [x, y + height + 15],
+              [x + width, y + height + 15],
+              [x + width, y + height + 30],
+              [x, y + height + 30],
+            ]),
+          ]
+        : [],
+    }),
+  )
+  .filter((t) => !resolve(t).findings.some((f) => f.severity === 'error'));
+
+type Text = Extract<Mark, { kind: 'text' }>;
+
+function flat(marks: readonly Mark[]): Mark[] {
+  return marks.flatMap((m) => (m.kind === 'clip' ? flat(m.marks) : [m]));
+}
+
+/** The stretches of one kind of line, clipped marks included: what lies outside a window touches no text. */
+function stretches(sheet: Sheet, kind: string): [Point, Point][] {
+  return flat(sheet.marks).flatMap((m) => {
+    if (m.kind !== 'stroke' || m.line !== kind) return [];
+    return m.segments.flatMap((s) => {
+      let from = startOf(s);
+      return flattenSegment(s, 0.05).map((to): [Point, Point] => {
+        const one: [Point, Point] = [from, to];
+        from = to;
+        return one;
+      });
+    });
+  });
+}
+
+/** True where some point of a stretch, taken each 0.1 mm, lies in a box. */
+function enters([a, b]: [Point, Point], box: Bounds): boolean {
+  if (Math.max(a.x, b.x) < box.minX || Math.min(a.x, b.x) > box.maxX) return false;
+  if (Math.max(a.y, b.y) < box.minY || Math.min(a.y, b.y) > box.maxY) return false;
+  const steps = Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / 0.1) + 1;
+  for (let i = 0; i <= steps; i++) {
+    const p = { x: a.x + ((b.x - a.x) * i) / steps, y: a.y + ((b.y - a.y) * i) / steps };
+    if (p.x > box.minX && p.x < box.maxX && p.y > box.minY && p.y < box.maxY) return true;
+  }
+  return false;
+}
+
+/** Sides of the upright squares on a sheet whose two diagonals are drawn too. */
+function squares(sheet: Sheet): number[] {
+  return flat(sheet.marks).flatMap((m) => {
+    const [first] = m.kind === 'stroke' ? m.segments : [];
+    if (m.kind !== 'stroke' || m.segments.length !== 1 || first?.kind !== 'line') return [];
+    const [dx, dy] = [first.to.x - first.from.x, first.to.y - first.from.y];
+    return Math.abs(dx) > 40 && Math.abs(dx - Math.abs(dy)) < 1e-9
+      ? [Math.round(Math.abs(dx) * 1e6) / 1e6]
+      : [];
+  });
+}
+
+test('200 random templates: no text on a cut line or on other text, no empty sheet, a proof square on every sheet', () => {
+  fc.assert(
+    fc.property(randomTemplate, fc.constantFrom('a4' as const, 'letter' as const), (one, paper) => {
+      const drawn = drawSheets(resolve(one).resolved, paper, context);
+      if (!drawn.ok) throw new Error(`${drawn.needed} sheets`);
+      expect(drawn.sheets).toHaveLength(drawn.plan.pages);
+      for (const [i, sheet] of drawn.sheets.entries()) {
+        const texts = flat(sheet.marks).filter((m): m is Text => m.kind === 'text' && m.text !== '');
+        const cuts = stretches(sheet, 'cut');
+        const boxes = texts.map((t) => metrics.box(t));
+        for (const [j, box] of boxes.entries()) {
+          const crossing = cuts.find((s) => enters(s, box));
+          if (crossing) throw new Error(`“${texts[j]?.text}” lies on a cut line of sheet ${i + 1}`);
+        }
+        const labels = boxes.filter((_, j) =>
+          /^(x |[A-Z]{1,2}\d* |DATUM|KEEP|K\d|−?\d)/.test(texts[j]?.text ?? ''),
+        );
+        labels.forEach((a, j) => {
+          for (const b of labels.slice(j + 1)) {
+            const apart = a.maxX <= b.minX || b.maxX <= a.minX || a.maxY <= b.minY || b.maxY <= a.minY;
+            // Lines of one label stand one and a half heights apart, their boxes overlap by a hair.
+            const sharesLine = Math.abs(a.minX - b.minX) < 1e-6;
+            if (!apart && !sharesLine) throw new Error(`labels overlap on sheet ${i + 1}`);
+          }
+        });
+        const sides = squares(sheet);
+        expect(sides.filter((s) => s === 50 || s === 100).length).toBeGreaterThanOrEqual(2);
+      }
+      for (const tile of drawn.plan.tiles) {
+        const { x, y, width, height } = tile.window;
+        const ink = resolve(one).resolved;
+        const near = [
+          ...ink.cuts.flatMap((c) => c.cut.segments),
+          ...ink.keepOuts.flatMap((k) => k.area.segments),
+        ];
+        const datums = ink.datums.length;
+        const shows = near.some((s) =>
+          [startOf(s), ...flattenSegment(s, 0.05)].some((p, k, all) => {
+            const q = all[k + 1] ?? p;
+            return enters([p, q], {
+              minX: x - 0.5,
+              minY: y - 0.5,
+              maxX: x + width + 0.5,
+              maxY: y + height + 0.5,
+            });
+          }),
+        );
+        // A sheet may be there for a datum line alone, when it runs outside the cuts.
+        expect(shows || datums > 0).toBe(true);
+      }
+    }),
+    { numRuns: 200 },
+  );
+}, 120_000);
