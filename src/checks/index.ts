@@ -7,6 +7,7 @@ import { contentsDisagree } from './contents-disagree.ts';
 import { dryRunRules } from './dry-run/index.ts';
 import { itemUndeclared } from './item-undeclared.ts';
 import { itemUnused } from './item-unused.ts';
+import { languageRules } from './language/index.ts';
 import { linkMissing } from './link-missing.ts';
 import { mentionWrongKind } from './mention-wrong-kind.ts';
 import { noneContradicted } from './none-contradicted.ts';
@@ -35,6 +36,7 @@ const textRules: readonly Rule[] = [
   stepUnknown,
   toolUndeclared,
   ...buildRules,
+  ...languageRules,
   ...tradeRules,
 ];
 

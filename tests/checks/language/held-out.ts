@@ -21,17 +21,37 @@ export const heldOut: readonly Labelled[] = [
   ['step', 'Do not lever under the pin head.'],
   ['step', 'Never carry the seat by its backrest.'],
   ['step', 'From the inside, find both bows and look for wires that cross between them.'],
-  ['step', 'Look up the waiting time in the vehicle maker’s data, and take it when it is longer than ten minutes.', 'condition-late'],
+  [
+    'step',
+    'Look up the waiting time in the vehicle maker’s data, and take it when it is longer than ten minutes.',
+    'condition-late',
+  ],
   ['step', 'Have the helper carry the edge.'],
   ['step', 'Clips with a bent leg go in the bin.'],
   ['step', 'Both hooks must click.'],
   ['step', 'Square to the curve, start the hole saw at low speed.'],
   ['step', 'One bolt stands at each end of both rails.'],
   // Over twenty words.
-  ['step', 'Work the lever behind the rear edge of the arch trim from below, beginning at the foot, and move up one clip at a time to the top.', 'sentence-long'],
-  ['step', 'The loom runs along the top of the beam, with a loop down to each lamp and a branch up to the right headlamp on halogen vehicles.', 'sentence-long'],
-  ['step', 'Before the cover is pushed home, look along both gaps from the front, compare them with each other, and move the cover sideways where they differ by more than a millimetre.', 'sentence-long'],
-  ['step', 'Lay the template on the cover with its lower edge on the lower edge of the cover, its centre tick on the moulded tick, and its left end free.', 'sentence-long'],
+  [
+    'step',
+    'Work the lever behind the rear edge of the arch trim from below, beginning at the foot, and move up one clip at a time to the top.',
+    'sentence-long',
+  ],
+  [
+    'step',
+    'The loom runs along the top of the beam, with a loop down to each lamp and a branch up to the right headlamp on halogen vehicles.',
+    'sentence-long',
+  ],
+  [
+    'step',
+    'Before the cover is pushed home, look along both gaps from the front, compare them with each other, and move the cover sideways where they differ by more than a millimetre.',
+    'sentence-long',
+  ],
+  [
+    'step',
+    'Lay the template on the cover with its lower edge on the lower edge of the cover, its centre tick on the moulded tick, and its left end free.',
+    'sentence-long',
+  ],
   // More than three instructions.
   ['step', 'Remove the screws, unplug the lamp, lift it out and set it aside.', 'sentence-crowded'],
   ['step', 'Switch off, pull the key, open the bonnet, prop it and find the battery.', 'sentence-crowded'],
@@ -64,7 +84,10 @@ export const heldOut: readonly Labelled[] = [
   // Notes.
   ['note', 'The arch screw cannot be seen until the liner is folded back.'],
   ['note', 'Two passes run over all four bolts.'],
-  ['note', 'The loom carries its own fuse and relay, sealed in the branch that goes to the main-beam feed of the vehicle.'],
+  [
+    'note',
+    'The loom carries its own fuse and relay, sealed in the branch that goes to the main-beam feed of the vehicle.',
+  ],
   ['note', 'Check the seal before you close the panel.', 'note-instructs'],
   ['note', 'Use a new clip.', 'note-instructs'],
   ['note', 'Do not reuse the old screws.', 'note-instructs'],
@@ -73,7 +96,10 @@ export const heldOut: readonly Labelled[] = [
   ['note', 'If the plug is tight, squeeze its latch.', 'note-instructs'],
   ['note', 'Torque values are in the table at the end.'],
   // Places that are not judged.
-  ['message', 'Chips can injure an eye. Wear eye protection, and feel behind the panel for wires and hoses first, then clamp the panel so that it cannot turn with the saw.'],
+  [
+    'message',
+    'Chips can injure an eye. Wear eye protection, and feel behind the panel for wires and hoses first, then clamp the panel so that it cannot turn with the saw.',
+  ],
   ['prove', 'Fog lamps light, both sides'],
   ['figure', 'The clip should be pressed here'],
 ];
