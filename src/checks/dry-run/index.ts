@@ -9,6 +9,7 @@ import { cutBeforeTrial } from './cut-before-trial.ts';
 import { fastenerHoldsNothing } from './fastener-holds-nothing.ts';
 import { fastenerLeftLoose } from './fastener-left-loose.ts';
 import { fastenerLeftOver } from './fastener-left-over.ts';
+import { holesDisagree } from './holes-disagree.ts';
 import { kitLeftInBox } from './kit-left-in-box.ts';
 import { needUnmet } from './need-unmet.ts';
 import { oneTimeNotReplaced } from './one-time-not-replaced.ts';
@@ -18,9 +19,14 @@ import { partStillConnected } from './part-still-connected.ts';
 import { partStillCovered } from './part-still-covered.ts';
 import { partStillFastened } from './part-still-fastened.ts';
 import { placeTaken } from './place-taken.ts';
+import { relationCycle } from './relation-cycle.ts';
+import { relationWrongKind } from './relation-wrong-kind.ts';
+import { replacementShort } from './replacement-short.ts';
 import { sideDisagrees } from './side-disagrees.ts';
+import { spareExceedsCount } from './spare-exceeds-count.ts';
 import { supplyOverused } from './supply-overused.ts';
 import { supplyUnderused } from './supply-underused.ts';
+import { supplyUnitDiffers } from './supply-unit-differs.ts';
 import { temporaryLeftOn } from './temporary-left-on.ts';
 import { tightenedBeforeStarted } from './tightened-before-started.ts';
 import { undoneWithoutDoing } from './undone-without-doing.ts';
@@ -37,6 +43,7 @@ export const dryRunRules: readonly Rule[] = [
   fastenerHoldsNothing,
   fastenerLeftLoose,
   fastenerLeftOver,
+  holesDisagree,
   kitLeftInBox,
   needUnmet,
   oneTimeNotReplaced,
@@ -46,9 +53,14 @@ export const dryRunRules: readonly Rule[] = [
   partStillCovered,
   partStillFastened,
   placeTaken,
+  relationCycle,
+  relationWrongKind,
+  replacementShort,
   sideDisagrees,
+  spareExceedsCount,
   supplyOverused,
   supplyUnderused,
+  supplyUnitDiffers,
   temporaryLeftOn,
   tightenedBeforeStarted,
   undoneWithoutDoing,

@@ -62,7 +62,9 @@ function settle(lot: Lot, move: Move, before: StateName, ledger: Ledger): void {
 }
 
 function use(lot: Lot, action: Action, ledger: Ledger): void {
-  if (!action.amount) return;
+  if (!action.amount || lot.item?.kind !== 'supply') return;
+  // Amounts of another kind cannot be added up, which another rule tells.
+  if (action.amount.value.dimension !== lot.item.quantity?.value.dimension) return;
   ledger.used[lot.index] = (ledger.used[lot.index] ?? 0) + action.amount.value.base;
   ledger.usedAt[lot.index]?.push(action.amount.at);
 }

@@ -1,0 +1,59 @@
+import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import type { Feature } from '../../job/index.ts';
+import { holesOf, totalCount } from '../../job/index.ts';
+import type { Guide } from '../../model/guide.ts';
+import type { Rule } from '../rule.ts';
+
+const screws = (count: number) => `::part[Bumper cover]{#cover}
+::tool[5.5 mm drill bit]{#bit diameter="5.5 mm"}
+::kit[Bezel screw]{#screw count=${count} thread=M5x0.8}
+
+:::cut-template[Bezel holes]{#holes panel=cover face=outside}
+::datum[Centreline]{axis=vertical at="0 mm"}
+::datum[Lower edge]{axis=horizontal at="0 mm"}
+::hole[Left bezel hole]{#left centre="-84,30" diameter="5.5 mm" for=screw unit=mm}
+::hole[Right bezel hole]{#right centre="84,30" diameter="5.5 mm" for=screw unit=mm}
+:::
+
+::step[Drill and fit]{#drill}
+
+:drill[left]{with=bit} and :drill[right]{with=bit}. Then :fit[screw].`;
+
+const card: RuleCard = {
+  code: 'holes-disagree',
+  severity: 'error',
+  title: 'A template makes more or fewer holes than there are fasteners for them',
+  why: 'A hole without a screw lets water in. A screw without a hole is found when the template is in the bin.',
+  bad: screws(3),
+  good: screws(2),
+};
+
+/** The holes that are made for an item are as many as the item's pieces, spares apart. */
+export const holesDisagree: Rule = {
+  card,
+  run: ({ guide }, report) => {
+    for (const item of guide.items.values()) {
+      const holes = holesFor(item.id, guide);
+      const [first] = holes;
+      if (!first || !('count' in item) || item.unknown.has('count') || item.unknown.has('side')) continue;
+      const spare = item.kind === 'kit' ? (item.spare?.value ?? 0) : 0;
+      const pieces = totalCount(item) - spare * (totalCount(item) / item.count.value);
+      const made = holes.reduce((sum, { feature, times }) => sum + holesOf(feature) * times, 0);
+      if (made === pieces) continue;
+      const message = `the templates make ${made} ${made === 1 ? 'hole' : 'holes'} for ${pieces} ${pieces === 1 ? item.noun.singular : item.noun.plural}`;
+      const notes = holes.map(({ feature }) => ({ message: 'made here', at: feature.at }));
+      report(finding(card, item.count.at, message, { notes }));
+    }
+  },
+};
+
+function holesFor(
+  id: string,
+  guide: Guide,
+): readonly { readonly feature: Feature; readonly times: number }[] {
+  return [...guide.templates.values()].flatMap((template) =>
+    [...template.holes, ...template.slots, ...template.patterns]
+      .filter((feature) => feature.for === id)
+      .map((feature) => ({ feature, times: template.side === 'each' ? 2 : 1 })),
+  );
+}

@@ -1,0 +1,73 @@
+import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import type { Item } from '../../model/item.ts';
+import { compareSpans } from '../../source/span.ts';
+import type { Rule } from '../rule.ts';
+import { type Relation, relationsOf } from './relations.ts';
+
+const parts = (covers: string) =>
+  `::part[Grille]{#grille covers=shutter}\n::part[Shutter]{#shutter${covers}}\n\n::step[Wipe both]{#wipe}\n\n:clean[grille] and :clean[shutter].`;
+
+const card: RuleCard = {
+  code: 'relation-cycle',
+  severity: 'error',
+  title: 'Things cover or hold each other in a circle',
+  why: 'When each of two parts lies over the other, neither can be taken off first, and no order of steps is right.',
+  bad: parts(' covers=grille'),
+  good: parts(''),
+};
+
+/** What holds, sits on, covers and replaces forms no circle. */
+export const relationCycle: Rule = {
+  card,
+  run: ({ guide }, report) => {
+    const edges = [...guide.items.values()].flatMap(relationsOf).filter(({ name }) => name !== 'needs');
+    const told = new Set<string>();
+    for (const item of guide.items.values()) {
+      const circle = circleFrom(item.id, edges);
+      const key = circle
+        .map(({ from }) => from.id)
+        .sort()
+        .join(' ');
+      const [first, ...rest] = [...circle].sort((a, b) => compareSpans(a.to.at, b.to.at));
+      if (!first || told.has(key)) continue;
+      told.add(key);
+      const notes = rest.map((edge) => ({ message: sentence(edge, guide.items), at: edge.to.at }));
+      const message =
+        first.from.id === first.to.value
+          ? `the ${first.from.noun.singular} ${verbs[first.name]} itself`
+          : `${sentence(first, guide.items)}, and this comes round in a circle`;
+      report(finding(card, first.to.at, message, { notes }));
+    }
+  },
+};
+
+const verbs = {
+  holds: 'holds',
+  on: 'sits on',
+  covers: 'covers',
+  replaces: 'replaces',
+  needs: 'needs',
+} as const;
+
+function sentence({ from, name, to }: Relation, items: ReadonlyMap<string, Item>): string {
+  return `the ${from.noun.singular} ${verbs[name]} the ${items.get(to.value)?.noun.singular ?? to.value}`;
+}
+
+/** The relations that lead from an item back to it, the shortest way; empty where none do. */
+function circleFrom(id: string, edges: readonly Relation[]): readonly Relation[] {
+  const reached = new Set<string>();
+  let paths: readonly (readonly Relation[])[] = edges
+    .filter(({ from }) => from.id === id)
+    .map((edge) => [edge]);
+  while (paths.length > 0) {
+    const closed = paths.find((path) => path.at(-1)?.to.value === id);
+    if (closed) return closed;
+    paths = paths.flatMap((path) => {
+      const end = path.at(-1)?.to.value ?? '';
+      if (reached.has(end)) return [];
+      reached.add(end);
+      return edges.filter(({ from }) => from.id === end).map((edge) => [...path, edge]);
+    });
+  }
+  return [];
+}

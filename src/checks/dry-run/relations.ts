@@ -1,0 +1,31 @@
+import type { Ref } from '../../model/inline.ts';
+import type { Item, ItemKind } from '../../model/item.ts';
+
+/** What one item says about another. */
+export interface Relation {
+  readonly from: Item;
+  readonly name: 'holds' | 'on' | 'covers' | 'replaces' | 'needs';
+  readonly to: Ref;
+}
+
+/** The kinds of item that each relation can name. */
+export const related: { readonly [N in Relation['name']]: readonly ItemKind[] } = {
+  holds: ['part', 'kit'],
+  on: ['part', 'kit'],
+  covers: ['part', 'kit', 'fastener', 'connector'],
+  replaces: ['part', 'fastener'],
+  needs: ['condition', 'measure'],
+};
+
+/** Everything that an item says about others. */
+export function relationsOf(from: Item): readonly Relation[] {
+  const all = (name: Relation['name'], refs: readonly Ref[]): readonly Relation[] =>
+    refs.map((to) => ({ from, name, to }));
+  return [
+    ...('holds' in from ? all('holds', from.holds) : []),
+    ...('on' in from ? all('on', from.on) : []),
+    ...('covers' in from ? all('covers', from.covers) : []),
+    ...('replaces' in from && from.replaces ? all('replaces', [from.replaces]) : []),
+    ...all('needs', from.needs),
+  ];
+}

@@ -1,0 +1,37 @@
+import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import { isCounted, totalCount } from '../../job/index.ts';
+import type { Rule } from '../rule.ts';
+
+const bolts = (count: number) =>
+  `::fastener[Pre-coated bolt]{#bolt count=4 reuse=no}\n::kit[New bolt]{#new-bolt count=${count} replaces=bolt}\n\n::step[Change the bolts]{#change}\n\n:remove[bolt] and :discard[bolt]. Then :fit[new-bolt].`;
+
+const card: RuleCard = {
+  code: 'replacement-short',
+  severity: 'error',
+  title: 'There are not as many new fasteners as old ones',
+  why: 'Each one-time fastener that comes out leaves a hole for a new one. One too few stops the job with the vehicle open.',
+  bad: bolts(3),
+  good: bolts(4),
+};
+
+/** What replaces a fastener comes in the same number, spares apart. */
+export const replacementShort: Rule = {
+  card,
+  run: ({ guide }, report) => {
+    for (const item of guide.items.values()) {
+      if (item.kind !== 'kit' || !item.replaces) continue;
+      const old = guide.items.get(item.replaces.value);
+      if (!old || !isCounted(old) || old.kind !== 'fastener') continue;
+      if (old.unknown.has('count') || item.unknown.has('count')) continue;
+      const spare = (item.spare?.value ?? 0) * (totalCount(item) / item.count.value);
+      const fitted = totalCount(item) - spare;
+      if (fitted === totalCount(old)) continue;
+      const message = `${fitted} of the ${item.noun.plural} are fitted in the place of ${totalCount(old)} ${old.noun.plural}`;
+      report(
+        finding(card, item.count.at, message, {
+          notes: [{ message: 'they replace these', at: old.count.at }],
+        }),
+      );
+    }
+  },
+};
