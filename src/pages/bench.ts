@@ -1,7 +1,7 @@
 import type { BenchItem, BenchState } from '../model/job.ts';
 import type { GuideContext, NumberedStep } from './context.ts';
 import { shownIn } from './plans.ts';
-import type { BenchLine } from './views.ts';
+import type { BenchLine } from './step-views.ts';
 
 /** The states that a bench line tells, in the order in which a technician looks for them. */
 const states: readonly (readonly [keyof Omit<BenchState, 'movement'>, string])[] = [

@@ -2,13 +2,13 @@ import type { Block, SafetyMessage } from '../model/block.ts';
 import type { Side } from '../model/item.ts';
 import type { SignalWord } from '../trade/signal-words.ts';
 import { signalPanel } from '../trade/signal-words.ts';
+import type { BlockView, MessageView, SignalBar } from './block-views.ts';
 import type { GuideContext } from './context.ts';
 import { figureView } from './figure.ts';
 import { always, shownWhen } from './plans.ts';
 import { isBlank, proseMarkup } from './prose.ts';
 import { readingsOf } from './readings.ts';
 import { templateView } from './template.ts';
-import type { BlockView, MessageView, SignalBar } from './views.ts';
 
 /** The blocks of a section or step as the page prints them; what is said only on reversal is left out. */
 export function blockViews(

@@ -3,9 +3,9 @@ import { actionsOf } from '../job/walk.ts';
 import type { Connector, Fastener, Item, Part } from '../model/item.ts';
 import { type GuideContext, stepRef } from './context.ts';
 import { fixingWords } from './gather.ts';
+import type { ComesOffRow } from './list-views.ts';
 import { itemAnchor } from './mention.ts';
 import { shownWhen } from './plans.ts';
-import type { ComesOffRow } from './views.ts';
 
 type VehicleItem = Part | Fastener | Connector;
 

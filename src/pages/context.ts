@@ -3,8 +3,9 @@ import type { Figure } from '../model/block.ts';
 import type { Guide, Step } from '../model/guide.ts';
 import type { Job, Plan } from '../model/job.ts';
 import type { Shop } from '../model/shop.ts';
+import type { PictureView, TemplateView } from './block-views.ts';
 import { always, type Planned, shownIn } from './plans.ts';
-import type { FrameView, PictureView, Shown, StepRef, TemplateView } from './views.ts';
+import type { FrameView, Shown, StepRef } from './shared-views.ts';
 
 /** What a page shows that other rooms have drawn: asked for by name, `null` where there is none. */
 export interface Shelf {
@@ -83,7 +84,16 @@ export function shownStep(context: GuideContext, { plans }: NumberedStep): Shown
 }
 
 /** The style sheets of every page, in the order in which they apply; a shop's own colours stand last. */
-export const styleSheets = ['tokens.css', 'page.css', 'guide.css', 'print.css', 'shop.css'];
+export const styleSheets = [
+  'tokens.css',
+  'page.css',
+  'guide.css',
+  'message.css',
+  'step.css',
+  'picture.css',
+  'print.css',
+  'shop.css',
+];
 
 /** What stands around every page. */
 export function frameOf(

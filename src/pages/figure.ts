@@ -3,10 +3,11 @@ import { placeMarks } from '../drawings/place-marks.ts';
 import { stringify } from '../html/stringify.ts';
 import type { Figure, PictureBox } from '../model/block.ts';
 import type { Side } from '../model/item.ts';
+import type { FigureView, MarksView } from './block-views.ts';
 import type { GuideContext } from './context.ts';
 import { shownWhen } from './plans.ts';
 import { isBlank, proseMarkup } from './prose.ts';
-import type { FigureView, MarksView, PictureFile } from './views.ts';
+import type { PictureFile } from './shared-views.ts';
 
 /** A picture with its caption, its lettered marks and their key, and the side that it shows. */
 export function figureView(figure: Figure, context: GuideContext, stepSide: Side | null): FigureView {

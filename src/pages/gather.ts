@@ -4,9 +4,10 @@ import type { GatherList, GatherSupply, Plan } from '../model/job.ts';
 import { formatDrive } from '../trade/drives.ts';
 import { convert, formatBoth, formatQuantity, quantityOf } from '../units/format.ts';
 import { type GuideContext, stepRefs } from './context.ts';
+import type { GatherRow, GatherView } from './list-views.ts';
 import { itemAnchor } from './mention.ts';
 import { shownIn, shownWhen, varying } from './plans.ts';
-import type { GatherRow, GatherView, VaryingView } from './views.ts';
+import type { VaryingView } from './shared-views.ts';
 
 /** What every line of a gather list has, whatever it lists. */
 interface Line {

@@ -3,8 +3,9 @@ import { formatLabour, tenthsOfAnHour } from '../trade/labour.ts';
 import { formatEstimate, formatMinutes } from '../units/estimate.ts';
 import { base } from '../units/quantity.ts';
 import { type GuideContext, shownStep, stepRef } from './context.ts';
+import type { GlanceRow } from './guide-views.ts';
 import { varying } from './plans.ts';
-import type { GlanceRow, StepRef } from './views.ts';
+import type { StepRef } from './shared-views.ts';
 
 /** Hands-on time, labour, the second person and waiting, told apart by build where they differ. */
 export function glanceRows(context: GuideContext): readonly GlanceRow[] {

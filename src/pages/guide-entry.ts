@@ -5,7 +5,7 @@ import { formatEstimate } from '../units/estimate.ts';
 import { base } from '../units/quantity.ts';
 import { guideFolder, type PageContext } from './context.ts';
 import { dateWords } from './identity.ts';
-import type { GuideEntry } from './views.ts';
+import type { GuideEntry } from './overview-views.ts';
 
 /** A guide as lists name it: what it is, how long it takes, for which builds it differs. */
 export function guideEntry(guide: Guide, job: Job, { root }: Pick<PageContext, 'root'>): GuideEntry {

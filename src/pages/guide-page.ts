@@ -11,6 +11,7 @@ import {
   stepRef,
 } from './context.ts';
 import { glanceRows } from './glance.ts';
+import type { GuideView } from './guide-views.ts';
 import { dateWords, shortFingerprint } from './identity.ts';
 import { limitRows } from './limits.ts';
 import { pickerView, pickTable, tableMarkup } from './pick-table.ts';
@@ -18,7 +19,6 @@ import { isBlank, proseMarkup } from './prose.ts';
 import { safetyGroups } from './safety.ts';
 import { sectionViews } from './sections.ts';
 import { sheetsView } from './sheets.ts';
-import type { GuideView } from './views.ts';
 
 /** One guide as its page prints it. */
 export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView {

@@ -2,7 +2,7 @@ import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import { frameOf, type PageContext, platformFolder } from './context.ts';
 import { guideEntry } from './guide-entry.ts';
-import type { IndexView } from './views.ts';
+import type { IndexView } from './overview-views.ts';
 
 /** A guide that is published, with its job. */
 export interface PublishedGuide {

@@ -4,9 +4,9 @@ import { weakestLink } from '../trade/towing.ts';
 import { formatBoth, formatQuantity } from '../units/format.ts';
 import type { Dimension } from '../units/quantity.ts';
 import type { GuideContext } from './context.ts';
+import type { LimitRow } from './list-views.ts';
 import { itemAnchor } from './mention.ts';
 import { shownWhen } from './plans.ts';
-import type { LimitRow } from './views.ts';
 
 /** What the job may carry or feed: ratings, claimed loads and circuits, in the order of declaration. */
 export function limitRows(context: GuideContext): readonly LimitRow[] {

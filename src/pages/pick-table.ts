@@ -1,7 +1,7 @@
 import { type Markup, markup } from '../html/markup.ts';
 import type { Option } from '../model/when.ts';
 import type { GuideContext } from './context.ts';
-import type { PickerView } from './views.ts';
+import type { PickerView } from './guide-views.ts';
 
 /**
  * What the page's script looks up, so that the browser never works anything out: which plan a build belongs

@@ -3,7 +3,7 @@ import { holds } from '../job/when.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job, Plan } from '../model/job.ts';
 import type { When } from '../model/when.ts';
-import type { Shown, VaryingView } from './views.ts';
+import type { Shown, VaryingView } from './shared-views.ts';
 
 /**
  * What it takes to say for which builds something stands. A page without a job (a platform's) has no plans;

@@ -2,8 +2,8 @@ import type { Platform } from '../model/shop.ts';
 import { blockViews } from './blocks.ts';
 import { frameOf, type GuideContext, type PageContext } from './context.ts';
 import { entriesOf, type PublishedGuide } from './index-page.ts';
+import type { PlatformView } from './overview-views.ts';
 import { proseMarkup } from './prose.ts';
-import type { PlatformView } from './views.ts';
 
 /** A vehicle platform: its description, how its vehicles differ, and its guides. */
 export function platformPage(

@@ -10,7 +10,7 @@ import { element, type PlainNode, type PlainProse, text } from './elements.ts';
 import { mentionElement } from './mention.ts';
 import { shownWhen } from './plans.ts';
 import { linkElement, pictureElement } from './references.ts';
-import type { Shown } from './views.ts';
+import type { Shown } from './shared-views.ts';
 
 /** Where prose is printed: its guide, and the side of its step. */
 export interface ProsePlace {

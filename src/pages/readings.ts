@@ -1,9 +1,9 @@
 import { placedIn } from '../job/walk.ts';
 import type { Block } from '../model/block.ts';
 import { formatRangeBoth } from '../units/format.ts';
+import type { ReadingView } from './block-views.ts';
 import type { GuideContext } from './context.ts';
 import { shownWhen } from './plans.ts';
-import type { ReadingView } from './views.ts';
 
 /** The values that some blocks ask to be measured, each once, with what is expected. */
 export function readingsOf(blocks: readonly Block[], context: GuideContext): readonly ReadingView[] {

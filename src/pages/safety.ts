@@ -4,9 +4,9 @@ import type { PlacedMessage } from '../model/job.ts';
 import { signalWords } from '../trade/signal-words.ts';
 import { signalBar } from './blocks.ts';
 import { type GuideContext, stepRef } from './context.ts';
+import type { SafetyEntry, SafetyGroup } from './guide-views.ts';
 import { shownIn } from './plans.ts';
 import { proseMarkup } from './prose.ts';
-import type { SafetyEntry, SafetyGroup } from './views.ts';
 
 /** The safety messages of the whole job under their words; a message that is repeated stands once. */
 export function safetyGroups(guide: Guide, context: GuideContext): readonly SafetyGroup[] {

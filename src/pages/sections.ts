@@ -6,11 +6,12 @@ import { blockViews } from './blocks.ts';
 import { comesOffRows, isOfVehicle } from './comes-off.ts';
 import type { GuideContext } from './context.ts';
 import { gatherView } from './gather.ts';
+import type { SectionView } from './guide-views.ts';
 import { isLimit, limitRows } from './limits.ts';
+import type { ComesOffRow, GatherView, LimitRow } from './list-views.ts';
 import { always, varying } from './plans.ts';
 import { proseMarkup } from './prose.ts';
 import { stepView } from './steps.ts';
-import type { ComesOffRow, GatherView, LimitRow, SectionView } from './views.ts';
 
 /**
  * The sections of a guide. The gather list and the list of what comes off stand under the headings beneath

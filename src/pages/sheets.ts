@@ -2,8 +2,9 @@ import type { BagLine, CountLine, Plan } from '../model/job.ts';
 import { benchItemWords } from './bench.ts';
 import { type GuideContext, shownStep, stepRef } from './context.ts';
 import { always, shownIn } from './plans.ts';
+import type { Shown } from './shared-views.ts';
+import type { BagView, CountRow, SheetsView, SignOffRow, TorqueRow } from './sheet-views.ts';
 import { torquesOf } from './torques.ts';
-import type { BagView, CountRow, SheetsView, Shown, SignOffRow, TorqueRow } from './views.ts';
 
 /** The sheets that are filled in during the job: torque log, bags with labels, count sheet, sign-offs. */
 export function sheetsView(context: GuideContext): SheetsView {

@@ -7,8 +7,9 @@ import { type GuideContext, type NumberedStep, shownStep } from './context.ts';
 import { always, shownIn } from './plans.ts';
 import { proseMarkup } from './prose.ts';
 import { readingsOf } from './readings.ts';
+import type { Shown, VaryingView } from './shared-views.ts';
+import type { StepView } from './step-views.ts';
 import { torquesOf } from './torques.ts';
-import type { Shown, StepView, VaryingView } from './views.ts';
 
 /** One step as the page prints it. */
 export function stepView(numbered: NumberedStep, context: GuideContext): StepView {

@@ -1,8 +1,8 @@
 import type { CutTemplate } from '../model/cut-template.ts';
 import { formatBoth, quantityOf } from '../units/format.ts';
+import type { TemplateView } from './block-views.ts';
 import type { GuideContext } from './context.ts';
 import { always } from './plans.ts';
-import type { TemplateView } from './views.ts';
 
 /** A cut template as the page tells of it: panel, face and side, datums, its drawing and its files. */
 export function templateView(template: CutTemplate, { guide, shelf }: GuideContext): TemplateView {

@@ -3,7 +3,7 @@ import { actionsOf } from '../job/walk.ts';
 import type { Step } from '../model/guide.ts';
 import type { GuideContext } from './context.ts';
 import { always, shownWhen } from './plans.ts';
-import type { TorqueView } from './views.ts';
+import type { TorqueView } from './step-views.ts';
 
 /** The torques that a step sets, with their order of tightening. */
 export function torquesOf(step: Step, context: GuideContext): readonly TorqueView[] {

@@ -3,10 +3,10 @@ import type { Fonts } from '../cut/metrics.ts';
 import { markup } from '../html/markup.ts';
 import type { SheetPlan } from '../model/cut-template.ts';
 import type { Shop } from '../model/shop.ts';
+import type { TemplateFile } from '../pages/block-views.ts';
 import type { Shelf } from '../pages/context.ts';
 import { shortFingerprint } from '../pages/identity.ts';
 import type { PublishedGuide } from '../pages/index-page.ts';
-import type { TemplateFile } from '../pages/views.ts';
 import { PAPERS } from '../trade/paper.ts';
 
 /** What a template comes to: its files, by path from the guide's folder, and how the page shows it. */

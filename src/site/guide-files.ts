@@ -1,9 +1,9 @@
 import { guideFolder, type PageContext } from '../pages/context.ts';
 import { guideJson } from '../pages/guide-json.ts';
 import { guidePage } from '../pages/guide-page.ts';
+import type { GuideView } from '../pages/guide-views.ts';
 import { shortFingerprint } from '../pages/identity.ts';
 import type { PublishedGuide } from '../pages/index-page.ts';
-import type { GuideView } from '../pages/views.ts';
 import { pageFeet } from './page-feet.ts';
 
 /** The place of the JSON Schema that every guide's JSON names. */

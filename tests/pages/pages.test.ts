@@ -95,6 +95,14 @@ describe('the page of a guide', () => {
     for (const bar of bars) expect(bar.includes('<svg')).toBe(!bar.includes('NOTICE'));
   });
 
+  it('puts no word over mere damage where the shop follows ISO 3864-2, which has none', async () => {
+    const settings = { ...fixture.shop.settings, signalWords: 'iso' } as const;
+    const iso = guideHtml(fixture.guide, fixture.job, { ...fixture.shop, settings });
+    expect(iso).not.toContain('NOTICE');
+    expect(iso).toContain('Cold trim cracks');
+    expect(await faults(iso)).toEqual([]);
+  });
+
   it('gathers the messages in front, most severe first, each once', () => {
     const front = html.slice(html.indexOf('id="safety_first"'), html.indexOf('id="need_title"'));
     expect([...front.matchAll(/aria-label="([A-Z]+)"/g)].map((match) => match[1])).toEqual([

@@ -1,0 +1,37 @@
+import type { Markup } from '../html/markup.ts';
+import type { BlockView } from './block-views.ts';
+import type { FrameView, LinkView } from './shared-views.ts';
+
+/** The first page: every platform with its guides. */
+export interface IndexView {
+  readonly frame: FrameView;
+  readonly platforms: readonly { readonly link: LinkView; readonly guides: readonly GuideEntry[] }[];
+}
+
+/** A guide in a list. */
+export interface GuideEntry {
+  readonly link: LinkView;
+  readonly partNumber: string | null;
+  readonly revision: string | null;
+  readonly updated: string | null;
+  /** Hands-on time over all its builds. */
+  readonly time: string;
+  readonly people: string;
+  /** "for every build", or the options that change it. */
+  readonly builds: string;
+}
+
+/** A vehicle platform with the guides that there are for it. */
+export interface PlatformView {
+  readonly frame: FrameView;
+  readonly title: string;
+  readonly options: readonly { readonly name: string; readonly choices: string }[];
+  /** What stands before its first heading. */
+  readonly opening: readonly BlockView[];
+  readonly sections: readonly {
+    readonly id: string | null;
+    readonly title: Markup;
+    readonly blocks: readonly BlockView[];
+  }[];
+  readonly guides: readonly GuideEntry[];
+}

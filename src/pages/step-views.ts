@@ -1,0 +1,37 @@
+import type { Markup } from '../html/markup.ts';
+import type { BlockView, ReadingView } from './block-views.ts';
+import type { Shown, VaryingView } from './shared-views.ts';
+
+/** One step. */
+export interface StepView extends Shown {
+  readonly id: string;
+  readonly number: number;
+  readonly title: Markup;
+  /** Sides, time and people, each in words. */
+  readonly facts: readonly string[];
+  readonly needs: readonly string[];
+  readonly blocks: readonly BlockView[];
+  readonly tools: readonly VaryingView[];
+  readonly wear: readonly VaryingView[];
+  readonly torques: readonly TorqueView[];
+  /** Whether anything stands in the lines under the step. */
+  readonly hasLines: boolean;
+  readonly readings: readonly ReadingView[];
+  readonly bench: readonly BenchLine[];
+  readonly wait: string | null;
+  readonly signOff: boolean;
+  readonly anyOrder: boolean;
+}
+
+/** One line of what the vehicle and the bench are like when a step is done. */
+export interface BenchLine extends VaryingView {
+  readonly label: string;
+}
+
+/** A torque that the step sets. */
+export interface TorqueView extends Shown {
+  /** "4 M8 flange nuts". */
+  readonly item: string;
+  readonly torque: string;
+  readonly pattern: string | null;
+}
