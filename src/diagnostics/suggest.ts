@@ -11,7 +11,7 @@ export function nearest(written: string, names: Iterable<string>): string[] {
   const ranked: { name: string; rank: number }[] = [];
   for (const name of new Set(names)) {
     if (name === written) continue;
-    const away = distance(typed, name.toLowerCase());
+    const away = slipsBetween(typed, name.toLowerCase());
     if (away <= slips) ranked.push({ name, rank: away });
     else if (sharesWord(typed, name.toLowerCase())) ranked.push({ name, rank: slips + away });
   }
@@ -33,6 +33,13 @@ export function listed(names: readonly string[], word: 'and' | 'or'): string {
   const marked = names.map((name) => `"${name}"`);
   const last = marked.pop() ?? '';
   return marked.length === 0 ? last : `${marked.join(', ')} ${word} ${last}`;
+}
+
+/** Edits from one name to the other; two letters in the wrong order are one slip. */
+function slipsBetween(a: string, b: string): number {
+  const edits = distance(a, b);
+  const letters = (name: string) => [...name].sort().join('');
+  return edits === 2 && letters(a) === letters(b) ? 1 : edits;
 }
 
 function sharesWord(a: string, b: string): boolean {

@@ -16,6 +16,7 @@ import { stepHomeless } from './rules/step-homeless.ts';
 
 export type { GuideContext } from './context.ts';
 export { directiveNames } from './names.ts';
+export { placeChains, placedReport } from './placed-report.ts';
 export { readGuide } from './read-guide.ts';
 export { readPlatform } from './read-platform.ts';
 export { readProcedure } from './read-procedure.ts';

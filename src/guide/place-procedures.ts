@@ -13,6 +13,7 @@ import type { GuideContext } from './context.ts';
 import { type DeclaredTemplate, type Draft, type DraftSection, type Entry, isStep } from './draft.ts';
 import { itemsOfSteps } from './items-of-steps.ts';
 import { optionPassing } from './pass-options.ts';
+import { placedReport } from './placed-report.ts';
 import { readProcedure } from './read-procedure.ts';
 import { procedureLoop } from './rules/procedure-loop.ts';
 import { procedureStepUnknown } from './rules/procedure-step-unknown.ts';
@@ -102,7 +103,8 @@ function readFragment(place: ProcedurePlace, placing: Placing): Fragment {
     ...placing.origins,
     { kind: 'procedure', procedure: place.of.value, at: place.at },
   ];
-  const read = readProcedure(source, context, placing.platform, origins, report);
+  const inner = placedReport(new Map([[source.path, origins]]), report);
+  const read = readProcedure(source, context, placing.platform, origins, inner);
   if (!read) return nothing;
   const { draft } = placeProcedures(read.draft, {
     ...placing,

@@ -95,6 +95,23 @@ describe('a placed procedure', () => {
     ]);
   });
 
+  it('is told of with every place between, where its own file is at fault', () => {
+    const { findings } = readBody('## Strip {#strip}\n\n::procedure{of=outer}\n', {
+      outer: '::procedure{of=inner}\n',
+      inner: '::step[Look]{#look tiem="2 min"}\n\nLook.\n',
+    });
+    expect(findings).toMatchObject([
+      {
+        code: 'attribute-unknown',
+        at: { file: 'procedures/inner.md' },
+        notes: [
+          { message: 'the procedure outer is placed here', at: { file: 'example/guide.md' } },
+          { message: 'the procedure inner is placed here', at: { file: 'procedures/outer.md' } },
+        ],
+      },
+    ]);
+  });
+
   it('that leads back to itself is told of once', () => {
     const { findings } = readBody('## Strip {#strip}\n\n::procedure{of=a}\n', {
       a: '::procedure{of=b}\n',
