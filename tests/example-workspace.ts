@@ -13,6 +13,7 @@ const lists: readonly (readonly [string, string])[] = [
 /** The smallest workspace without a fault. */
 const ordinary: { readonly [path: string]: string } = {
   'shop.yaml': 'name: Example Fitting\n',
+  'fasteners.yaml': 'push-clip: {name: Push clip}\n',
   'platforms/example-van.md': '---\ntitle: Example van\noptions:\n  fog: Front fog lamps\n---\n\nA van.\n',
   'example/guide.md': guide('::step[Look around]{#look}\n\nLook behind the edge.\n'),
 };

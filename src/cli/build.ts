@@ -1,6 +1,7 @@
 import { relative } from 'node:path';
 import { diskFiles, type Inspection, inspect } from '../shop/index.ts';
 import { buildSite } from '../site/build-site.ts';
+import { readFonts } from '../site/fonts.ts';
 import type { ExitCode, Io } from './io.ts';
 import { type CheckOptions, exitCodeOf, printInspection } from './output.ts';
 import { progressBar } from './progress.ts';
@@ -16,7 +17,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const workspace = await workspaceFolder(options.guides, io);
   const folder = outputFolder(options.out, workspace, io);
   const files = diskFiles(workspace.root);
-  const inspection = await inspect(files, io.pictures);
+  const inspection = await inspect(files, io.pictures, await readFonts());
   const code = exitCodeOf(inspection, options.strict === true);
   const keepGoing = options.keepGoing === true;
   const blocked = whyNotPublished(inspection, code, keepGoing);

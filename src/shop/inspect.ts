@@ -1,7 +1,7 @@
-import { type Page, pageRules, platformAnchors, rulesFor, type Subject } from '../checks/index.ts';
-import type { Finding } from '../diagnostics/finding.ts';
+import { type Page, pageRules, platformAnchors, rulesFor } from '../checks/index.ts';
+import type { Fonts } from '../cut/metrics.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
-import { type GuideContext, readGuide, readPlatform } from '../guide/index.ts';
+import { type GuideContext, placeChains, placedReport, readGuide, readPlatform } from '../guide/index.ts';
 import { computeJob } from '../job/index.ts';
 import type { Job } from '../model/job.ts';
 import type { Platform, Shop } from '../model/shop.ts';
@@ -15,7 +15,7 @@ import { reportUnused } from './procedures.ts';
 import { readLists, type ShopLists } from './read-lists.ts';
 import { readSources } from './read-sources.ts';
 import { resolvePath } from './resolve-path.ts';
-import { checkTemplates } from './templates.ts';
+import { templateJudge } from './templates.ts';
 import { type Inspected, sorted, soundGuides } from './verdict.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
@@ -24,8 +24,13 @@ import type { WorkspaceFiles } from './workspace-files.ts';
  * one guide costs no other. Throws only where the workspace itself cannot be listed.
  *
  * @param cache where derived pictures are kept for the build that follows
+ * @param fonts of the sheets of cut templates; without them it is not judged whether a template can be printed
  */
-export async function inspect(files: WorkspaceFiles, cache: PictureCache = noCache): Promise<Inspection> {
+export async function inspect(
+  files: WorkspaceFiles,
+  cache: PictureCache = noCache,
+  fonts: Fonts | null = null,
+): Promise<Inspection> {
   const general = collector();
   const listing = await files.list();
   const sources = await readSources(files, listing, general.report);
@@ -43,6 +48,7 @@ export async function inspect(files: WorkspaceFiles, cache: PictureCache = noCac
 
   const shop: Shop = { ...lists, platforms: byId, guides: guides.flatMap(({ value }) => value ?? []) };
   const look = pictureJudge(files, cache);
+  const judgeTemplates = templateJudge(lists.settings, fonts);
   for (const { value, report } of platforms) {
     if (value) await checkPage(platformPage(value), shop, look, report);
   }
@@ -56,7 +62,10 @@ export async function inspect(files: WorkspaceFiles, cache: PictureCache = noCac
       shop,
       lost: lostTo(value, read, sources),
     };
-    await checkGuide(subject, read, look, report);
+    const placed = placedReport(placeChains(value), report);
+    for (const rule of rulesFor(subject.lost)) rule.run(subject, placed);
+    judgeTemplates(value, read, placed);
+    await checkPage(value, shop, look, placed);
     jobs.set(value.id, subject.job);
   }
   return {
@@ -101,17 +110,6 @@ function guideContext(
     resolve: resolvePath,
     textOf: (path) => sources.get(path)?.text ?? null,
   };
-}
-
-async function checkGuide(
-  subject: Subject,
-  read: readonly Finding[],
-  look: LookAtPictures,
-  report: Report,
-): Promise<void> {
-  for (const rule of rulesFor(subject.lost)) rule.run(subject, report);
-  checkTemplates(subject.guide, read, report);
-  await checkPage(subject.guide, subject.shop, look, report);
 }
 
 async function checkPage(page: Page, shop: Shop, look: LookAtPictures, report: Report): Promise<void> {

@@ -1,4 +1,4 @@
-import { compareFindings, type Finding } from '../diagnostics/finding.ts';
+import { compareFindings, type Finding, type Note } from '../diagnostics/finding.ts';
 import type { Report } from '../diagnostics/report.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Platform } from '../model/shop.ts';
@@ -11,10 +11,22 @@ export interface Inspected<T> {
   readonly report: Report;
 }
 
-/** Findings in the order in which they are printed, each once: two guides that place one procedure find the same. */
+/**
+ * Findings in the order in which they are printed, each once: two guides that place one procedure find the same
+ * in it, and the one finding names both places.
+ */
 export function sorted(findings: readonly Finding[]): readonly Finding[] {
-  const once = new Map(findings.map((one) => [JSON.stringify([one.at, one.code, one.message]), one]));
+  const once = new Map<string, Finding>();
+  for (const one of findings) {
+    const key = JSON.stringify([one.at, one.code, one.message]);
+    const earlier = once.get(key);
+    once.set(key, earlier ? { ...earlier, notes: joined(earlier.notes, one.notes) } : one);
+  }
   return [...once.values()].sort(compareFindings);
+}
+
+function joined(some: readonly Note[], more: readonly Note[]): readonly Note[] {
+  return [...new Map([...some, ...more].map((note) => [JSON.stringify(note), note])).values()];
 }
 
 /** The guides that may be published: neither they, nor their platform, nor what all share has an error. */

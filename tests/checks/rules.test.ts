@@ -4,26 +4,22 @@ import { describe, expect, it } from 'vitest';
 import { pageRules, rules } from '../../src/checks/index.ts';
 import { renderText } from '../../src/diagnostics/render-text.ts';
 import type { RuleCard, RuleExample } from '../../src/diagnostics/rule-card.ts';
+import { noCache } from '../../src/pictures/cache.ts';
 import { inspect, memoryFiles, ruleCards } from '../../src/shop/index.ts';
+import { readFonts } from '../../src/site/fonts.ts';
 import { exampleWorkspace } from '../example-workspace.ts';
 import { expectText } from '../expect-text.ts';
 
+const fonts = readFonts();
+
 async function inspected(example: RuleExample) {
-  const { findings, sources } = await inspect(memoryFiles(exampleWorkspace(example)));
+  const { findings, sources } = await inspect(memoryFiles(exampleWorkspace(example)), noCache, await fonts);
   const text = renderText(findings, { sources, prefix: '' }, { colour: false, width: 100 });
   return { text, codes: findings.map(({ code }) => code) };
 }
 
-/**
- * What no example can hold (a symbolic link, a file that this user may not open), and what is found only when
- * the sheets of a template are drawn, by the build.
- */
-const withoutExample = new Set([
-  'link-refused',
-  'file-unreadable',
-  'cut-letters-missing',
-  'cut-sheets-too-many',
-]);
+/** What no example can hold: a symbolic link, and a file that this user may not open. */
+const withoutExample = new Set(['link-refused', 'file-unreadable']);
 
 describe.each(ruleCards.map((card): [string, RuleCard] => [card.code, card]))('%s', (code, card) => {
   it('is named and explained', () => {
