@@ -11,7 +11,8 @@ export function linkElement({ shelf }: PageContext, node: Written, children: Pla
   if (href.startsWith('#')) return element('a', node.properties, children);
   const target = shelf.link(href, node.at?.file ?? '');
   if (target === null) return element('span', {}, children);
-  return element('a', { ...node.properties, href: target, rel: 'noreferrer' }, children);
+  const outside = /^[a-z][a-z0-9+.-]*:/i.test(target) ? { rel: 'noreferrer' } : {};
+  return element('a', { ...node.properties, href: target, ...outside }, children);
 }
 
 /** A picture within text, with its sizes; one that cannot be shown is told by its alternative text. */

@@ -41,7 +41,7 @@ export function shelfOf(stock: Stock, root: string, cuts: ReadonlyMap<string, Cu
       if (page) return root + page + place;
       if (!stock.files.has(path) || path.endsWith('.md')) return null;
       stock.linked(path);
-      return encodeURI(root + linkedFolder + path) + place;
+      return root + linkedFolder + path.split('/').map(encodeURIComponent).join('/') + place;
     },
   };
 }
