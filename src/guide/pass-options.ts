@@ -36,14 +36,18 @@ export function optionPassing(
       ),
     );
   }
-  return (when) => renamed(when, passed);
+  const known = new Map([...passed].filter(([, option]) => outer.includes(option)));
+  return (when) => renamed(when, known);
 }
 
 function renamed(when: When, passed: ReadonlyMap<string, string>): When {
   switch (when.kind) {
     case 'has':
-    case 'is':
-      return { ...when, option: passed.get(when.option) ?? when.option };
+    case 'is': {
+      const option = passed.get(when.option);
+      // What is not passed has been told; with no condition in its place, nothing later asks about it again.
+      return option === undefined ? { kind: 'and', of: [], at: when.at } : { ...when, option };
+    }
     case 'not':
       return { ...when, of: renamed(when.of, passed) };
     case 'and':

@@ -51,9 +51,8 @@ function unknown(page: Page, form: Form, name: string, at: Range): Fault[] {
   const likely = nearest(name, page.names[form]);
   const message = `there is no directive "${colons[form]}${name}"`;
   const [only, more] = likely;
-  const notes = likely.length > 0 ? [{ message: didYouMean(likely) }] : [];
-  if (!only || more) return [{ at, message, notes }];
-  return [{ at, message, notes, suggestion: { at: span(page, at), text: only } }];
+  if (only && !more) return [{ at, message, suggestion: { at: span(page, at), text: only } }];
+  return [{ at, message, notes: only ? [{ message: didYouMean(likely) }] : [] }];
 }
 
 function wrongForm(page: Page, form: Form, name: string, at: Range): Fault[] {
