@@ -10,6 +10,10 @@ const lists: readonly (readonly [string, string])[] = [
   ['conditions', 'condition'],
 ];
 
+/** What cuts or drills asks for eye protection, which most examples have no call to speak of. */
+const throwsChips = /(?:^|[^\p{L}\p{N}]):(?:cut|drill)\[/mu;
+const eyeProtection = '::wear[Eye protection]{#eye-protection}\n';
+
 /** The smallest workspace without a fault. */
 const ordinary: { readonly [path: string]: string } = {
   'shop.yaml': 'name: Example Fitting\n',
@@ -36,7 +40,7 @@ function guide(body: string): string {
   const silent = lists.filter(([, leaf]) => !new RegExp(`^::${leaf}\\b`, 'm').test(body));
   const nones = silent
     .filter(([of]) => !body.includes(`::none{of=${of}}`))
-    .map(([of]) => `::none{of=${of}}\n`);
+    .map(([of]) => (of === 'wear' && throwsChips.test(body) ? eyeProtection : `::none{of=${of}}\n`));
   const opening = nones.length === 0 ? '' : `## Without {#without}\n\n${nones.join('')}\n`;
   return `${frontMatter}${opening}${body.startsWith('#') ? '' : '## Work {#work}\n\n'}${body}`;
 }

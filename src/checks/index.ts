@@ -15,6 +15,7 @@ import { noneMissing } from './none-missing.ts';
 import { pictureMissing } from './picture-missing.ts';
 import { platformUnknown } from './platform-unknown.ts';
 import type { Lost, PageRule, Rule } from './rule.ts';
+import { safetyRules } from './safety/index.ts';
 import { stepUnknown } from './step-unknown.ts';
 import { toolUndeclared } from './tool-undeclared.ts';
 import { tradeRules } from './trade/index.ts';
@@ -35,15 +36,15 @@ const textRules: readonly Rule[] = [
   platformUnknown,
   stepUnknown,
   toolUndeclared,
-  ...buildRules,
   ...languageRules,
+  ...safetyRules,
   ...tradeRules,
 ];
 
 /** Every rule that a finished guide is held against. */
-export const rules: readonly Rule[] = [...textRules, ...dryRunRules];
+export const rules: readonly Rule[] = [...textRules, ...buildRules, ...dryRunRules];
 
-/** Directives without which the dry run would play another job than the author wrote. */
+/** Directives without which another job would be played, for other builds, than the author wrote. */
 const whole = ['step', 'procedure', 'reverse'];
 
 /** The rules that can be relied on after what was lost: a job with a step missing is not played. */

@@ -4,6 +4,7 @@ import type { Block } from '../../model/block.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Rule } from '../rule.ts';
 import { type Sentence, sentencesOf } from './sentences.ts';
+import { isWritten } from './written.ts';
 
 /** Which sentences a rule judges: those that tell the job step by step, or those of the notes. */
 type Of = 'steps' | 'notes';
@@ -36,10 +37,6 @@ function sentencesIn(guide: Guide, of: Of): readonly Sentence[] {
   if (of === 'steps') return inSteps;
   const outside = [...guide.opening, ...guide.sections.flatMap(({ intro }) => intro)];
   return [...sentencesOfBlocks(outside, null, guide, of), ...inSteps];
-}
-
-function isWritten(step: Step): boolean {
-  return !step.origins.some(({ kind }) => kind === 'reverse');
 }
 
 function sentencesOfBlocks(
