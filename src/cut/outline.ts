@@ -1,9 +1,9 @@
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { type Contour, counterClockwise, gapOf, signedArea } from '../geometry/contour.ts';
+import { type Contour, counterClockwise, gapOf } from '../geometry/contour.ts';
 import { type Corner, cornerMisfits, polygon } from '../geometry/corners.ts';
 import { type OpenOutline, openAt } from '../geometry/open-edge.ts';
-import { samePoint } from '../geometry/point.ts';
+import { cross, type Point, samePoint, subtract, unit } from '../geometry/point.ts';
 import { arcThrough, endOf, type Segment, startOf } from '../geometry/segment.ts';
 import type { CutArc, CutOutline } from '../model/cut-template.ts';
 import { readOutline } from './read-outline.ts';
@@ -44,7 +44,7 @@ export function outlineContour(
   if (misfits.length > 0) return null;
   const bent = bend(polygon(corners), arcs);
   const area = counterClockwise(bent.contour);
-  if (Math.abs(signedArea(area)) < 1e-6) {
+  if (onOneLine(corners.map((c) => c.point))) {
     report(finding(TOO_FEW_CORNERS, at, 'the corners of this outline lie on one line and enclose nothing'));
     return null;
   }
@@ -56,6 +56,12 @@ export function outlineContour(
     return null;
   }
   return { area: open.closed, open, points: corners, arcs: bent.used };
+}
+
+function onOneLine([first, ...others]: readonly Point[]): boolean {
+  const second = others.find((p) => first && !samePoint(p, first));
+  if (!first || !second) return true;
+  return others.every((p) => Math.abs(cross(subtract(p, first), unit(subtract(second, first)))) < 1e-6);
 }
 
 /** Replaces straight sides by the arcs that join the same two corners. */

@@ -27,6 +27,9 @@ export interface OpenOutline {
   readonly edge: Line;
 }
 
+/** A side steeper than 15° towards the edge is a flank of the cut, not the panel's edge. */
+const STEEPEST = Math.sin(Math.PI / 12);
+
 /**
  * Finds the straight side of a closed contour that lies furthest towards an edge, and takes it out of the
  * cut. `null` where no straight side is there.
@@ -39,7 +42,7 @@ export function openAt(contour: Contour, side: Side): OpenOutline | null {
   const furthest = Math.max(reach({ x: b.minX, y: b.minY }), reach({ x: b.maxX, y: b.maxY }));
   let best = -1;
   closed.segments.forEach((segment, i) => {
-    if (segment.kind !== 'line') return;
+    if (segment.kind !== 'line' || Math.abs(dot(directionAt(segment, 0), towards)) > STEEPEST) return;
     const known = closed.segments[best];
     if (!known || reach(pointAt(segment, 0.5)) > reach(pointAt(known, 0.5)) + 1e-9) best = i;
   });

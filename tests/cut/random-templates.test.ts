@@ -65,17 +65,22 @@ function flat(marks: readonly Mark[]): Mark[] {
   return marks.flatMap((m) => (m.kind === 'clip' ? flat(m.marks) : [m]));
 }
 
-/** The stretches of one kind of line, clipped marks included: what lies outside a window touches no text. */
-function stretches(sheet: Sheet, kind: string): [Point, Point][] {
-  return flat(sheet.marks).flatMap((m) => {
-    if (m.kind !== 'stroke' || m.line !== kind) return [];
+interface Stretch {
+  readonly ends: [Point, Point];
+  /** What lies outside it is not printed. */
+  readonly clip: Bounds;
+}
+
+const NO_CLIP: Bounds = { minX: -1e9, minY: -1e9, maxX: 1e9, maxY: 1e9 };
+
+/** The cut lines of a sheet as short straight pieces. */
+function cutLines(marks: readonly Mark[], clip = NO_CLIP): Stretch[] {
+  return marks.flatMap((m): Stretch[] => {
+    if (m.kind === 'clip') return cutLines(m.marks, m.to);
+    if (m.kind !== 'stroke' || m.line !== 'cut') return [];
     return m.segments.flatMap((s) => {
-      let from = startOf(s);
-      return flattenSegment(s, 0.05).map((to): [Point, Point] => {
-        const one: [Point, Point] = [from, to];
-        from = to;
-        return one;
-      });
+      const points = [startOf(s), ...flattenSegment(s, 0.05)];
+      return points.slice(1).map((to, i): Stretch => ({ ends: [points[i] as Point, to], clip }));
     });
   });
 }
@@ -90,6 +95,15 @@ function enters([a, b]: [Point, Point], box: Bounds): boolean {
     if (p.x > box.minX && p.x < box.maxX && p.y > box.minY && p.y < box.maxY) return true;
   }
   return false;
+}
+
+function overlap(a: Bounds, b: Bounds): Bounds {
+  return {
+    minX: Math.max(a.minX, b.minX),
+    minY: Math.max(a.minY, b.minY),
+    maxX: Math.min(a.maxX, b.maxX),
+    maxY: Math.min(a.maxY, b.maxY),
+  };
 }
 
 /** Sides of the upright squares on a sheet whose two diagonals are drawn too. */
@@ -112,10 +126,10 @@ test('200 random templates: no text on a cut line or on other text, no empty she
       expect(drawn.sheets).toHaveLength(drawn.plan.pages);
       for (const [i, sheet] of drawn.sheets.entries()) {
         const texts = flat(sheet.marks).filter((m): m is Text => m.kind === 'text' && m.text !== '');
-        const cuts = stretches(sheet, 'cut');
+        const cuts = cutLines(sheet.marks);
         const boxes = texts.map((t) => metrics.box(t));
         for (const [j, box] of boxes.entries()) {
-          const crossing = cuts.find((s) => enters(s, box));
+          const crossing = cuts.find((s) => enters(s.ends, overlap(box, s.clip)));
           if (crossing) throw new Error(`“${texts[j]?.text}” lies on a cut line of sheet ${i + 1}`);
         }
         const labels = boxes.filter((_, j) =>

@@ -1,0 +1,255 @@
+import { DxfParser } from 'dxf-parser';
+import fc from 'fast-check';
+import sharp from 'sharp';
+import { describe, expect, test } from 'vitest';
+import { type DrawnTemplate, drawTemplate } from '../../src/cut/draw-template.ts';
+import { readOutline } from '../../src/cut/read-outline.ts';
+import { resolve } from '../../src/cut/resolve.ts';
+import { contourBounds, flatten, perimeter } from '../../src/geometry/contour.ts';
+import { distanceToContour } from '../../src/geometry/distance.ts';
+import { CONTEXT, hole, NOTCH, OPENING, outline, span, template } from './fixtures.ts';
+
+function text(drawn: DrawnTemplate, ending: string): string {
+  const found = drawn.files.find((f) => f.name.endsWith(ending));
+  if (!found) throw new Error(`no ${ending}`);
+  return new TextDecoder().decode(found.bytes);
+}
+
+interface Vertex {
+  x: number;
+  y: number;
+  bulge?: number;
+}
+
+describe('DXF, read by dxf-parser', () => {
+  test('is in millimetres, holes are circles, corners are bulges', async () => {
+    const dxf = new DxfParser().parseSync(
+      text(await drawTemplate(OPENING, { ...CONTEXT, papers: [] }), '.dxf'),
+    );
+    expect(dxf?.header.$INSUNITS).toBe(4);
+    const entities = (dxf?.entities ?? []).filter((e) => e.layer === 'CUT');
+    const circles = entities.filter((e) => e.type === 'CIRCLE') as unknown as {
+      radius: number;
+      center: Vertex;
+    }[];
+    expect(circles).toHaveLength(8);
+    expect(
+      circles
+        .map((c) => c.radius)
+        .toSorted((a, b) => a - b)
+        .at(-1),
+    ).toBe(6);
+    const line = entities.find((e) => e.type === 'LWPOLYLINE') as unknown as {
+      vertices: Vertex[];
+      shape: boolean;
+    };
+    expect(line.shape).toBe(true);
+    // A quarter turn has a bulge of tan(22.5°) = 0.41421.
+    expect(line.vertices.filter((v) => Math.abs((v.bulge ?? 0) - Math.SQRT2 + 1) < 1e-6)).toHaveLength(4);
+    const xs = line.vertices.map((v) => v.x);
+    expect([Math.min(...xs), Math.max(...xs)]).toEqual([-180, 180]);
+    const layers = new Set((dxf?.entities ?? []).map((e) => e.layer));
+    expect([...layers].sort()).toEqual(['CENTRE', 'CUT', 'DATUM', 'DIMENSION', 'KEEP-OUT']);
+  });
+
+  test('an open notch is an open line, the path of the cutter is on its own layer', async () => {
+    const dxf = new DxfParser().parseSync(
+      text(await drawTemplate(NOTCH, { ...CONTEXT, papers: [] }), '.dxf'),
+    );
+    const cut = (dxf?.entities ?? []).find((e) => e.layer === 'CUT') as unknown as {
+      shape: boolean;
+      vertices: Vertex[];
+    };
+    expect(cut.shape).toBe(false);
+    expect(cut.vertices.at(-1)).toMatchObject({ x: -62, y: 0 });
+    expect((dxf?.entities ?? []).some((e) => e.layer === 'TOOL-PATH')).toBe(true);
+  });
+});
+
+test('SVG, painted by librsvg, has its cut within 0.1 mm', async () => {
+  const svg = text(
+    await drawTemplate(template({ holes: [hole(30, 40, 20)], datums: [] }), { ...CONTEXT, papers: [] }),
+    '.svg',
+  );
+  const size = /width="([\d.]+)mm" height="([\d.]+)mm" viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg);
+  expect(size?.[1]).toBe(size?.[3]);
+  // Only the cut; librsvg's own idea of a pixel does not matter, since the whole width is known in mm.
+  const only = svg.replace(/<g id="(?!cut)[\s\S]*?<\/g>/g, '');
+  const { data, info } = await sharp(Buffer.from(only), { density: 150 })
+    .flatten({ background: 'white' })
+    .greyscale()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  const dark = (i: number): boolean => (data[i] ?? 255) < 128;
+  const columns = Array.from({ length: info.width }, (_, c) => c).filter((c) =>
+    Array.from({ length: info.height }, (_, r) => r).some((r) => dark(r * info.width + c)),
+  );
+  const wide = ((columns.at(-1) ?? 0) + 1 - (columns[0] ?? 0)) * (Number(size?.[1]) / info.width);
+  // A circle of 20 mm and the width of its line, 0.5 mm.
+  expect(Math.abs(wide - 20.5)).toBeLessThan(0.1);
+});
+
+describe('round trips lose less than 0.01 mm', () => {
+  const shape = fc.record({
+    w: fc.integer({ min: 20, max: 300 }),
+    h: fc.integer({ min: 20, max: 300 }),
+    r: fc.integer({ min: 1, max: 9 }),
+  });
+  test.each(['.dxf', '.svg'])('through %s', async (ending) => {
+    await fc.assert(
+      fc.asyncProperty(shape, async ({ w, h, r }) => {
+        const one = template({
+          datums: [],
+          outlines: [
+            outline([
+              [5, 7, r],
+              [5 + w, 7, r],
+              [5 + w, 7 + h, r],
+              [5, 7 + h, r],
+            ]),
+          ],
+        });
+        const whole = text(await drawTemplate(one, { ...CONTEXT, papers: [] }), ending);
+        const only =
+          ending === '.svg' ? whole.replace(/<g id="(?!cut)[\s\S]*?<\/g>/g, '') : withoutDimensions(whole);
+        const read = readOutline(`cut${ending}`, only);
+        if (!read.ok) throw new Error(read.message);
+        const area = resolve(one).resolved.cuts[0]?.area;
+        if (!area) throw new Error('nothing cut');
+        expect(Math.abs(perimeter(read.contour) - perimeter(area))).toBeLessThan(0.01);
+        const [a, b] = [contourBounds(read.contour), contourBounds(area)];
+        const shift = { x: a.minX - b.minX, y: a.minY - b.minY };
+        for (const p of flatten(read.contour, 0.01)) {
+          expect(distanceToContour(area, { x: p.x - shift.x, y: p.y - shift.y })).toBeLessThan(0.01);
+        }
+      }),
+      { numRuns: 12 },
+    );
+  });
+});
+
+/** Leaves only the polyline of the CUT layer: loose lines belong to the dimensions. */
+function withoutDimensions(dxf: string): string {
+  const [head = '', rest = ''] = dxf.split(/(?<=ENTITIES\r?\n)/);
+  const end = rest.search(/ {0,2}0\r?\nENDSEC/);
+  const entities = rest.slice(0, end).split(/(?=^ {0,2}0\r?\n[A-Z])/m);
+  return (
+    head +
+    entities.filter((e) => e.includes('LWPOLYLINE') && /\r?\nCUT\r?\n/.test(e)).join('') +
+    rest.slice(end)
+  );
+}
+
+describe('a maker’s outline', () => {
+  const svg = (inner: string, size = 'width="100mm" height="50mm" viewBox="0 0 200 100"'): string =>
+    `<svg xmlns="http://www.w3.org/2000/svg" ${size}>${inner}</svg>`;
+
+  test('an SVG path with arcs, in half millimetres', () => {
+    const read = readOutline('a.svg', svg('<path d="M20 10h100a20,20 0 0 1 20 20v40H20z"/>'));
+    if (!read.ok) throw new Error(read.message);
+    const b = contourBounds(read.contour);
+    expect([b.maxX - b.minX, b.maxY - b.minY]).toEqual([60, 30]);
+    expect(perimeter(read.contour)).toBeCloseTo(50 + 5 * Math.PI + 20 + 60 + 30, 9);
+  });
+
+  test('a DXF of loose lines in inches, in any order and direction', () => {
+    const entity = (x1: number, y1: number, x2: number, y2: number): string =>
+      `0\nLINE\n8\n0\n10\n${x1}\n20\n${y1}\n11\n${x2}\n21\n${y2}\n`;
+    const lines = entity(0, 0, 4, 0) + entity(0, 2, 0, 0) + entity(4, 2, 4, 0) + entity(0, 2, 4, 2);
+    const file = `0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n1\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n${lines}0\nENDSEC\n0\nEOF\n`;
+    const read = readOutline('a.dxf', file);
+    if (!read.ok) throw new Error(read.message);
+    expect(read.contour.closed).toBe(true);
+    expect(perimeter(read.contour)).toBeCloseTo(12 * 25.4, 9);
+  });
+
+  test.each([
+    [
+      'a.svg',
+      svg('<path d="M0 0C1 1 2 2 3 0z"/>'),
+      'a path has a curve (C); save the outline as lines and arcs',
+    ],
+    [
+      'a.svg',
+      svg('<rect width="3" height="2" transform="scale(2)"/>'),
+      'a shape is moved by transform=; save it without transforms',
+    ],
+    [
+      'a.svg',
+      svg('<rect width="3" height="2"/>', 'width="100" viewBox="0 0 1 1"'),
+      'the file must state its width in mm, cm or in, and a viewBox',
+    ],
+    ['a.svg', svg(''), 'the file holds no line or arc'],
+    ['a.dxf', 'hello', 'this is not an ASCII DXF file'],
+    [
+      'a.dxf',
+      '0\nSECTION\n2\nENTITIES\n0\nENDSEC\n',
+      'the file does not say its units ($INSUNITS); save it in millimetres',
+    ],
+    ['a.txt', '', 'an outline is read from a .dxf or .svg file'],
+  ])('%s is refused: %s', (path, content, message) => {
+    expect(readOutline(path, content)).toEqual({ ok: false, message });
+  });
+
+  test('a gap is a finding', () => {
+    const one = template({
+      outlines: [{ kind: 'file', path: 'notch.svg', text: svg('<path d="M20 20H80V60"/>'), at: span(3) }],
+    });
+    expect(resolve(one).findings[0]).toMatchObject({ code: 'cut-outline-open', at: span(3) });
+  });
+});
+
+test('the preview has the page’s colours only, no style and no script', async () => {
+  const { sides } = await drawTemplate(NOTCH, { ...CONTEXT, papers: [] });
+  const preview = sides[0]?.preview ?? '';
+  expect(preview).not.toMatch(/style|script|black|#[0-9a-f]{3}/i);
+  expect(preview).toContain('stroke="currentColor"');
+  expect(preview).toContain('DATUM');
+  expect(preview).toContain('>38<');
+});
+
+test('a template for each side has a mirrored twin with readable words', async () => {
+  const one = template({ side: 'each', holes: [hole(30, 40, 8)] });
+  const { sides, files } = await drawTemplate(one, { ...CONTEXT, papers: ['a4'] });
+  expect(sides.map((s) => s.side)).toEqual(['left', 'right']);
+  expect(files.map((f) => f.name)).toEqual([
+    'notch-left-a4.pdf',
+    'notch-left.svg',
+    'notch-left.dxf',
+    'notch-right-a4.pdf',
+    'notch-right.svg',
+    'notch-right.dxf',
+  ]);
+  const dxf = new DxfParser().parseSync(text({ sides, files: sides[1]?.files ?? [], findings: [] }, '.dxf'));
+  const circle = dxf?.entities.find((e) => e.type === 'CIRCLE') as unknown as { center: Vertex };
+  expect(circle.center).toMatchObject({ x: -30, y: 40 });
+  const svg = text({ sides, files: sides[1]?.files ?? [], findings: [] }, '.svg');
+  expect(svg).toContain('x −30  y 40');
+  expect(svg).not.toContain('scale(');
+});
+
+test('letters that the fonts lack are a warning, never a gap', async () => {
+  const { findings, files } = await drawTemplate(
+    { ...NOTCH, title: 'Opening 開口' },
+    { ...CONTEXT, papers: ['a4'] },
+  );
+  expect(findings.map((f) => f.code)).toEqual(['cut-letters-missing']);
+  expect(files.length).toBeGreaterThan(0);
+});
+
+test('a template of too many sheets is refused with the number it would need', async () => {
+  const one = template({
+    outlines: [
+      outline([
+        [-1500, 20],
+        [1500, 20],
+        [1500, 1900],
+        [-1500, 1900],
+      ]),
+    ],
+  });
+  const { findings } = await drawTemplate(one, { ...CONTEXT, papers: ['a4'] });
+  expect(findings[0]?.message).toMatch(
+    /^this template would need \d+ sheets of A4; 40 is the most that can be laid true$/,
+  );
+});
