@@ -1,5 +1,5 @@
 import { type Bounds, grow, unite } from '../geometry/point.ts';
-import { segmentBounds } from '../geometry/segment.ts';
+import { line, type Segment, segmentBounds } from '../geometry/segment.ts';
 import { moveSegment, rotation } from '../geometry/transform.ts';
 import type { PaperName, SheetPlan, SheetTile } from '../model/cut-template.ts';
 import { PAPERS, type Paper, SAFE_MARGIN } from '../trade/paper.ts';
@@ -155,6 +155,17 @@ function drawSingle(resolved: Resolved, lines: PanelLines, context: SheetContext
   return { ok: true, ...oneSheet(resolved, lines, 'single', paper, frame, zone, 0, context) };
 }
 
+/** Datum lines as far as the drawing reaches: the ends that stand out are worth no sheet of their own. */
+function datumsWithin(resolved: Resolved, lines: PanelLines): Segment[] {
+  const { minX, minY, maxX, maxY } = drawnBounds(resolved);
+  return lines.datums.map(({ axis, line: datum }) => {
+    const at = segmentBounds(datum);
+    return axis === 'vertical'
+      ? line({ x: at.minX, y: minY }, { x: at.minX, y: maxY })
+      : line({ x: minX, y: at.minY }, { x: maxX, y: at.minY });
+  });
+}
+
 /** What must come out whole: cuts, centre lines, keep-outs and the datums near them. */
 export function contentOf(resolved: Resolved, lines: PanelLines): Content {
   return {
@@ -163,7 +174,7 @@ export function contentOf(resolved: Resolved, lines: PanelLines): Content {
       ...lines.edges,
       ...lines.centres,
       ...lines.keepOuts,
-      ...lines.datums.map((d) => d.line),
+      ...datumsWithin(resolved, lines),
     ],
     holes: resolved.cuts.flatMap((cut) =>
       cut.kind === 'outline'

@@ -1,4 +1,4 @@
-import { DxfParser } from 'dxf-parser';
+import dxfParser, { type IDxf } from 'dxf-parser';
 import fc from 'fast-check';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
@@ -8,6 +8,9 @@ import { resolve } from '../../src/cut/resolve.ts';
 import { contourBounds, flatten, perimeter } from '../../src/geometry/contour.ts';
 import { distanceToContour } from '../../src/geometry/distance.ts';
 import { CONTEXT, hole, NOTCH, OPENING, outline, span, template } from './fixtures.ts';
+
+// The package's types and its module disagree about which of its exports is the class.
+const DxfParser = dxfParser as unknown as new () => { parseSync(text: string): IDxf | null };
 
 function text(drawn: DrawnTemplate, ending: string): string {
   const found = drawn.files.find((f) => f.name.endsWith(ending));
