@@ -1,29 +1,25 @@
 import type { Step } from '../../model/guide.ts';
 import type { BenchItem, BenchState } from '../../model/job.ts';
 import type { StateName } from '../../model/violation.ts';
-import { isHere, type Ledger, stateOf } from './ledger.ts';
+import type { Ledger } from './ledger.ts';
 import type { Lot } from './lot.ts';
-import type { Onlooker } from './play.ts';
-import type { Move } from './script.ts';
+import { type MembersOf, noPlan, type PlanSet } from './plan-set.ts';
+import type { Change, Onlooker } from './play.ts';
 
-/** One change of a lot, in the order of doing. */
-export interface Change {
-  readonly lot: Lot;
-  readonly move: Move;
-  readonly before: StateName;
-  readonly after: StateName;
-}
+type Place = Exclude<keyof BenchState, 'movement'>;
 
-/** What the sheets of a plan are made from. */
+/** What the sheets of the plans are made from. */
 export interface Diary {
   readonly changes: readonly Change[];
-  /** The bench when each step is done, by the step's id. */
-  readonly benches: ReadonlyMap<string, BenchState>;
+  /** For each plan, the bench when each step is done, by the step's id. */
+  readonly benches: readonly ReadonlyMap<string, BenchState>[];
   readonly onlooker: Onlooker;
 }
 
+const placeNames: readonly Place[] = ['off', 'apart', 'loose', 'aside', 'on', 'holds'];
+
 /** Where each state is told; what is where it belongs, or gone for good, is told nowhere. */
-const places: { readonly [S in StateName]?: Exclude<keyof BenchState, 'movement'> } = {
+const places: { readonly [S in StateName]?: Place } = {
   off: 'off',
   apart: 'apart',
   started: 'loose',
@@ -33,20 +29,27 @@ const places: { readonly [S in StateName]?: Exclude<keyof BenchState, 'movement'
   holds: 'holds',
 };
 
-/** Writes down what a play does, step by step. */
-export function openDiary(): Diary {
+/** Writes down what is done, step by step, for so many plans. */
+export function openDiary(plans: number): Diary {
   const changes: Change[] = [];
-  const benches = new Map<string, BenchState>();
-  const astray = new Set<Lot>();
-  const onlooker: Onlooker = {
-    moved: (lot, move, before, after) => {
-      changes.push({ lot, move, before, after });
-      if (places[after] && !isUsedUp(lot)) astray.add(lot);
-      else astray.delete(lot);
+  const benches = Array.from({ length: plans }, () => new Map<string, BenchState>());
+  const touched = new Set<Lot>();
+  return {
+    changes,
+    benches,
+    onlooker: {
+      changed: (change) => {
+        changes.push(change);
+        if (!isUsedUp(change.lot)) touched.add(change.lot);
+      },
+      stepDone: (step: Step, set: PlanSet, ledger: Ledger) => {
+        const states = benchesOf(touched, set, ledger);
+        for (const [plan, done] of ledger.script.membersOf(set).entries()) {
+          if (done) benches[plan]?.set(step.id, states(plan));
+        }
+      },
     },
-    stepDone: (step: Step, ledger: Ledger) => void benches.set(step.id, benchOf(astray, ledger)),
   };
-  return { changes, benches, onlooker };
 }
 
 /** A supply that need not come off is no longer anyone's concern. */
@@ -54,23 +57,61 @@ function isUsedUp({ item }: Lot): boolean {
   return item?.kind === 'supply' && !item.temporary;
 }
 
-function benchOf(astray: ReadonlySet<Lot>, ledger: Ledger): BenchState {
-  const bench = { off: [], apart: [], loose: [], aside: [], on: [], holds: [] } satisfies Record<
-    string,
-    BenchItem[]
-  > as Record<Exclude<keyof BenchState, 'movement'>, BenchItem[]>;
-  let pinned = false;
-  for (const lot of [...astray].sort((a, b) => a.index - b.index)) {
-    const place = places[stateOf(lot, ledger)];
-    if (!place) continue;
-    addTo(bench[place], lot, handled(lot));
-    pinned ||= lot.item?.immobile === true;
+interface Entry {
+  readonly lot: Lot;
+  readonly set: PlanSet;
+}
+
+/** The bench of each plan. Lists that are alike in all plans are made once and shared. */
+function benchesOf(touched: ReadonlySet<Lot>, set: PlanSet, ledger: Ledger): (plan: number) => BenchState {
+  const entries = new Map<Place, Entry[]>(placeNames.map((place) => [place, []]));
+  let pinned = noPlan;
+  for (const lot of [...touched].sort((a, b) => a.index - b.index)) {
+    for (const cell of ledger.cells[lot.index] ?? []) {
+      const place = places[cell.state];
+      const here = cell.set & set;
+      if (!place || here === noPlan) continue;
+      entries.get(place)?.push({ lot, set: here });
+      if (lot.item?.immobile) pinned |= here;
+    }
   }
-  const stated = ledger.script.lots.some((lot) => lot.item?.immobile === true && isHere(lot, ledger));
-  return {
-    ...bench,
-    movement: pinned ? 'must not be moved' : stated ? 'may be moved' : 'not stated',
+  const stated = ledger.script.lots
+    .filter((lot) => lot.item?.immobile)
+    .reduce((found, lot) => found | (ledger.script.lotSets[lot.index] ?? noPlan), noPlan);
+  const lists = placeNames.map((place) => listsOf(entries.get(place) ?? [], set, ledger.script.membersOf));
+  const isPinned = ledger.script.membersOf(pinned);
+  const isStated = ledger.script.membersOf(stated);
+  return (plan) => {
+    const [off, apart, loose, aside, on, holds] = lists.map((list) => list(plan));
+    return {
+      off: off ?? [],
+      apart: apart ?? [],
+      loose: loose ?? [],
+      aside: aside ?? [],
+      on: on ?? [],
+      holds: holds ?? [],
+      movement: isPinned[plan] ? 'must not be moved' : isStated[plan] ? 'may be moved' : 'not stated',
+    };
   };
+}
+
+function listsOf(
+  entries: readonly Entry[],
+  all: PlanSet,
+  membersOf: MembersOf,
+): (plan: number) => readonly BenchItem[] {
+  if (entries.every((entry) => entry.set === all)) {
+    const shared = itemsOf(entries);
+    return () => shared;
+  }
+  const members = entries.map((entry) => membersOf(entry.set));
+  return (plan) => itemsOf(entries.filter((_, index) => members[index]?.[plan]));
+}
+
+function itemsOf(entries: readonly Entry[]): readonly BenchItem[] {
+  const list: BenchItem[] = [];
+  for (const { lot } of entries) addTo(list, lot, handled(lot));
+  return list;
 }
 
 /** Both sides of one item are told in one line. */

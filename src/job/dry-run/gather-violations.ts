@@ -1,36 +1,28 @@
 import type { Violation } from '../../model/violation.ts';
 import type { Build, Option } from '../../model/when.ts';
 import { fewestTraits } from '../build-words.ts';
-import type { Fault } from './ledger.ts';
-
-/** The faults of one play, and the builds that it stands for. */
-export interface PlayedBuilds {
-  readonly builds: readonly Build[];
-  readonly faults: readonly Fault[];
-}
+import type { Fault, Ledger } from './ledger.ts';
+import type { PlanSet } from './plan-set.ts';
 
 /** Every fault once: its sides together, with the smallest build that shows it as the witness. */
 export function gatherViolations(
-  played: readonly PlayedBuilds[],
+  { faults, script }: Ledger,
+  groups: readonly (readonly Build[])[],
   options: readonly Option[],
 ): readonly Violation[] {
-  const found = new Map<
-    string,
-    { readonly first: Fault; readonly sides: Set<'left' | 'right'>; readonly plays: Set<PlayedBuilds> }
-  >();
-  for (const one of played) {
-    for (const fault of one.faults) {
-      const key = faultKey(fault);
-      const known = found.get(key) ?? { first: fault, sides: new Set(), plays: new Set() };
-      if (fault.side) known.sides.add(fault.side);
-      known.plays.add(one);
-      found.set(key, known);
-    }
+  const found = new Map<string, { first: Fault; sides: Set<'left' | 'right'>; set: PlanSet }>();
+  for (const { fault, set } of faults) {
+    const key = faultKey(fault);
+    const known = found.get(key) ?? { first: fault, sides: new Set(), set };
+    if (fault.side) known.sides.add(fault.side);
+    known.set |= set;
+    found.set(key, known);
   }
-  return [...found.values()].map(({ first, sides, plays }) => {
+  return [...found.values()].map(({ first, sides, set }) => {
     const { side: _, ...what } = first;
-    const inside = [...plays].flatMap((one) => one.builds);
-    const outside = played.filter((one) => !plays.has(one)).flatMap((one) => one.builds);
+    const shows = script.membersOf(set);
+    const inside = groups.filter((_, plan) => shows[plan]).flat();
+    const outside = groups.filter((_, plan) => !shows[plan]).flat();
     return { ...what, sides: [...sides].sort(), witness: witnessOf(inside, outside, options) };
   });
 }

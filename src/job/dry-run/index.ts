@@ -1,21 +1,17 @@
 import type { Guide } from '../../model/guide.ts';
-import type { Bag, BenchState, CountLine, FastenerLine } from '../../model/job.ts';
+import type { BenchState } from '../../model/job.ts';
 import type { Violation } from '../../model/violation.ts';
-import type { Build } from '../../model/when.ts';
 import type { Outcomes } from '../outcomes.ts';
 import { openDiary } from './bench.ts';
 import { gatherViolations } from './gather-violations.ts';
 import { play } from './play.ts';
-import { scriptOf, truthOf } from './script.ts';
-import { bagsOf, countSheetOf, fastenersOf } from './sheets.ts';
+import { scriptOf } from './script.ts';
+import { type Sheets, sheetsOf } from './sheets.ts';
 
 /** What playing a guide gives the people in the bay, for builds that read alike. */
-export interface Played {
+export interface Played extends Sheets {
   /** The bench when each step is done, by the step's id. */
   readonly benches: ReadonlyMap<string, BenchState>;
-  readonly bags: readonly Bag[];
-  readonly countSheet: readonly CountLine[];
-  readonly fasteners: readonly FastenerLine[];
 }
 
 /** The dry run of a guide: its faults, and its sheets for each group of builds. */
@@ -29,19 +25,14 @@ export interface DryRun {
  * tells, nothing is held against the guide, since what follows from it is not known.
  */
 export function dryRun(guide: Guide, { deciding, groups }: Outcomes): DryRun {
-  const script = scriptOf(guide);
-  const plays = groups.map((builds) => {
-    const diary = openDiary();
-    const ledger = play(script, truthOf(script, builds[0] ?? ({} as Build)), diary.onlooker);
-    return { builds, diary, ledger, faults: ledger.faults };
-  });
+  // Builds that read alike are played as one.
+  const builds = groups.map(([first = {}]) => first);
+  const script = scriptOf(guide, builds);
+  const diary = openDiary(builds.length);
+  const ledger = play(script, diary.onlooker);
+  const sheets = sheetsOf(diary.changes, ledger);
   return {
-    violations: script.sound ? gatherViolations(plays, deciding) : [],
-    played: plays.map(({ diary, ledger }) => ({
-      benches: diary.benches,
-      bags: bagsOf(diary.changes, ledger),
-      countSheet: countSheetOf(diary.changes, ledger),
-      fasteners: fastenersOf(diary.changes, ledger),
-    })),
+    violations: script.sound ? gatherViolations(ledger, groups, deciding) : [],
+    played: diary.benches.map((benches, plan) => ({ benches, ...sheets(plan) })),
   };
 }

@@ -1,69 +1,64 @@
-import type { StateName } from '../../model/violation.ts';
-import { isHere, type Ledger, lotsAt, stateOf, tell } from './ledger.ts';
+import type { Violation } from '../../model/violation.ts';
+import { type Cell, type Fault, type Ledger, lotsAt, plansIn, tell } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { isGone, isInPlace } from './next-state.ts';
+import { noPlan, type PlanSet, plansWhere } from './plan-set.ts';
 
 /** Holds the vehicle, the bench and the box against what they should be when the work is done. */
 export function judgeEnd(ledger: Ledger): void {
   for (const lot of ledger.script.lots) {
-    if (!isHere(lot, ledger)) continue;
-    const state = stateOf(lot, ledger);
-    if (!mayEndAs(state, lot, ledger)) tellEnd(lot, { kind: 'left', item: lot.id, state }, ledger);
-    if (isLost(lot, state, ledger)) tellEnd(lot, { kind: 'one-time-lost', item: lot.id }, ledger);
+    for (const cell of ledger.cells[lot.index] ?? []) judgeCell(lot, cell, ledger);
     judgeSupply(lot, ledger);
   }
 }
 
-type Ending =
-  | { readonly kind: 'left'; readonly item: string; readonly state: StateName }
-  | { readonly kind: 'one-time-lost'; readonly item: string }
-  | {
-      readonly kind: 'supply-overused' | 'supply-underused';
-      readonly item: string;
-      readonly used: number;
-      readonly declared: number;
-      readonly from: Ledger['usedAt'][number];
-    };
+function judgeCell(lot: Lot, cell: Cell, ledger: Ledger): void {
+  const astray = cell.set & ~mayEndSo(lot, cell, ledger);
+  tellEnd(lot, { kind: 'left', item: lot.id, state: cell.state }, cell.last, astray, ledger);
+  if (lot.item?.kind !== 'fastener' || lot.item.reuse || !isGone(cell.state)) return;
+  // A one-time fastener that is gone has a replacement in its place.
+  const replaced = lotsAt(lot.replacedBy, ledger).reduce(
+    (found, one) => found | plansIn(one, cell.set, ledger, isInPlace),
+    noPlan,
+  );
+  tellEnd(lot, { kind: 'one-time-lost', item: lot.id }, cell.last, cell.set & ~replaced, ledger);
+}
+
+type Kept = 'at' | 'action' | 'step' | 'sides' | 'witness';
+type Ending = Violation extends infer V ? (V extends unknown ? Omit<V, Kept> : never) : never;
 
 /** A fault of the end is shown at the last action that left it so. */
-function tellEnd(lot: Lot, what: Ending, ledger: Ledger): void {
-  const last = ledger.last[lot.index] ?? null;
+function tellEnd(lot: Lot, what: Ending, last: Cell['last'], set: PlanSet, ledger: Ledger): void {
   const at = last?.action.at ?? lot.item?.idAt;
   if (!at) return;
   const place = { at, action: last?.action ?? null, step: last?.step ?? null, side: lot.side };
-  tell(ledger, lot, { ...what, ...place });
+  tell(ledger, lot, { ...what, ...place } as Fault, set);
 }
 
-function mayEndAs(state: StateName, lot: Lot, ledger: Ledger): boolean {
-  const { item } = lot;
+/** The plans in which a lot may stay as it is. */
+function mayEndSo({ item, count, on }: Lot, { state, set }: Cell, ledger: Ledger): PlanSet {
+  const when = (right: boolean) => (right ? set : noPlan);
   switch (item?.kind) {
     case 'part':
     case 'fastener':
-      return state === 'in place' || state === 'tight' || isGone(state);
-    case 'kit':
-      if (state === 'in the box') return item.unknown.has('spare') || (item.spare?.value ?? 0) >= lot.count;
-      return state === 'in place' || state === 'tight' || isGone(state);
+      return when(state === 'in place' || state === 'tight' || isGone(state));
+    case 'kit': {
+      const spare = item.unknown.has('spare') || (item.spare?.value ?? 0) >= count;
+      return when(
+        state === 'in place' || state === 'tight' || isGone(state) || (state === 'in the box' && spare),
+      );
+    }
     case 'connector':
-      return state === 'mated' || hangsOnNothing(lot, ledger);
+      if (state === 'mated' || on.length === 0) return when(state === 'mated');
+      // A plug may hang when all that it sat on has left the job.
+      return lotsAt(on, ledger).reduce((left, one) => left & plansIn(one, left, ledger, isGone), set);
     case 'condition':
-      return state === 'does not hold' || item.stays;
+      return when(state === 'does not hold' || item.stays);
     case 'supply':
-      return state === 'not on' || !item.temporary;
+      return when(state === 'not on' || !item.temporary);
     default:
-      return true;
+      return set;
   }
-}
-
-/** All that a plug sat on has left the job. */
-function hangsOnNothing(lot: Lot, ledger: Ledger): boolean {
-  const on = lotsAt(lot.on, ledger);
-  return lot.on.length > 0 && on.every((one) => isGone(stateOf(one, ledger)));
-}
-
-/** A one-time fastener that is gone has a replacement in its place. */
-function isLost(lot: Lot, state: StateName, ledger: Ledger): boolean {
-  if (lot.item?.kind !== 'fastener' || lot.item.reuse || !isGone(state)) return false;
-  return !lotsAt(lot.replacedBy, ledger).some((one) => isInPlace(stateOf(one, ledger)));
 }
 
 /** Less than this share of what is declared is used: an application has been forgotten, or too much is fetched. */
@@ -72,15 +67,22 @@ const LEAST_USED = 0.6;
 /** No supply runs out, and the gather list does not ask for far more than the steps use. */
 function judgeSupply(lot: Lot, ledger: Ledger): void {
   const { item } = lot;
-  if (item?.kind !== 'supply' || !item.quantity || item.unknown.has('quantity')) return;
-  const used = ledger.used[lot.index] ?? 0;
-  const from = ledger.usedAt[lot.index] ?? [];
+  const uses = ledger.used[lot.index] ?? [];
+  if (item?.kind !== 'supply' || !item.quantity || item.unknown.has('quantity') || uses.length === 0) return;
   const { base: declared } = item.quantity.value;
-  if (from.length === 0) return;
-  // Sums of decimals are off by less than a billionth.
-  if (used > declared * (1 + 1e-9)) {
-    tellEnd(lot, { kind: 'supply-overused', item: item.id, used, declared, from }, ledger);
-  } else if (!item.temporary && used < declared * LEAST_USED) {
-    tellEnd(lot, { kind: 'supply-underused', item: item.id, used, declared, from }, ledger);
+  const count = ledger.script.plans;
+  const members = uses.map((use) => ledger.script.membersOf(use.set));
+  const sums = Array.from({ length: count }, (_, plan) =>
+    uses.reduce((sum, { amount }, use) => (members[use]?.[plan] ? sum + amount : sum), 0),
+  );
+  const last = ledger.cells[lot.index]?.find((cell) => cell.last)?.last ?? null;
+  for (const used of new Set(sums)) {
+    // Sums of decimals are off by less than a billionth.
+    const over = used > declared * (1 + 1e-9);
+    if (used === 0 || (!over && (item.temporary || used >= declared * LEAST_USED))) continue;
+    const set = plansWhere(count, (plan) => sums[plan] === used);
+    const from = uses.filter((use) => (use.set & set) !== noPlan).map((use) => use.at);
+    const kind = over ? 'supply-overused' : 'supply-underused';
+    tellEnd(lot, { kind, item: item.id, used, declared, from }, last, set, ledger);
   }
 }

@@ -1,16 +1,14 @@
 import type { Step } from '../../model/guide.ts';
 import type { Verb } from '../../model/inline.ts';
-import type { StateName } from '../../model/violation.ts';
 import { actionRule, isFixing } from '../actions.ts';
-import { type Fault, type Ledger, lotsAt, stateOf, tell } from './ledger.ts';
+import { type Cell, cellsIn, type Fault, type Ledger, lotsAt, plansIn, tell } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { isInPlace } from './next-state.ts';
+import { noPlan, type PlanSet } from './plan-set.ts';
 import { laterMove, type Move } from './script.ts';
 
-/** Holds a move against what the vehicle and the bench allow, before it is made. */
-export const judge = { move: judgeMove, sides: judgeSides, needs: judgeStepNeeds };
-
-type Judge = (move: Move, lot: Lot, ledger: Ledger) => void;
+/** What is asked of a move before it is made, in the plans in which its lot stands in one way. */
+type Judge = (move: Move, lot: Lot, cell: Cell, ledger: Ledger) => void;
 
 /** What each verb asks for besides the state that it starts from. */
 const asks: { readonly [V in Verb]?: readonly Judge[] } = {
@@ -28,32 +26,28 @@ const asks: { readonly [V in Verb]?: readonly Judge[] } = {
   bond: [placeFree, reachable, afterTrial],
 };
 
-function judgeMove(move: Move, lot: Lot, ledger: Ledger): void {
-  const { verb } = move.action;
-  if (!startsWhereItMay(move, lot, ledger)) return;
-  for (const ask of asks[verb] ?? []) ask(move, lot, ledger);
+/** Holds a move against what the vehicle and the bench allow. */
+export function judgeMove(move: Move, lot: Lot, cell: Cell, ledger: Ledger): void {
+  if (!startsWhereItMay(move, lot, cell, ledger)) return;
+  for (const ask of asks[move.action.verb] ?? []) ask(move, lot, cell, ledger);
   for (const need of ledger.script.lotNeeds[lot.index] ?? []) {
-    if (need !== lot && !isMet(need, ledger)) {
-      tell(ledger, need, fault(move, lot, { kind: 'needs-unmet', item: lot.id, need: need.id }));
-    }
+    if (need === lot) continue;
+    const told = fault(move, lot, { kind: 'needs-unmet', item: lot.id, need: need.id });
+    tell(ledger, need, told, unmet(need, cell.set, ledger));
   }
 }
 
 /** The state of the lot is one that the action can start from; a supply may be applied again and again. */
-function startsWhereItMay(move: Move, lot: Lot, ledger: Ledger): boolean {
-  const { verb } = move.action;
-  const { from } = actionRule(verb);
-  const state = stateOf(lot, ledger);
+function startsWhereItMay(move: Move, lot: Lot, cell: Cell, ledger: Ledger): boolean {
+  const { from } = actionRule(move.action.verb);
+  const { state, last } = cell;
   if (from.length === 0 || from.includes(state)) return true;
-  const last = ledger.last[lot.index] ?? null;
-  if (lot.item?.kind === 'supply') {
-    // Once on each side is one application of it.
-    if (!lot.item.temporary || last?.action === move.action) return true;
-  }
-  // A step done on each side takes the same thing twice: that its item has no sides has been told.
+  if (lot.item?.kind === 'supply' && !lot.item.temporary) return true;
+  // A step done on each side does the same thing twice to what has no sides: once for a supply, and for other
+  // things it is told elsewhere that they have none.
   if (lot.side === null && last?.action === move.action) return true;
   const earlier = last?.action.at ?? null;
-  tell(ledger, lot, fault(move, lot, { kind: 'wrong-state', item: lot.id, state, earlier }));
+  tell(ledger, lot, fault(move, lot, { kind: 'wrong-state', item: lot.id, state, earlier }), cell.set);
   return false;
 }
 
@@ -62,26 +56,27 @@ function isThing(lot: Lot): boolean {
 }
 
 /** Nothing holds what is lifted. */
-function free(move: Move, lot: Lot, ledger: Ledger): void {
+function free(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   if (!isThing(lot)) return;
   for (const by of lotsAt(lot.heldBy, ledger)) {
-    const frees = by.item && isFixing(by.item) && by.item.freeWhenLoosened;
-    const state = stateOf(by, ledger);
-    if (isInPlace(state) && !(frees && state === 'loosened')) blocked('still-held', move, lot, by, ledger);
+    const frees = by.item !== null && isFixing(by.item) && by.item.freeWhenLoosened;
+    const holding = plansIn(by, set, ledger, (state) => isInPlace(state) && !(frees && state === 'loosened'));
+    blocked('still-held', move, lot, by, holding, ledger);
   }
 }
 
 /** Nothing is plugged into what is lifted. */
-function unplugged(move: Move, lot: Lot, ledger: Ledger): void {
+function unplugged(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const by of lotsAt(lot.plugs, ledger)) {
-    if (stateOf(by, ledger) === 'mated') blocked('still-connected', move, lot, by, ledger);
+    const mated = plansIn(by, set, ledger, (state) => state === 'mated');
+    blocked('still-connected', move, lot, by, mated, ledger);
   }
 }
 
 /** Nothing lies over what is worked on. */
-function reachable(move: Move, lot: Lot, ledger: Ledger): void {
+function reachable(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const by of lotsAt(lot.coveredBy, ledger)) {
-    if (isInPlace(stateOf(by, ledger))) blocked('still-covered', move, lot, by, ledger);
+    blocked('still-covered', move, lot, by, plansIn(by, set, ledger, isInPlace), ledger);
   }
 }
 
@@ -90,32 +85,27 @@ function blocked(
   move: Move,
   lot: Lot,
   by: Lot,
+  set: PlanSet,
   ledger: Ledger,
 ): void {
-  const verbs: readonly Verb[] = ['remove', 'disconnect', 'move-aside'];
-  const later = laterMove(ledger.script, move, by, verbs)?.action.at ?? null;
-  tell(ledger, by, fault(move, lot, { kind, item: lot.id, by: by.id, later }, by.side));
+  if (set === noPlan) return;
+  const later = laterMove(ledger.script, move, by, ['remove', 'disconnect', 'move-aside']);
+  const told = { kind, item: lot.id, by: by.id, later: later?.action.at ?? null } as const;
+  tell(ledger, by, fault(move, lot, told, by.side), set);
 }
 
 /** A fastener holds something that is there: the part, or what replaces it. */
-function somethingToHold(move: Move, lot: Lot, ledger: Ledger): void {
+function somethingToHold(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   if (isThing(lot)) return;
-  for (const part of lotsAt(lot.holds, ledger)) {
-    if (!isThere(part, ledger)) absent('nothing-to-hold', move, lot, part, ledger);
-  }
+  for (const part of lotsAt(lot.holds, ledger)) absent('nothing-to-hold', move, lot, part, set, ledger);
 }
 
 /** A plug goes onto something that is there; what is aside still hangs beside its place. */
-function somethingToConnect(move: Move, lot: Lot, ledger: Ledger): void {
+function somethingToConnect(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const part of lotsAt(lot.on, ledger)) {
-    if (!isThere(part, ledger) && stateOf(part, ledger) !== 'aside') {
-      absent('nothing-to-connect', move, lot, part, ledger);
-    }
+    const aside = plansIn(part, set, ledger, (state) => state === 'aside');
+    absent('nothing-to-connect', move, lot, part, set & ~aside, ledger);
   }
-}
-
-function isThere(part: Lot, ledger: Ledger): boolean {
-  return [part, ...lotsAt(part.replacedBy, ledger)].some((one) => isInPlace(stateOf(one, ledger)));
 }
 
 function absent(
@@ -123,42 +113,48 @@ function absent(
   move: Move,
   lot: Lot,
   part: Lot,
+  set: PlanSet,
   ledger: Ledger,
 ): void {
-  const state: StateName = stateOf(part, ledger);
-  tell(ledger, part, fault(move, lot, { kind, item: lot.id, part: part.id, state }));
+  const replaced = lotsAt(part.replacedBy, ledger).reduce(
+    (found, one) => found | plansIn(one, set, ledger, isInPlace),
+    noPlan,
+  );
+  for (const { state, set: plans } of cellsIn(part, set & ~replaced, ledger)) {
+    if (isInPlace(state)) continue;
+    tell(ledger, part, fault(move, lot, { kind, item: lot.id, part: part.id, state }), plans);
+  }
 }
 
 /** What goes in finds its place free: the old one is out before its replacement goes in, and the reverse. */
-function placeFree(move: Move, lot: Lot, ledger: Ledger): void {
+function placeFree(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const by of lotsAt([...lot.replaces, ...lot.replacedBy], ledger)) {
-    if (isInPlace(stateOf(by, ledger))) {
-      tell(ledger, by, fault(move, lot, { kind: 'place-taken', item: lot.id, by: by.id }));
-    }
+    const taken = plansIn(by, set, ledger, isInPlace);
+    tell(ledger, by, fault(move, lot, { kind: 'place-taken', item: lot.id, by: by.id }), taken);
   }
 }
 
-function oneTime(move: Move, lot: Lot, ledger: Ledger): void {
-  if (lot.item?.kind === 'fastener' && !lot.item.reuse && stateOf(lot, ledger) === 'off') {
-    tell(ledger, lot, fault(move, lot, { kind: 'one-time-refitted', item: lot.id }));
+function oneTime(move: Move, lot: Lot, { set, state }: Cell, ledger: Ledger): void {
+  if (lot.item?.kind === 'fastener' && !lot.item.reuse && state === 'off') {
+    tell(ledger, lot, fault(move, lot, { kind: 'one-time-refitted', item: lot.id }), set);
   }
 }
 
-function bondedForGood(move: Move, lot: Lot, ledger: Ledger): void {
-  if (ledger.bonded[lot.index]) tell(ledger, lot, fault(move, lot, { kind: 'bonded', item: lot.id }));
+function bondedForGood(move: Move, lot: Lot, { set, bonded }: Cell, ledger: Ledger): void {
+  if (bonded) tell(ledger, lot, fault(move, lot, { kind: 'bonded', item: lot.id }), set);
 }
 
 /** What cannot be undone waits for the trial fit that it names. */
-function afterTrial(move: Move, lot: Lot, ledger: Ledger): void {
+function afterTrial(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   const { trial } = move.action;
-  if (!trial || ledger.stepsBegun.has(trial.value)) return;
   // A trial that names no step of the guide is told by another rule.
-  if (!ledger.script.scenes.some((scene) => scene.step?.id === trial.value)) return;
-  tell(ledger, lot, fault(move, lot, { kind: 'before-trial', item: lot.id, trial }));
+  if (!trial || !ledger.script.scenes.some((scene) => scene.step?.id === trial.value)) return;
+  const tried = ledger.stepsDone.get(trial.value) ?? noPlan;
+  tell(ledger, lot, fault(move, lot, { kind: 'before-trial', item: lot.id, trial }), set & ~tried);
 }
 
 /** The step is done where the item is, and on as many sides. */
-function judgeSides(move: Move, ledger: Ledger): void {
+export function judgeSides(move: Move, ledger: Ledger): void {
   const stepSide = move.step?.side?.value ?? null;
   if (stepSide === null) return;
   const first = ledger.script.lots.find((lot) => lot.id === move.action.target.value);
@@ -167,15 +163,15 @@ function judgeSides(move: Move, ledger: Ledger): void {
   const changes = actionRule(move.action.verb).from.length > 0 && first.item?.kind !== 'supply';
   const twice = stepSide === 'each' && itemSide === null && changes;
   const elsewhere = itemSide !== null && itemSide !== 'each' && itemSide !== stepSide;
-  if (twice || elsewhere) {
-    const told = { kind: 'side-mismatch', item: first.id, itemSide, stepSide } as const;
-    tell(ledger, first, fault(move, { ...first, side: null }, told));
-  }
+  if (!twice && !elsewhere) return;
+  const told = { kind: 'side-mismatch', item: first.id, itemSide, stepSide } as const;
+  const here = move.set & (ledger.script.lotSets[first.index] ?? noPlan);
+  tell(ledger, first, fault(move, first, told, null), here);
 }
 
-function judgeStepNeeds(step: Step, needs: readonly Lot[], ledger: Ledger): void {
+/** What a step needs is seen to when it begins. */
+export function judgeNeeds(step: Step, needs: readonly Lot[], set: PlanSet, ledger: Ledger): void {
   for (const need of needs) {
-    if (isMet(need, ledger)) continue;
     const at = step.needs.find((ref) => ref.value === need.id)?.at ?? step.at;
     const told = {
       kind: 'needs-unmet',
@@ -186,16 +182,14 @@ function judgeStepNeeds(step: Step, needs: readonly Lot[], ledger: Ledger): void
       step,
       side: null,
     } as const;
-    tell(ledger, need, told);
+    tell(ledger, need, told, unmet(need, set, ledger));
   }
 }
 
-/** A condition holds, a measure has been taken; other things meet every need, since another rule tells of them. */
-function isMet(need: Lot, ledger: Ledger): boolean {
-  const { item } = need;
-  if (item?.kind === 'condition') return stateOf(need, ledger) === 'holds';
-  if (item?.kind === 'measure') return stateOf(need, ledger) === 'done';
-  return true;
+/** The plans in which a condition does not hold, or a measure has not been taken; other things meet every need. */
+function unmet(need: Lot, set: PlanSet, ledger: Ledger): PlanSet {
+  const met = need.item?.kind === 'condition' ? 'holds' : need.item?.kind === 'measure' ? 'done' : null;
+  return met === null ? noPlan : plansIn(need, set, ledger, (state) => state !== met);
 }
 
 type Distribute<T> = T extends unknown ? Omit<T, 'at' | 'action' | 'step' | 'side'> : never;

@@ -1,73 +1,93 @@
 import type { StateName, Violation } from '../../model/violation.ts';
 import type { Span } from '../../source/span.ts';
 import type { Lot } from './lot.ts';
+import { noPlan, type PlanSet } from './plan-set.ts';
 import type { Move, Script } from './script.ts';
 
 type Distribute<T> = T extends unknown ? Omit<T, 'sides' | 'witness'> : never;
 
-/** A fault on one side in one build; the witness is worked out when all builds have been played. */
+/** A fault on one side; its witness is worked out when all has been played. */
 export type Fault = Distribute<Violation> & { readonly side: 'left' | 'right' | null };
 
-/** What is known of every lot while a guide is played for one build. Lists are by the lots' positions. */
+/** How a lot stands in the plans of a set, which share all that has been done to it. */
+export interface Cell {
+  readonly set: PlanSet;
+  readonly state: StateName;
+  /** The move that brought it into its state; `null` while it is as it began. */
+  readonly last: Move | null;
+  /** A fastener that was loosened before it came off is only started when it goes back. */
+  readonly loosenedFirst: boolean;
+  readonly bonded: boolean;
+}
+
+/** One application of a supply. */
+export interface Application {
+  readonly set: PlanSet;
+  /** In the base unit of the supply. */
+  readonly amount: number;
+  readonly at: Span;
+}
+
+/** What is known of every lot while a guide is played. Lists are by the lots' positions. */
 export interface Ledger {
   readonly script: Script;
-  /** For each condition of the script, whether it holds for this build. */
-  readonly truth: readonly boolean[];
-  readonly state: StateName[];
-  /** The move that brought each lot into its state; `null` while it is as it began. */
-  readonly last: (Move | null)[];
-  /** Fasteners that were loosened before they came off: they are only started when they go back. */
-  readonly loosenedFirst: boolean[];
-  readonly bonded: boolean[];
-  /** Lots of which a fault has been told: what follows from it is not told again. */
-  readonly told: boolean[];
-  /** Amount of each supply that was used, in base units. */
-  readonly used: number[];
-  readonly usedAt: Span[][];
-  readonly stepsBegun: Set<string>;
-  readonly faults: Fault[];
-}
-
-/** Whether a lot is on this build. */
-export function isHere(lot: Lot, { script, truth }: Ledger): boolean {
-  const when = script.lotWhens[lot.index] ?? -1;
-  return when < 0 || truth[when] === true;
-}
-
-/** The state of a lot. */
-export function stateOf(lot: Lot, ledger: Ledger): StateName {
-  return ledger.state[lot.index] ?? lot.start;
-}
-
-/** The lots at some positions that are on this build. */
-export function lotsAt(indexes: readonly number[], ledger: Ledger): readonly Lot[] {
-  return indexes.flatMap((index) => {
-    const lot = ledger.script.lots[index];
-    return lot && isHere(lot, ledger) ? [lot] : [];
-  });
+  /** The cells of a lot are disjoint, and cover the plans that have it. */
+  readonly cells: (readonly Cell[])[];
+  /** The plans in which a fault of the lot has been told: what follows from it is not told again. */
+  readonly told: PlanSet[];
+  readonly used: Application[][];
+  /** The plans in which a step has been done, by its id. */
+  readonly stepsDone: Map<string, PlanSet>;
+  readonly faults: { readonly fault: Fault; readonly set: PlanSet }[];
 }
 
 /** Everything as it is before the work begins. */
-export function openLedger(script: Script, truth: readonly boolean[]): Ledger {
+export function openLedger(script: Script): Ledger {
   const { lots } = script;
   return {
     script,
-    truth,
-    state: lots.map((lot) => lot.start),
-    last: lots.map(() => null),
-    loosenedFirst: lots.map(() => false),
-    bonded: lots.map(() => false),
-    told: lots.map(() => false),
-    used: lots.map(() => 0),
-    usedAt: lots.map(() => []),
-    stepsBegun: new Set(),
+    cells: lots.map((lot) => {
+      const set = script.lotSets[lot.index] ?? noPlan;
+      return [{ set, state: lot.start, last: null, loosenedFirst: false, bonded: false }];
+    }),
+    told: lots.map(() => noPlan),
+    used: lots.map(() => []),
+    stepsDone: new Map(),
     faults: [],
   };
 }
 
-/** Tells of a fault, unless one has been told of the lot that causes it. */
-export function tell(ledger: Ledger, cause: Lot, told: Fault): void {
-  if (ledger.told[cause.index]) return;
-  ledger.told[cause.index] = true;
-  ledger.faults.push(told);
+/** How a lot stands in some plans. */
+export function cellsIn(lot: Lot, set: PlanSet, ledger: Ledger): readonly Cell[] {
+  const cells = ledger.cells[lot.index] ?? [];
+  return cells.flatMap((cell) => {
+    const both = cell.set & set;
+    return both === noPlan ? [] : both === cell.set ? [cell] : [{ ...cell, set: both }];
+  });
+}
+
+/** The plans of a set in which a lot is in a state of some kind. */
+export function plansIn(
+  lot: Lot,
+  set: PlanSet,
+  ledger: Ledger,
+  isSuch: (state: StateName) => boolean,
+): PlanSet {
+  let found = noPlan;
+  for (const cell of ledger.cells[lot.index] ?? []) if (isSuch(cell.state)) found |= cell.set & set;
+  return found;
+}
+
+/** The lots at some positions. */
+export function lotsAt(indexes: readonly number[], { script }: Ledger): readonly Lot[] {
+  return indexes.flatMap((index) => script.lots[index] ?? []);
+}
+
+/** Tells of a fault in the plans in which none has been told of the lot that causes it. */
+export function tell(ledger: Ledger, cause: Lot, fault: Fault, set: PlanSet): void {
+  const told = ledger.told[cause.index] ?? noPlan;
+  const fresh = set & ~told;
+  if (fresh === noPlan) return;
+  ledger.told[cause.index] = told | fresh;
+  ledger.faults.push({ fault, set: fresh });
 }

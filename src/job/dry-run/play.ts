@@ -1,74 +1,103 @@
 import type { Step } from '../../model/guide.ts';
-import type { Action } from '../../model/inline.ts';
 import type { StateName } from '../../model/violation.ts';
-import { judge } from './judge.ts';
+import { judgeMove, judgeNeeds, judgeSides } from './judge.ts';
 import { judgeEnd } from './judge-end.ts';
-import { isHere, type Ledger, openLedger, stateOf } from './ledger.ts';
+import { type Cell, cellsIn, type Ledger, openLedger } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { nextState } from './next-state.ts';
-import type { Move, Scene, Script } from './script.ts';
+import { noPlan, type PlanSet } from './plan-set.ts';
+import type { Move, Script } from './script.ts';
+
+/** One change of a lot. */
+export interface Change {
+  readonly lot: Lot;
+  readonly move: Move;
+  readonly before: StateName;
+  readonly after: StateName;
+  readonly set: PlanSet;
+  /** Position among all moves, in the order of doing. */
+  readonly order: number;
+}
 
 /** Who looks on while a guide is played. */
 export interface Onlooker {
-  /** After an action has been done to a lot. */
-  readonly moved: (lot: Lot, move: Move, before: StateName, after: StateName) => void;
+  readonly changed: (change: Change) => void;
   /** When a step is done. */
-  readonly stepDone: (step: Step, ledger: Ledger) => void;
+  readonly stepDone: (step: Step, set: PlanSet, ledger: Ledger) => void;
 }
 
-/** Plays a guide for one build, and gives back how everything stands at the end. */
-export function play(script: Script, truth: readonly boolean[], onlooker: Onlooker | null = null): Ledger {
-  const ledger = openLedger(script, truth);
+/** Plays a guide for all plans at once, and gives back how everything stands at the end. */
+export function play(script: Script, onlooker: Onlooker): Ledger {
+  const ledger = openLedger(script);
+  let order = 0;
   for (const scene of script.scenes) {
-    if (!all(scene.whens, truth)) continue;
-    judgeNeeds(scene, ledger);
-    for (const move of scene.moves) if (all(move.whens, truth)) make(move, ledger, onlooker);
-    if (scene.step) {
-      ledger.stepsBegun.add(scene.step.id);
-      onlooker?.stepDone(scene.step, ledger);
+    if (scene.set === noPlan) continue;
+    if (scene.step) judgeNeeds(scene.step, scene.needs, scene.set, ledger);
+    for (const move of scene.moves) {
+      order += 1;
+      if (move.set !== noPlan) make(move, order, ledger, onlooker);
     }
+    if (!scene.step) continue;
+    ledger.stepsDone.set(scene.step.id, scene.set);
+    onlooker.stepDone(scene.step, scene.set, ledger);
   }
   judgeEnd(ledger);
   return ledger;
 }
 
-function all(whens: readonly number[], truth: readonly boolean[]): boolean {
-  return whens.every((when) => truth[when] === true);
-}
-
-function make(move: Move, ledger: Ledger, onlooker: Onlooker | null): void {
-  const { action } = move;
-  judge.sides(move, ledger);
+function make(move: Move, order: number, ledger: Ledger, onlooker: Onlooker): void {
+  judgeSides(move, ledger);
   for (const lot of move.lots) {
-    // An action that some build has no item for is another rule's business.
-    if (!isHere(lot, ledger)) continue;
-    judge.move(move, lot, ledger);
-    const before = stateOf(lot, ledger);
-    settle(lot, move, before, ledger);
-    if (action.amount) use(lot, action, ledger);
-    onlooker?.moved(lot, move, before, stateOf(lot, ledger));
+    // In the plans that have no such item nothing is done, which is another rule's business.
+    const cells = cellsIn(lot, move.set, ledger);
+    for (const cell of cells) judgeMove(move, lot, cell, ledger);
+    const changed = cells.map((cell) => after(cell, lot, move));
+    for (const [index, cell] of cells.entries()) {
+      const now = changed[index];
+      if (!now || now.state === cell.state) continue;
+      onlooker.changed({ lot, move, before: cell.state, after: now.state, set: cell.set, order });
+    }
+    const others = (ledger.cells[lot.index] ?? []).map((cell) => ({ ...cell, set: cell.set & ~move.set }));
+    ledger.cells[lot.index] = merged([...changed, ...others]);
+    use(lot, move, ledger);
   }
 }
 
-function settle(lot: Lot, move: Move, before: StateName, ledger: Ledger): void {
-  const { index } = lot;
+function after(cell: Cell, lot: Lot, move: Move): Cell {
   const { verb } = move.action;
-  const after = nextState(verb, lot, before, ledger.loosenedFirst[index] === true);
-  if (verb === 'remove') ledger.loosenedFirst[index] = before === 'loosened';
-  if (verb === 'bond') ledger.bonded[index] = true;
-  if (after === before) return;
-  ledger.state[index] = after;
-  ledger.last[index] = move;
+  const state = nextState(verb, lot, cell.state, cell.loosenedFirst);
+  return {
+    set: cell.set,
+    state,
+    last: state === cell.state ? cell.last : move,
+    loosenedFirst: verb === 'remove' ? cell.state === 'loosened' : cell.loosenedFirst,
+    bonded: cell.bonded || verb === 'bond',
+  };
 }
 
-function use(lot: Lot, action: Action, ledger: Ledger): void {
+/** Cells that stand alike become one again; empty ones vanish. */
+function merged(cells: readonly Cell[]): readonly Cell[] {
+  const kept: Cell[] = [];
+  for (const cell of cells) {
+    if (cell.set === noPlan) continue;
+    const twin = kept.findIndex(
+      (one) =>
+        one.state === cell.state &&
+        one.last === cell.last &&
+        one.loosenedFirst === cell.loosenedFirst &&
+        one.bonded === cell.bonded,
+    );
+    const known = kept[twin];
+    if (known) kept[twin] = { ...known, set: known.set | cell.set };
+    else kept.push(cell);
+  }
+  return kept;
+}
+
+function use(lot: Lot, { action, set }: Move, ledger: Ledger): void {
   if (!action.amount || lot.item?.kind !== 'supply') return;
   // Amounts of another kind cannot be added up, which another rule tells.
   if (action.amount.value.dimension !== lot.item.quantity?.value.dimension) return;
-  ledger.used[lot.index] = (ledger.used[lot.index] ?? 0) + action.amount.value.base;
-  ledger.usedAt[lot.index]?.push(action.amount.at);
-}
-
-function judgeNeeds(scene: Scene, ledger: Ledger): void {
-  if (scene.step && scene.needs.length > 0) judge.needs(scene.step, scene.needs, ledger);
+  const here = set & (ledger.script.lotSets[lot.index] ?? noPlan);
+  ledger.used[lot.index]?.push({ set: here, amount: action.amount.value.base, at: action.amount.at });
 }

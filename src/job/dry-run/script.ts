@@ -7,83 +7,84 @@ import { findTarget } from '../target.ts';
 import { actionsOf, placedIn, provesOf, stepWhens } from '../walk.ts';
 import { holds, whenKey } from '../when.ts';
 import { type Lot, lotsOf } from './lot.ts';
+import { everyPlan, type MembersOf, membership, type PlanSet, plansWhere } from './plan-set.ts';
 
 /** One action on one side of the vehicle, or on all that it names. */
 export interface Move {
   readonly action: Action;
   readonly step: Step | null;
   readonly lots: readonly Lot[];
-  /** Positions in {@link Script.whens} of what must hold, beyond its step's. */
-  readonly whens: readonly number[];
+  /** The plans in which it is made. */
+  readonly set: PlanSet;
 }
 
 /** A step as it is played. */
 export interface Scene {
   readonly step: Step | null;
-  readonly whens: readonly number[];
+  /** The plans in which it is done. */
+  readonly set: PlanSet;
   /** Conditions and measures that the step asks for. */
   readonly needs: readonly Lot[];
   readonly moves: readonly Move[];
 }
 
-/** A guide made ready for playing: ids looked up and conditions numbered once, for all builds. */
+/** A guide made ready for playing: ids looked up and conditions worked out once, for all plans. */
 export interface Script {
+  /** How many plans are played at once. */
+  readonly plans: number;
+  readonly membersOf: MembersOf;
   readonly lots: readonly Lot[];
   readonly scenes: readonly Scene[];
-  readonly whens: readonly When[];
-  /** For each lot, the position of its item's condition; -1 where it is on every build. */
-  readonly lotWhens: readonly number[];
+  /** For each lot, the plans that have it. */
+  readonly lotSets: readonly PlanSet[];
   /** For each lot, the conditions and measures that its item asks for. */
   readonly lotNeeds: readonly (readonly Lot[])[];
   /** False where an action could not be understood: what follows from it is then not known either. */
   readonly sound: boolean;
 }
 
-/** Makes a guide ready for playing. */
-export function scriptOf(guide: Guide): Script {
+/** Makes a guide ready for playing; each build stands for a plan. */
+export function scriptOf(guide: Guide, builds: readonly Build[]): Script {
   const lots = lotsOf(guide);
   const byId = new Map<string, Lot[]>();
   for (const one of lots) byId.set(one.id, [...(byId.get(one.id) ?? []), one]);
-  const whens = numbered();
+  const setOf = planSets(builds);
   const needsOf = (refs: readonly { readonly value: string }[]) =>
     refs.flatMap((ref) => byId.get(ref.value) ?? []);
   let sound = true;
-  const movesOf = (step: Step | null, placed: ReturnType<typeof actionsOf>, outer: number): Move[] =>
+  const movesOf = (step: Step | null, placed: ReturnType<typeof actionsOf>): Move[] =>
     passesOf(step).flatMap((pass) =>
-      placed.flatMap(({ node, whens: inner }) => {
+      placed.flatMap(({ node, whens }) => {
         if (!isUnderstood(node, guide)) {
           sound = false;
           return [];
         }
         const targets = byId.get(node.target.value) ?? [];
         const here = targets.filter((lot) => pass === null || lot.side === null || lot.side === pass);
-        return [{ action: node, step, lots: here, whens: inner.slice(outer).map(whens.number) }];
+        return [{ action: node, step, lots: here, set: setOf(whens) }];
       }),
     );
   const scenes: Scene[] = guide.sections.flatMap((section) =>
-    section.steps.map((step) => {
-      const own = stepWhens(step);
-      const moves = movesOf(step, actionsOf(step), own.length);
-      return { step, whens: own.map(whens.number), needs: needsOf(step.needs), moves };
-    }),
+    section.steps.map((step) => ({
+      step,
+      set: setOf(stepWhens(step)),
+      needs: needsOf(step.needs),
+      moves: movesOf(step, actionsOf(step)),
+    })),
   );
-  const proved = placedIn(provesOf(guide)).flatMap(({ node, block, whens: inner }) =>
-    node.type === 'action' && node.verb === 'measure' ? [{ node, block, whens: inner }] : [],
+  const proved = placedIn(provesOf(guide)).flatMap(({ node, block, whens }) =>
+    node.type === 'action' && node.verb === 'measure' ? [{ node, block, whens }] : [],
   );
-  const proving: Scene = { step: null, whens: [], needs: [], moves: movesOf(null, proved, 0) };
+  const proving: Scene = { step: null, set: setOf([]), needs: [], moves: movesOf(null, proved) };
   return {
+    plans: builds.length,
+    membersOf: membership(builds.length),
     lots,
     scenes: [...scenes, proving],
-    lotWhens: lots.map(({ item }) => (item?.when ? whens.number(item.when.value) : -1)),
+    lotSets: lots.map(({ item }) => setOf(item?.when ? [item.when.value] : [])),
     lotNeeds: lots.map(({ item }) => (item ? needsOf(item.needs) : [])),
-    whens: whens.all,
     sound,
   };
-}
-
-/** For each numbered condition, whether it holds for a build. */
-export function truthOf(script: Script, build: Build): readonly boolean[] {
-  return script.whens.map((when) => holds(when, build));
 }
 
 /** A step that is done on each side is played on the left, then on the right. */
@@ -105,19 +106,17 @@ function kindsOf(item: Item) {
   return item.unknown.has('when') ? [] : targetKinds(item);
 }
 
-/** Gives each wording of a condition one number. */
-function numbered() {
-  const numbers = new Map<string, number>();
-  const all: When[] = [];
-  const number = (when: When): number => {
+/** Works out the plans in which some conditions hold, each wording once. */
+function planSets(builds: readonly Build[]): (whens: readonly When[]) => PlanSet {
+  const every = everyPlan(builds.length);
+  const known = new Map<string, PlanSet>();
+  const setOf = (when: When): PlanSet => {
     const key = whenKey(when);
-    const known = numbers.get(key);
-    if (known !== undefined) return known;
-    numbers.set(key, all.length);
-    all.push(when);
-    return all.length - 1;
+    const set = known.get(key) ?? plansWhere(builds.length, (plan) => holds(when, builds[plan] ?? {}));
+    known.set(key, set);
+    return set;
   };
-  return { all, number };
+  return (whens) => whens.reduce((set, when) => set & setOf(when), every);
 }
 
 /** The first move after another that does one of some things to a lot. */

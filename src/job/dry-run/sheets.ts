@@ -1,67 +1,120 @@
 import type { Item } from '../../model/item.ts';
 import type { Bag, BagLine, BenchItem, CountLine, FastenerLine } from '../../model/job.ts';
+import type { StateName } from '../../model/violation.ts';
 import { isFixing } from '../actions.ts';
 import { toolsOf } from '../uses.ts';
-import { addTo, type Change } from './bench.ts';
-import { isHere, type Ledger, stateOf } from './ledger.ts';
+import { addTo } from './bench.ts';
+import type { Ledger } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { isInPlace } from './next-state.ts';
+import type { Change } from './play.ts';
+
+/** The sheets of one plan. */
+export interface Sheets {
+  readonly bags: readonly Bag[];
+  readonly countSheet: readonly CountLine[];
+  readonly fasteners: readonly FastenerLine[];
+}
+
+/** What was done to a lot in one plan, and how it ended. */
+interface Fate {
+  readonly lot: Lot;
+  readonly changes: readonly Change[];
+  readonly end: StateName;
+}
+
+/** The sheets of every plan. Plans in which all counted things fare alike share theirs. */
+export function sheetsOf(changes: readonly Change[], ledger: Ledger): (plan: number) => Sheets {
+  const { membersOf } = ledger.script;
+  const lots = ledger.script.lots.filter(({ item }) => isOfVehicle(item) || item?.kind === 'kit');
+  const counted = new Set(lots);
+  const own = changes.filter(({ lot }) => counted.has(lot));
+  const cells = lots.flatMap((lot) => ledger.cells[lot.index] ?? []);
+  const sets = [...new Set([...own, ...cells].map(({ set }) => set))].map(membersOf);
+  const known = new Map<string, Sheets>();
+  return (plan) => {
+    const key = sets.map((members) => (members[plan] ? '1' : '0')).join('');
+    const sheets = known.get(key) ?? sheetsFrom(fatesIn(plan, lots, own, ledger));
+    known.set(key, sheets);
+    return sheets;
+  };
+}
+
+function sheetsFrom(fates: readonly Fate[]): Sheets {
+  return { bags: bagsOf(fates), countSheet: countSheetOf(fates), fasteners: fastenersOf(fates) };
+}
+
+function fatesIn(
+  plan: number,
+  lots: readonly Lot[],
+  changes: readonly Change[],
+  ledger: Ledger,
+): readonly Fate[] {
+  const { membersOf } = ledger.script;
+  const byLot = new Map<Lot, Change[]>();
+  for (const change of changes) {
+    if (!membersOf(change.set)[plan]) continue;
+    const earlier = byLot.get(change.lot);
+    if (earlier) earlier.push(change);
+    else byLot.set(change.lot, [change]);
+  }
+  return lots.flatMap((lot) => {
+    const cell = (ledger.cells[lot.index] ?? []).find(({ set }) => membersOf(set)[plan]);
+    return cell ? [{ lot, changes: byLot.get(lot) ?? [], end: cell.state }] : [];
+  });
+}
 
 /** A bag for each step that takes fasteners of the vehicle off, with the step that puts them back. */
-export function bagsOf(changes: readonly Change[], ledger: Ledger): readonly Bag[] {
-  const bySteps = new Map<string, Change[]>();
-  for (const change of changes) {
-    const { lot, move, after } = change;
-    if (after !== 'off' || lot.item?.kind !== 'fastener' || !move.step) continue;
-    const { id } = move.step;
-    bySteps.set(id, [...(bySteps.get(id) ?? []), change]);
+function bagsOf(fates: readonly Fate[]): readonly Bag[] {
+  const bySteps = new Map<string, { readonly fate: Fate; readonly index: number }[]>();
+  const removals = fates
+    .filter(({ lot }) => lot.item?.kind === 'fastener')
+    .flatMap((fate) => fate.changes.map((change, index) => ({ fate, index, change })))
+    .filter(({ change }) => change.after === 'off' && change.move.step)
+    .sort((a, b) => a.change.order - b.change.order);
+  for (const { fate, index, change } of removals) {
+    const id = change.move.step?.id ?? '';
+    bySteps.set(id, [...(bySteps.get(id) ?? []), { fate, index }]);
   }
-  return [...bySteps].map(([step, taken], index) => ({
-    number: index + 1,
+  return [...bySteps].map(([step, taken], bag) => ({
+    number: bag + 1,
     step,
-    contents: merged(taken.map(({ lot }) => lot)).map(({ line, lot }): BagLine => {
-      const putBack = changes
-        .slice(changes.indexOf(taken[0] as Change))
-        .find((change) => change.lot === lot && isInPlace(change.after));
-      return { ...line, backIn: putBack?.move.step?.id ?? null, end: stateOf(lot, ledger) };
+    contents: byItem(taken.map(({ fate }) => fate)).map(({ line, first }): BagLine => {
+      const from = taken.find(({ fate }) => fate === first)?.index ?? 0;
+      const putBack = first.changes.slice(from).find(({ after }) => isInPlace(after));
+      return { ...line, backIn: putBack?.move.step?.id ?? null, end: first.end };
     }),
   }));
 }
 
 /** What became of every countable thing that was taken off the vehicle or came in the box. */
-export function countSheetOf(changes: readonly Change[], ledger: Ledger): readonly CountLine[] {
-  const touched = new Set(changes.filter(({ after }) => after === 'off').map(({ lot }) => lot));
-  const lots = ledger.script.lots.filter(
-    (lot) => isHere(lot, ledger) && (lot.item?.kind === 'kit' || (isOfVehicle(lot.item) && touched.has(lot))),
+function countSheetOf(fates: readonly Fate[]): readonly CountLine[] {
+  const told = fates.filter(
+    ({ lot, changes }) => lot.item?.kind === 'kit' || changes.some(({ after }) => after === 'off'),
   );
-  return merged(lots).map(({ line, lots: same }) => {
-    const countIn = (want: (state: ReturnType<typeof stateOf>) => boolean) =>
-      same.filter((lot) => want(stateOf(lot, ledger))).reduce((sum, lot) => sum + lot.count, 0);
-    const spare = spareOf(same, ledger);
-    const fromBox = same[0]?.item?.kind === 'kit';
+  return byItem(told).map(({ line, all, first }) => {
+    const countIn = (isSuch: (end: StateName) => boolean) =>
+      all.filter(({ end }) => isSuch(end)).reduce((sum, { lot }) => sum + lot.count, 0);
+    const fitted = all.reduce((sum, fate) => sum + (isInPlace(fate.end) ? spareOf(fate) : 0), 0);
     return {
       item: line.item,
-      from: fromBox ? 'box' : 'vehicle',
+      from: first.lot.item?.kind === 'kit' ? 'box' : 'vehicle',
       out: line.count,
-      back: countIn(isInPlace) - (countIn(isInPlace) > 0 ? spare : 0),
-      discarded: countIn((state) => state === 'discarded'),
-      handedOver: countIn((state) => state === 'given to the owner'),
-      spare,
+      back: countIn(isInPlace) - fitted,
+      discarded: countIn((end) => end === 'discarded'),
+      handedOver: countIn((end) => end === 'given to the owner'),
+      spare: all.reduce((sum, fate) => sum + spareOf(fate), 0),
     };
   });
 }
 
-/** Every fastener of the build, with the steps that handle it. */
-export function fastenersOf(changes: readonly Change[], ledger: Ledger): readonly FastenerLine[] {
-  const lots = ledger.script.lots.filter(
-    (lot) => lot.item !== null && isFixing(lot.item) && isHere(lot, ledger),
-  );
-  return merged(lots).map(({ line, lot }): FastenerLine => {
-    const own = changes.filter((change) => change.lot === lot);
-    const stepOf = (wanted: (change: Change) => boolean) => own.find(wanted)?.move.step?.id ?? null;
-    const last = own.findLast(({ after }) => after === 'tight')?.move;
+/** Every fastener, with the steps that handle it. */
+function fastenersOf(fates: readonly Fate[]): readonly FastenerLine[] {
+  const fixings = fates.filter(({ lot }) => lot.item !== null && isFixing(lot.item));
+  return byItem(fixings).map(({ line, first: { lot, changes } }): FastenerLine => {
+    const stepOf = (isSuch: (change: Change) => boolean) => changes.find(isSuch)?.move.step?.id ?? null;
     const item = lot.item ?? undefined;
-    const tools = own.flatMap(({ move }) => toolsOf(move.action, item).map((tool) => tool.value));
+    const tools = changes.flatMap(({ move }) => toolsOf(move.action, item).map((tool) => tool.value));
     return {
       item: line.item,
       from: item?.kind === 'kit' ? 'box' : 'vehicle',
@@ -69,7 +122,7 @@ export function fastenersOf(changes: readonly Change[], ledger: Ledger): readonl
       perSide: line.side === 'each' ? lot.count : null,
       removedIn: stepOf(({ after }) => after === 'off'),
       putIn: stepOf(({ before, after }) => !isInPlace(before) && isInPlace(after)),
-      tightenedIn: last?.step?.id ?? null,
+      tightenedIn: changes.findLast(({ after }) => after === 'tight')?.move.step?.id ?? null,
       tools: [...new Set(tools)],
     };
   });
@@ -79,29 +132,27 @@ function isOfVehicle(item: Item | null): boolean {
   return item?.kind === 'part' || item?.kind === 'fastener';
 }
 
-function spareOf(lots: readonly Lot[], ledger: Ledger): number {
-  return lots.reduce((sum, lot) => {
-    const { item } = lot;
-    if (item?.kind !== 'kit' || !item.spare) return sum;
-    const state = stateOf(lot, ledger);
-    const kept = isInPlace(state) ? item.spare.value : state === 'in the box' ? lot.count : 0;
-    return sum + kept;
-  }, 0);
+/** The pieces of a lot from the box that are kept as spare. */
+function spareOf({ lot: { item, count }, end }: Fate): number {
+  if (item?.kind !== 'kit' || !item.spare) return 0;
+  return isInPlace(end) ? item.spare.value : end === 'in the box' ? count : 0;
 }
 
-/** Lots in the order of declaration, both sides of an item in one line. */
-function merged(
-  lots: readonly Lot[],
-): readonly { readonly line: BenchItem; readonly lot: Lot; readonly lots: readonly Lot[] }[] {
-  const byItem = new Map<string, Lot[]>();
-  for (const lot of [...new Set(lots)].sort((a, b) => a.index - b.index)) {
-    byItem.set(lot.id, [...(byItem.get(lot.id) ?? []), lot]);
+/** The lots of each item together, in the order of declaration. */
+function byItem(
+  fates: readonly Fate[],
+): readonly { readonly line: BenchItem; readonly first: Fate; readonly all: readonly Fate[] }[] {
+  const groups = new Map<string, Fate[]>();
+  for (const fate of [...new Set(fates)].sort((a, b) => a.lot.index - b.lot.index)) {
+    const group = groups.get(fate.lot.id);
+    if (group) group.push(fate);
+    else groups.set(fate.lot.id, [fate]);
   }
-  return [...byItem.values()].flatMap((same) => {
+  return [...groups.values()].flatMap((all) => {
     const lines: BenchItem[] = [];
-    for (const lot of same) addTo(lines, lot);
-    const [lot] = same;
+    for (const { lot } of all) addTo(lines, lot);
     const [line] = lines;
-    return line && lot ? [{ line, lot, lots: same }] : [];
+    const [first] = all;
+    return line && first ? [{ line, first, all }] : [];
   });
 }
