@@ -3,7 +3,7 @@ const plainVerbs = `
 add adjust align allow apply arrange ask attach avoid begin bend blow bolt bond bring broach carry catch centre
 centre-punch check choose close coil collect compare connect continue cover crimp deburr degrease depress detach discard disconnect
 dismantle dispose draw drive drop earth ease enlarge ensure erase examine expect extend fasten feed fetch
-fill find fit fix flush fold follow free fuse gather get give glue go grease grip guide hand-start hang have hear
+fill find fit fix flush fold follow free fuse gather get give glue go grease grip guide hand-start hang have hear hold
 heat hook inform insert inspect install join keep know label lay lead leave let lever lift line listen
 locate look loosen lower lubricate make measure move nip observe obtain offer pack paint peel position
 pour prepare press prevent prime pry pull push put raise read reach reassemble recharge reconnect record
@@ -20,7 +20,7 @@ rock rub run shine sit snip spin splice stretch strike swap tear trace tuck unse
 const doubtfulVerbs = `
 bag bin block bolt bond bracket brush centre clamp clean clear clip close coat complete cover crimp cut damp
 drain drill drive drop dry earth empty face feed file fill fit fix flush fold free fuse glue grease grip guide hammer
-heat hold hook keep key label lay lead lever lift line load loop lower mark mask measure mount move nip note nut
+heat hook key label lay lead lever lift line load loop lower mark mask measure mount move nip note nut
 open pack paint panel pilot pin place plane plug position press prime prop protect pull punch push ratchet rest
 ring roll route sand saw screw seal seat set shim shut slide snap spray spread stand start stick stop
 strap stripe strip support sweep swing switch tack tape tap test thread tie tip torque touch trim try tug turn twist

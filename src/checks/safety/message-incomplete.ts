@@ -1,6 +1,7 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { instructionsOf, ordersIndirectly } from '../language/clauses.ts';
 import type { Sentence } from '../language/sentences.ts';
+import { isVerb } from '../language/verbs.ts';
 import type { Rule } from '../rule.ts';
 import { bodyOf, messagesWritten } from './messages-written.ts';
 
@@ -36,7 +37,8 @@ function whatIsMissing(sentences: readonly Sentence[]): string | null {
 /** Lenient on purpose: a command of any kind, or a word that forbids. */
 function tellsWhatToDo(sentence: Sentence): boolean {
   const forbids = sentence.words.some(({ text }) => /^(?:never|not|don't|no|only|avoid|must)$/.test(text));
-  return forbids || ordersIndirectly(sentence) || instructionsOf(sentence).length > 0;
+  const begins = isVerb(sentence.words[0]?.text ?? '');
+  return forbids || begins || ordersIndirectly(sentence) || instructionsOf(sentence).length > 0;
 }
 
 /** Lenient on purpose: a sentence that is no command, or one that says why. */

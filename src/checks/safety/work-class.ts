@@ -4,14 +4,15 @@ import type { Guide, Step } from '../../model/guide.ts';
 import type { Item, WorkClass } from '../../model/item.ts';
 import { isWritten } from '../language/written.ts';
 
-/** A step that acts on an item whose work asks for special care. */
+/** A step that acts on items whose work asks for special care. */
 export interface ClassedStep {
   readonly step: Step;
-  readonly item: Item;
   readonly work: WorkClass;
+  /** The items that bring it, in the order in which they are acted on; never empty. */
+  readonly items: readonly [Item, ...Item[]];
 }
 
-/** Every written step with each class of its work, named once by the first item that brings it. */
+/** Every written step with each class of its work. */
 export function classedSteps(guide: Guide): readonly ClassedStep[] {
   return stepsOf(guide)
     .filter(isWritten)
@@ -19,8 +20,10 @@ export function classedSteps(guide: Guide): readonly ClassedStep[] {
       const classes = new Map<WorkClass, ClassedStep>();
       for (const { node } of actionsOf(step)) {
         const item = guide.items.get(node.target.value);
-        const work = item?.work?.value;
-        if (item && work && !classes.has(work)) classes.set(work, { step, item, work });
+        if (!item?.work) continue;
+        const { value: work } = item.work;
+        const known = classes.get(work);
+        classes.set(work, { step, work, items: known ? [...known.items, item] : [item] });
       }
       return [...classes.values()];
     });

@@ -20,15 +20,20 @@ const card: RuleCard = {
 export const workUnprepared: Rule = {
   card,
   run: ({ guide }, report) => {
-    for (const { step, item, work } of classedSteps(guide)) {
-      if (work !== 'airbag' && work !== 'high-voltage') continue;
-      if (step.unknown.has('needs') || item.unknown.has('needs') || needsCondition(step, item, guide))
-        continue;
+    for (const { step, items, work } of classedSteps(guide)) {
+      if ((work !== 'airbag' && work !== 'high-voltage') || step.unknown.has('needs')) continue;
+      const item = items.find((one) => isUnprepared(one, step, guide));
+      if (!item) continue;
       const message = `${workNames[work]} in this step needs no condition to be set before; name one with needs=, on the step or on the ${item.noun.singular}`;
       report(finding(card, step.at, message, { notes: classNotes(item) }));
     }
   },
 };
+
+/** Setting a condition is itself the preparation. */
+function isUnprepared(item: Item, step: Step, guide: Guide): boolean {
+  return item.kind !== 'condition' && !item.unknown.has('needs') && !needsCondition(step, item, guide);
+}
 
 /** An id that nobody declares is another rule's finding. */
 function needsCondition(step: Step, item: Item, guide: Guide): boolean {

@@ -18,10 +18,10 @@ const card: RuleCard = {
 export const workUnsigned: Rule = {
   card,
   run: ({ guide }, report) => {
-    for (const { step, item, work } of classedSteps(guide)) {
+    for (const { step, items, work } of classedSteps(guide)) {
       if (step.signOff || step.unknown.has('sign-off')) continue;
       const message = `${workNames[work]} in this step wants a second person to look at it: add sign-off=second`;
-      report(finding(card, step.at, message, { notes: classNotes(item) }));
+      report(finding(card, step.at, message, { notes: classNotes(items[0]) }));
     }
   },
 };
