@@ -17,9 +17,15 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
     if (suggestion) ids.add(suggestion.text);
     const line = lineText(source, lineColumn(source, at.start).line);
     const name = /^:{2,3}([a-z-]+)/.exec(line)?.[1];
-    if (name === undefined) continue;
+    const named = [...line.matchAll(/#([a-z0-9]+(?:-[a-z0-9]+)*)/g)].flatMap(([, id]) => id ?? []);
+    // Most faults cost one attribute: what is named is there all the same.
+    if (name === undefined || (named.length > 0 && named.every((id) => isThere(id, guide)))) continue;
     declarations.add(name);
-    for (const [, id] of line.matchAll(/#([a-z0-9]+(?:-[a-z0-9]+)*)/g)) if (id !== undefined) ids.add(id);
+    for (const id of named) ids.add(id);
   }
   return { ids, declarations };
+}
+
+function isThere(id: string, { items, anchors }: Guide): boolean {
+  return items.has(id) || anchors.has(id);
 }

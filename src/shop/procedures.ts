@@ -15,8 +15,10 @@ export function reportUnused(
 ): void {
   if (guides.some(({ value }) => value === null)) return;
   const placed = new Set(guides.flatMap(({ value }) => (value ? proceduresOf(value) : [])));
+  // One that is placed and gives nothing has been read too: its faults say so.
+  const faulty = new Set(guides.flatMap(({ findings }) => findings.map(({ at }) => at.file)));
   for (const path of procedures) {
-    if (placed.has(fileId(path))) continue;
+    if (placed.has(fileId(path)) || faulty.has(path)) continue;
     report(finding(procedureUnused, wholeFile(path), 'no guide places this procedure, so nobody checks it'));
   }
 }
