@@ -50,7 +50,7 @@ function declarations(part: string, number: number): string {
 function stripStep(part: string, number: number): string {
   return `::step[Draw panel ${part}]{#draw-${part} time="${Number(part)}..${Number(part) + 4} min"}
 
-:::caution[Sharp edge ${number}]
+:::caution[Sharp edge ${number}, panel ${part}]
 The lip of the panel can cut a finger. Feel along the fold first, at 10:30 on the clock and **not** below it.
 :::
 
