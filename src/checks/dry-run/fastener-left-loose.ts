@@ -7,8 +7,8 @@ const card: RuleCard = {
   severity: 'error',
   title: 'A fastener is left loose',
   why: 'A nut that is only started holds through the test drive and falls off on the motorway.',
-  bad: '::kit[M8 nut]{#nut torque="20 N·m"}\n\n::step[Fit the nut]{#fit}\n\n:start[nut].',
-  good: '::kit[M8 nut]{#nut torque="20 N·m"}\n\n::step[Fit the nut]{#fit}\n\n:start[nut] and :tighten[nut].',
+  bad: '::tool[Torque wrench, 10–60 N·m]{#wrench range="10..60 N·m"}\n::kit[M8 nut]{#nut torque="20 N·m"}\n\n::step[Fit the nut]{#fit}\n\n:start[nut]. Keep the :tool[wrench] at hand.',
+  good: '::tool[Torque wrench, 10–60 N·m]{#wrench range="10..60 N·m"}\n::kit[M8 nut]{#nut torque="20 N·m"}\n\n::step[Fit the nut]{#fit}\n\n:start[nut] and :tighten[nut]{with=wrench}.',
 };
 
 /** Every fastener that is started or loosened is tightened through its last pass. */

@@ -7,8 +7,8 @@ const card: RuleCard = {
   severity: 'error',
   title: 'A fastener is tightened that has not been started',
   why: 'A nut that is run on with a wrench from the first turn crosses its thread. It is started by hand, and then tightened.',
-  bad: '::kit[M8 nut]{#nut torque="20 N·m" drive="hex 13"}\n::tool[13 mm socket]{#socket drive="hex 13"}\n\n::step[Fit the nut]{#fit}\n\n:tighten[nut]{with=socket}.',
-  good: '::kit[M8 nut]{#nut torque="20 N·m" drive="hex 13"}\n::tool[13 mm socket]{#socket drive="hex 13"}\n\n::step[Fit the nut]{#fit}\n\n:start[nut] and :tighten[nut]{with=socket}.',
+  bad: '::tool[Torque wrench, 10–60 N·m]{#wrench range="10..60 N·m"}\n::kit[M8 nut]{#nut torque="20 N·m" drive="hex 13"}\n::tool[13 mm socket]{#socket drive="hex 13"}\n\n::step[Fit the nut]{#fit}\n\n:tighten[nut]{with="wrench socket"}.',
+  good: '::tool[Torque wrench, 10–60 N·m]{#wrench range="10..60 N·m"}\n::kit[M8 nut]{#nut torque="20 N·m" drive="hex 13"}\n::tool[13 mm socket]{#socket drive="hex 13"}\n\n::step[Fit the nut]{#fit}\n\n:start[nut] and :tighten[nut]{with="wrench socket"}.',
 };
 
 /** A fastener is tightened only when it has been started. */
