@@ -128,7 +128,6 @@ export function proofZone(
   height: number,
   context: SheetContext,
   paperTitle: string,
-  turned: boolean,
 ): Mark[] {
   const column: Bounds = { minX: x + PROOF + 2, maxX: x + width, minY: y, maxY: y + height };
   const stop = paragraph(stopRule(paperTitle), column, context);
@@ -137,6 +136,5 @@ export function proofZone(
     ...proofBlock(x, y + height - PROOF),
     ...stop.marks,
     ...positionTable(positionsOf(resolved), resolved, { ...column, maxY: stop.bottom }, context.metrics),
-    ...upArrow(x + width - 8, y + height + 8, turned),
   ];
 }

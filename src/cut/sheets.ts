@@ -3,7 +3,7 @@ import { line, type Segment, segmentBounds } from '../geometry/segment.ts';
 import { moveSegment, rotation } from '../geometry/transform.ts';
 import type { PaperName, SheetPlan, SheetTile } from '../model/cut-template.ts';
 import { PAPERS, type Paper, SAFE_MARGIN } from '../trade/paper.ts';
-import { layingSteps, paragraph, stopRule, titleBlock } from './captions.ts';
+import { layingSteps, paragraph, stopRule, titleBlock, upArrow } from './captions.ts';
 import { dimensionView, LANE_TEXT } from './dimensions.ts';
 import type { Mark, Sheet } from './drawing.ts';
 import type { SheetContext } from './job.ts';
@@ -84,31 +84,16 @@ function oneSheet(
   const content = drawnWithDimensions(resolved, lines);
   const move = centred(content, frame, turn);
   const view = openView(resolved, lines, move, frame, context.metrics);
-  // The arrow that points up stands in the drawing's corner.
-  view.floor.blockBox({
-    minX: safe.maxX - 17,
-    maxX: safe.maxX,
-    minY: safe.minY + zone,
-    maxY: safe.minY + zone + 22,
-  });
   dimensionView(view);
   labelView(view);
   const steps = paragraph(layingSteps(resolved, null), { ...safe, minX: safe.minX + 95 }, context);
   const marks: Mark[] = [
-    ...titleBlock(resolved, { ...safe, maxX: safe.minX + 91 }, context),
+    ...titleBlock(resolved, { ...safe, maxX: safe.minX + 79 }, context),
+    ...upArrow(safe.minX + 86, safe.maxY - 20, turn === 90),
     ...steps.marks,
     ...panelMarks(lines, move),
     ...view.marks,
-    ...proofZone(
-      resolved,
-      safe.minX,
-      safe.minY,
-      safe.maxX - safe.minX,
-      zone,
-      context,
-      paper.title,
-      turn === 90,
-    ),
+    ...proofZone(resolved, safe.minX, safe.minY, safe.maxX - safe.minX, zone, context, paper.title),
   ];
   const only: SheetTile = {
     label: 'A1',
