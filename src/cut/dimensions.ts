@@ -64,10 +64,15 @@ function wanted(resolved: Resolved, axis: 'x' | 'y', b: Bounds): { along: number
   const other = axis === 'x' ? 'y' : 'x';
   const [low, high] = axis === 'x' ? [b.minX, b.maxX] : [b.minY, b.maxY];
   const nearest = new Map<string, { along: number; across: number }>();
-  for (const { point } of resolved.cuts.flatMap((cut) => cut.stations)) {
-    const key = point[axis].toFixed(2);
+  const stations = resolved.cuts.flatMap((cut) => {
+    // From a hole the line begins where its centre lines end.
+    const clear = cut.kind === 'outline' ? 0 : (cut.diameter ?? 0) / 2 + 2.5;
+    return cut.stations.map(({ point }) => ({ along: point[axis], across: point[other] - clear }));
+  });
+  for (const station of stations) {
+    const key = station.along.toFixed(2);
     const known = nearest.get(key);
-    if (!known || point[other] < known.across) nearest.set(key, { along: point[axis], across: point[other] });
+    if (!known || station.across < known.across) nearest.set(key, station);
   }
   const rank = (along: number): number => Math.min(Math.abs(along - low), Math.abs(along - high));
   return [...nearest.values()].sort((p, q) => rank(p.along) - rank(q.along) || p.along - q.along);
