@@ -1,0 +1,93 @@
+import { driveGlyph } from '../drawings/drive-glyph.ts';
+import { fastenerProfile, profileFor } from '../drawings/fastener-profile.ts';
+import { safetyAlert } from '../drawings/safety-symbol.ts';
+import type { Markup } from '../html/markup.ts';
+import { stringify } from '../html/stringify.ts';
+import type { Fastener, FastenerType, KitItem, Tool, Wear } from '../model/item.ts';
+import { type GlossaryTerm, glossary, isTermOf } from '../trade/glossary.ts';
+import { signalPanel } from '../trade/signal-words.ts';
+import { frameOf, type PageContext } from './context.ts';
+import type { PublishedGuide } from './index-page.ts';
+import { fastenerTypePath, toolPath } from './reference-paths.ts';
+import type { GlossaryView, TermView, UsedInView } from './reference-views.ts';
+import type { LinkView } from './shared-views.ts';
+import { usesOfFasteners, usesOfSignalWord } from './where-used.ts';
+
+const groups: readonly (readonly [kind: GlossaryTerm['kind'], title: string])[] = [
+  ['drive', 'Drives'],
+  ['fastener', 'Kinds of fastener'],
+  ['signal-word', 'Signal words'],
+];
+
+/** Every drive, kind of fastener and signal word: what it is, its standard, and where the shop meets it. */
+export function glossaryPage(guides: readonly PublishedGuide[], page: PageContext): GlossaryView {
+  return {
+    frame: frameOf(page, { title: 'Glossary', styles: [`${page.root}assets/reference.css`] }),
+    groups: groups.map(([kind, title]) => ({
+      title,
+      terms: glossary.filter((term) => term.kind === kind).map((term) => termView(term, guides, page)),
+    })),
+  };
+}
+
+function termView(term: GlossaryTerm, guides: readonly PublishedGuide[], page: PageContext): TermView {
+  return {
+    id: term.id,
+    term: term.term,
+    drawing: drawingOf(term, page),
+    meaning: term.meaning,
+    synonyms: term.synonyms.join(', '),
+    standard: term.standard,
+    related: relatedLinks(term, page),
+    uses: usesOfTerm(term, guides, page),
+  };
+}
+
+/** A shop that follows ISO 3864 has no word for mere damage, and its pages print none. */
+function drawingOf(term: GlossaryTerm, { shop }: PageContext): Markup | null {
+  switch (term.kind) {
+    case 'drive':
+      return stringify([driveGlyph(term.example)]);
+    case 'fastener':
+      return stringify([fastenerProfile(term.shape)]);
+    case 'signal-word':
+      return signalPanel(term.word, shop.settings.signalWords).alert ? stringify([safetyAlert()]) : null;
+  }
+}
+
+function relatedLinks(term: GlossaryTerm, { shop, root }: PageContext): LinkView[] {
+  const tools = [...shop.crib.values()].filter((item) => toolHas(item, term));
+  const types = [...shop.fastenerTypes.values()].filter((type) => typeIs(type, term));
+  return [
+    ...types.map(({ id, noun }) => ({ text: noun.label, href: root + fastenerTypePath(id) })),
+    ...tools.map(({ id, noun }) => ({ text: noun.label, href: root + toolPath(id) })),
+  ];
+}
+
+function toolHas(item: Tool | Wear, term: GlossaryTerm): boolean {
+  return item.kind === 'tool' && item.drive !== null && isTermOf(term, item.drive.value);
+}
+
+function typeIs(type: FastenerType, term: GlossaryTerm): boolean {
+  const drive = type.drive?.value ?? null;
+  if (term.kind === 'drive') return drive !== null && isTermOf(term, drive);
+  return term.kind === 'fastener' && profileFor(type.noun.label, drive) === term.shape;
+}
+
+function usesOfTerm(
+  term: GlossaryTerm,
+  guides: readonly PublishedGuide[],
+  page: PageContext,
+): readonly UsedInView[] {
+  if (term.kind === 'signal-word') return usesOfSignalWord(term.word, guides, page);
+  return usesOfFasteners((item) => itemIs(item, term, page), guides, page);
+}
+
+/** Whether an item is of the drive or kind: by its own drive and name, else by those of its type. */
+function itemIs(item: Fastener | KitItem, term: GlossaryTerm, { shop }: PageContext): boolean {
+  const type = item.kind === 'fastener' && item.type ? shop.fastenerTypes.get(item.type.value) : undefined;
+  const drive = item.drive?.value ?? type?.drive?.value ?? null;
+  if (term.kind === 'drive') return drive !== null && isTermOf(term, drive);
+  const name = type?.noun.label ?? item.noun.label;
+  return term.kind === 'fastener' && profileFor(name, drive) === term.shape;
+}

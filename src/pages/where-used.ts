@@ -1,0 +1,110 @@
+import { countWords, isFixing } from '../job/index.ts';
+import type { Fastener, KitItem } from '../model/item.ts';
+import type { Plan } from '../model/job.ts';
+import type { SignalWord } from '../trade/signal-words.ts';
+import { guideFolder, numberSteps, type PageContext } from './context.ts';
+import { fixingWords } from './gather.ts';
+import type { PublishedGuide } from './index-page.ts';
+import type { PlaceView, UsedInView } from './reference-views.ts';
+
+/** Where a guide uses something: ids of steps and sections, and its items in words. */
+interface Use {
+  readonly items: readonly string[];
+  readonly steps: ReadonlySet<string>;
+  readonly sections: ReadonlySet<string>;
+}
+
+/** Every guide that gathers a tool or protective equipment of the crib, with the steps that the jobs name for it. */
+export function usesOfTool(
+  id: string,
+  guides: readonly PublishedGuide[],
+  page: PageContext,
+): readonly UsedInView[] {
+  return usedIn(guides, page, ({ guide, job }) => {
+    if (!guide.items.has(id)) return null;
+    const steps = job.plans.flatMap((plan) => plan.steps.filter((step) => has(step, id)));
+    return { items: [], steps: new Set(steps.map((step) => step.id)), sections: new Set() };
+  });
+}
+
+function has({ tools, wear }: Plan['steps'][number], id: string): boolean {
+  return tools.includes(id) || wear.includes(id);
+}
+
+/** Every guide with such fasteners, of the vehicle or from the box, with what is done to them in the jobs. */
+export function usesOfFasteners(
+  matches: (item: Fastener | KitItem) => boolean,
+  guides: readonly PublishedGuide[],
+  page: PageContext,
+): readonly UsedInView[] {
+  return usedIn(guides, page, ({ guide, job }) => {
+    const items = [...guide.items.values()].filter((item) => isFixing(item)).filter(matches);
+    if (items.length === 0) return null;
+    const ids = new Set(items.map((item) => item.id));
+    const lines = job.plans.flatMap((plan) => plan.fasteners.filter((line) => ids.has(line.item)));
+    const steps = lines.flatMap((line) => [line.removedIn, line.putIn, line.tightenedIn]);
+    return {
+      items: items.map((item) => itemWords(item)),
+      steps: new Set(steps.filter((step) => step !== null)),
+      sections: new Set(),
+    };
+  });
+}
+
+/** "Arch screw, 7 mm hexagon: 2 (1 each side)". */
+function itemWords(item: Fastener | KitItem): string {
+  const details = fixingWords(item);
+  return `${item.noun.label}${details ? `, ${details}` : ''}: ${countWords(item)}`;
+}
+
+/** Every guide with safety messages under a word, with the steps and sections that they stand in. */
+export function usesOfSignalWord(
+  word: SignalWord,
+  guides: readonly PublishedGuide[],
+  page: PageContext,
+): readonly UsedInView[] {
+  return usedIn(guides, page, ({ job }) => {
+    const messages = job.plans.flatMap((plan) =>
+      plan.messages.filter(({ message }) => message.word === word),
+    );
+    if (messages.length === 0) return null;
+    return {
+      items: [],
+      steps: new Set(messages.flatMap(({ step }) => step ?? [])),
+      sections: new Set(messages.flatMap(({ step, section }) => (step === null ? section : []))),
+    };
+  });
+}
+
+function usedIn(
+  guides: readonly PublishedGuide[],
+  { shop, root }: PageContext,
+  useIn: (published: PublishedGuide) => Use | null,
+): readonly UsedInView[] {
+  return [...guides].sort(byTitle).flatMap((published) => {
+    const use = useIn(published);
+    if (!use) return [];
+    const { guide } = published;
+    const href = `${root}${guideFolder(guide)}index.html`;
+    return {
+      guide: { text: guide.title.value, href },
+      platform: shop.platforms.get(guide.platform.value)?.title.value ?? guide.platform.value,
+      items: use.items,
+      places: placesOf(published, use, href),
+    };
+  });
+}
+
+/** The sections and then the steps, each in the order of the page. */
+function placesOf({ guide, job }: PublishedGuide, use: Use, href: string): readonly PlaceView[] {
+  const sections = guide.sections.filter(({ id }) => use.sections.has(id));
+  const steps = [...numberSteps(guide, job).values()].filter(({ step }) => use.steps.has(step.id));
+  return [
+    ...sections.map(({ id, titleText }) => ({ text: titleText, href: `${href}#${id}`, number: null })),
+    ...steps.map(({ step, number }) => ({ text: step.titleText, href: `${href}#${step.id}`, number })),
+  ];
+}
+
+function byTitle(a: PublishedGuide, b: PublishedGuide): number {
+  return a.guide.title.value < b.guide.title.value ? -1 : 1;
+}

@@ -1,0 +1,32 @@
+import type { AsPlainObject } from 'minisearch';
+
+/** A page that can be found, with the words that it is found by. */
+export interface SearchEntry {
+  readonly kind: 'guide' | 'tool' | 'fastener' | 'platform' | 'term';
+  readonly title: string;
+  /** From the site's root. */
+  readonly href: string;
+  /** What stands beside the title in a list: the vehicle and part number of a guide. */
+  readonly note: string;
+  /** What else it is called, part numbers included. */
+  readonly names: readonly string[];
+  /** What the page says, in short lines, each with its place on the page where it has one. */
+  readonly facts: readonly SearchFact[];
+  /** Ids of the platforms that it is for; empty for what is for all. */
+  readonly platforms: readonly string[];
+}
+
+/** A line of a page, as a result shows it. */
+export interface SearchFact {
+  readonly text: string;
+  /** The anchor of the step that it belongs to. */
+  readonly at: string | null;
+}
+
+/** What the search of the first page works on. */
+export interface SearchData {
+  readonly pages: readonly SearchEntry[];
+  readonly fields: Readonly<Record<string, number>>;
+  /** MiniSearch's own form; documents are numbered as in `pages`. */
+  readonly index: AsPlainObject;
+}

@@ -1,0 +1,98 @@
+import type { Drive } from './drives.ts';
+import { driveTerms } from './glossary-drives.ts';
+import { fastenerTerms } from './glossary-fasteners.ts';
+import { type SignalWord, signalPanel, signalWords } from './signal-words.ts';
+
+/** What every entry of the glossary has. */
+interface Entry {
+  /** Its anchor on the page. */
+  readonly id: string;
+  readonly term: string;
+  /** What it is and what it is for, in one or two sentences. */
+  readonly meaning: string;
+  /** The standard that fixes its shape or its use; `null` where there is none or we know of none. */
+  readonly standard: string | null;
+  /** What else the trade calls it, makers' names that became words included. */
+  readonly synonyms: readonly string[];
+}
+
+/** A way in which a tool takes hold of a fastener. */
+export interface DriveTerm extends Entry {
+  readonly kind: 'drive';
+  /** One of that drive, to be drawn. */
+  readonly example: Drive;
+}
+
+/** The shapes of fastener that have an entry. */
+export type FastenerShape =
+  | 'hexagon-head'
+  | 'flange-head'
+  | 'socket-head'
+  | 'pan-head'
+  | 'countersunk'
+  | 'nut'
+  | 'flange-nut'
+  | 'rivet-nut'
+  | 'stud'
+  | 'washer'
+  | 'push-in'
+  | 'pull-out'
+  | 'spring-clip';
+
+/** A kind of fastener by its shape. */
+export interface FastenerTerm extends Entry {
+  readonly kind: 'fastener';
+  readonly shape: FastenerShape;
+}
+
+/** A word in front of a safety message. */
+export interface SignalTerm extends Entry {
+  readonly kind: 'signal-word';
+  readonly word: SignalWord;
+}
+
+export type GlossaryTerm = DriveTerm | FastenerTerm | SignalTerm;
+
+/** What the trade looks for when it means a signal word. */
+const signalSynonyms: { readonly [word in SignalWord]: readonly string[] } = {
+  danger: ['red bar', 'risk of death'],
+  warning: ['orange bar', 'serious injury'],
+  caution: ['yellow bar', 'minor injury'],
+  notice: ['blue bar', 'damage to the vehicle'],
+};
+
+const signalTerms = signalWords.map((word) => ({
+  id: word,
+  term: word.toUpperCase(),
+  meaning: `What follows ${signalPanel(word, 'ansi').meaning}.`,
+  standard: 'ANSI Z535.6',
+  synonyms: signalSynonyms[word],
+  word,
+}));
+
+/** Every drive, kind of fastener and signal word with its meaning. */
+export const glossary: readonly GlossaryTerm[] = [
+  ...driveTerms.map((term) => ({ kind: 'drive' as const, ...term })),
+  ...fastenerTerms.map((term) => ({ kind: 'fastener' as const, ...term })),
+  ...signalTerms.map((term) => ({ kind: 'signal-word' as const, ...term })),
+];
+
+/** Whether an entry is about this drive, whatever its size. */
+export function isTermOf(term: GlossaryTerm, drive: Drive): boolean {
+  if (term.kind !== 'drive' || term.example.kind !== drive.kind) return false;
+  return drive.kind !== 'cross' || (term.example.kind === 'cross' && term.example.form === drive.form);
+}
+
+/** The entry of a drive. */
+export function termOfDrive(drive: Drive): GlossaryTerm {
+  const found = glossary.find((term) => isTermOf(term, drive));
+  if (!found) throw new Error(`the glossary has no entry for the drive ${drive.kind}`);
+  return found;
+}
+
+/** Everything that a drive of a size is called: "Hexalobular recess 25", "torx 25"; the bare names without a size. */
+export function namesOfDrive(drive: Drive): readonly string[] {
+  const { term, synonyms } = termOfDrive(drive);
+  const size = 'across' in drive ? ` ${drive.size}` : 'number' in drive ? ` ${drive.number}` : '';
+  return [term, ...synonyms].map((name) => name + size);
+}

@@ -1,0 +1,32 @@
+import { resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { diskFiles, inspect } from '../../src/shop/index.ts';
+import { publicationOf } from '../../src/site/publication.ts';
+import { searchEntries } from '../../src/site/search-entries.ts';
+import { searchData } from '../../src/site/search-index.ts';
+import { searchEngine } from '../../templates/scripts/search-engine.ts';
+import { queries } from './search-queries.ts';
+
+const shop = await inspect(diskFiles(resolve(import.meta.dirname, '../../guides')));
+const search = searchEngine(searchData(searchEntries(publicationOf(shop))));
+
+/** The first three pages for what was typed. */
+function firstThree(typed: string): readonly string[] {
+  const { hits } = search({ text: typed, kind: null, platform: null });
+  return hits.slice(0, 3).map(({ page }) => page.href);
+}
+
+describe('the search of the demo shop', () => {
+  for (const [kind, list] of Object.entries(queries)) {
+    it.each(list)(`finds ${kind}: $typed`, ({ typed, page }) => {
+      expect(firstThree(typed)).toContain(page);
+    });
+  }
+
+  it('is asked enough: 40 queries, ten misspelt, ten by a synonym, ten by size or torque', () => {
+    expect(Object.values(queries).flat().length).toBeGreaterThanOrEqual(40);
+    for (const kind of ['misspelt', 'by a synonym', 'by size or torque']) {
+      expect(queries[kind]?.length, kind).toBeGreaterThanOrEqual(10);
+    }
+  });
+});
