@@ -1,5 +1,11 @@
 import { type Activity, earliestStart, handsOf } from './activity.ts';
 
+/** How many of the crew are busy from a moment to the next level's; the last level lasts for ever. */
+interface Level {
+  readonly from: number;
+  readonly busy: number;
+}
+
 /**
  * Starts each activity, in the order of a list, as early as its links and the crew allow (the serial schedule
  * generation scheme of Kelley, 1963). The list must name what comes first before what comes after.
@@ -10,42 +16,38 @@ export function listSchedule(
   list: readonly number[] = activities.map((_, index) => index),
 ): readonly number[] {
   const starts: number[] = activities.map(() => 0);
-  const placed: number[] = [];
+  let levels: readonly Level[] = [{ from: 0, busy: 0 }];
   for (const index of list) {
     const activity = activities[index];
     if (!activity) continue;
-    const earliest = earliestStart(activity, activities, starts);
-    const ends = placed.map((other) => (starts[other] ?? 0) + (activities[other]?.duration ?? 0));
-    const candidates = [earliest, ...ends.filter((end) => end > earliest).sort((a, b) => a - b)];
-    starts[index] =
-      candidates.find((start) => fits(activity, start, placed, { activities, crew, starts })) ?? earliest;
-    placed.push(index);
+    const room = crew - handsOf(activity, crew);
+    const start = firstRoom(levels, earliestStart(activity, activities, starts), activity.duration, room);
+    starts[index] = start;
+    levels = occupied(levels, start, start + activity.duration, handsOf(activity, crew));
   }
   return starts;
 }
 
-interface Sheet {
-  readonly activities: readonly Activity[];
-  readonly crew: number;
-  readonly starts: readonly number[];
+/** The first moment from which no more than `room` are busy for a while. */
+function firstRoom(levels: readonly Level[], earliest: number, duration: number, room: number): number {
+  let start = earliest;
+  for (const [index, { from, busy }] of levels.entries()) {
+    const to = levels[index + 1]?.from ?? Number.POSITIVE_INFINITY;
+    if (from >= start + duration) break;
+    if (to > start && busy > room) start = to;
+  }
+  return start;
 }
 
-/** Whether enough of the crew is free all the time; the number of busy hands only rises where work starts. */
-function fits(activity: Activity, start: number, placed: readonly number[], sheet: Sheet): boolean {
-  const end = start + activity.duration;
-  const hands = handsOf(activity, sheet.crew);
-  const moments = placed.flatMap((other) => {
-    const begun = sheet.starts[other] ?? 0;
-    return begun > start && begun < end ? [begun] : [];
+function occupied(levels: readonly Level[], start: number, end: number, hands: number): readonly Level[] {
+  if (start === end) return levels;
+  return levels.flatMap(({ from, busy }, index): readonly Level[] => {
+    const to = levels[index + 1]?.from ?? Number.POSITIVE_INFINITY;
+    if (to <= start || from >= end) return [{ from, busy }];
+    return [
+      ...(from < start ? [{ from, busy }] : []),
+      { from: Math.max(from, start), busy: busy + hands },
+      ...(end < to ? [{ from: end, busy }] : []),
+    ];
   });
-  return [start, ...moments].every((moment) => hands + busyAt(moment, placed, sheet) <= sheet.crew);
-}
-
-function busyAt(moment: number, placed: readonly number[], { activities, crew, starts }: Sheet): number {
-  return placed.reduce((sum, other) => {
-    const activity = activities[other];
-    const start = starts[other] ?? 0;
-    if (!activity || start > moment || start + activity.duration <= moment) return sum;
-    return sum + handsOf(activity, crew);
-  }, 0);
 }
