@@ -1,6 +1,8 @@
 import { Command, CommanderError, Option } from 'commander';
 import { build } from './build.ts';
 import { check } from './check.ts';
+import { cut } from './cut.ts';
+import { paperNames } from './cut-options.ts';
 import { explain } from './explain.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
 import { formats } from './output.ts';
@@ -51,6 +53,16 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .option('--keep-going', 'publish the sound guides even where others have errors')
     .action(async (options) => done(await build(options, io)));
 
+  withWorkspace(program.command('cut'))
+    .argument('<guide>', 'the name of its folder')
+    .argument('[template]', 'the id of one cut template; without it, all of the guide')
+    .description('write the cut templates of a guide alone: sheets at full scale, SVG and DXF')
+    .option('--out <folder>', 'where they go, in a folder of the guide’s name', 'cut-templates')
+    .option('--paper <names>', `${paperNames.join(', ')}, parted by commas; else what shop.yaml says`)
+    .option('--measured <across,up>', 'the 100 mm square as a printer made it, to correct the sheets for it')
+    .addHelpText('after', cutFooter)
+    .action(async (guide, template, options) => done(await cut(guide, template, options, io)));
+
   program
     .command('explain')
     .argument('[rule]', 'the name that stands behind "error" or "warning"; without it, all rules are listed')
@@ -60,14 +72,30 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
   return program;
 }
 
+function withWorkspace(command: Command): Command {
+  return command.option(
+    '--guides <folder>',
+    'the workspace: shop.yaml and a folder for each guide',
+    'guides',
+  );
+}
+
 function withCommonOptions(command: Command): Command {
-  return command
-    .option('--guides <folder>', 'the workspace: shop.yaml and a folder for each guide', 'guides')
+  return withWorkspace(command)
     .addOption(
       new Option('--format <format>', 'how findings are printed').choices([...formats]).default('text'),
     )
     .option('--strict', 'count warnings as errors');
 }
+
+const cutFooter = `
+A correction is refused where a print setting explains the sides, and where one of them is not between 97.0 and
+103.0 mm: then the setting is to be changed, not the sheet.
+
+Examples:
+  baybook cut lamp-cradle                               every template of a guide
+  baybook cut lamp-cradle notch --paper a3,single       one, on larger papers
+  baybook cut lamp-cradle notch --measured 99.6,100.2   for the printer that made this of the square`;
 
 const footer = `
 Exit code: 0 without errors, 1 with errors, 2 for wrong usage.
@@ -75,6 +103,7 @@ Exit code: 0 without errors, 1 with errors, 2 for wrong usage.
 Examples:
   baybook check                          check the workspace in guides/
   baybook build --out site               check it and write the site
+  baybook cut lamp-cradle                the templates of one guide, without the site
   baybook check --format sarif           findings for a code host
   baybook explain tool-undeclared        what a finding is about`;
 

@@ -30,8 +30,9 @@ export function identityLines(context: CutContext, side: string | null, face: Fa
     `${side ? `${side.toUpperCase()} SIDE, laid` : 'Laid'} on the ${face.toUpperCase()} face`,
     `Revision ${context.revision} · fingerprint ${context.fingerprint}`,
     'SCALE 1:1 · cut the middle of the wide line',
+    // Short enough for the strip of a tile.
     ...(correction
-      ? [`CORRECTED for one printer: across × ${correction.x.toFixed(4)}, up × ${correction.y.toFixed(4)}`]
+      ? [`FOR ONE PRINTER: across ×${correction.x.toFixed(4)}, up ×${correction.y.toFixed(4)}`]
       : []),
   ];
 }

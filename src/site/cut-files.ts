@@ -20,20 +20,14 @@ const folder = 'cut-templates/';
 
 /** Draws every template of a guide at full scale, for each paper of the shop. */
 export async function drawTemplates(
-  { guide, job }: PublishedGuide,
+  published: PublishedGuide,
   { settings }: Shop,
   fonts: Fonts,
 ): Promise<ReadonlyMap<string, CutOutput>> {
   const outputs = new Map<string, CutOutput>();
-  for (const template of guide.templates.values()) {
-    const { sides } = await drawTemplate(template, {
-      guideTitle: guide.title.value,
-      revision: guide.revision?.value ?? '',
-      fingerprint: shortFingerprint(job.fingerprint),
-      papers: settings.papers,
-      fonts,
-      side: null,
-    });
+  for (const template of published.guide.templates.values()) {
+    const context = { ...sheetIdentity(published), papers: settings.papers, fonts, side: null };
+    const { sides } = await drawTemplate(template, context);
     const files = sides.flatMap((side) => side.files);
     outputs.set(template.id, {
       files: files.map(({ name, bytes }) => ({ path: folder + name, bytes })),
@@ -44,6 +38,15 @@ export async function drawTemplates(
     });
   }
   return outputs;
+}
+
+/** What every sheet says of the guide that it belongs to. */
+export function sheetIdentity({ guide, job }: PublishedGuide) {
+  return {
+    guideTitle: guide.title.value,
+    revision: guide.revision?.value ?? '',
+    fingerprint: shortFingerprint(job.fingerprint),
+  };
 }
 
 function filesOfSide({ side, files, plans }: DrawnSide): readonly TemplateFile[] {
@@ -58,7 +61,8 @@ function filesOfSide({ side, files, plans }: DrawnSide): readonly TemplateFile[]
   });
 }
 
-function sheetWords({ paper, pages }: SheetPlan): { readonly name: string; readonly detail: string } {
+/** A file of sheets as people tell it from others: paper, and how many sheets there are. */
+export function sheetWords({ paper, pages }: SheetPlan): { readonly name: string; readonly detail: string } {
   const name = paper === 'single' ? 'PDF, one large sheet' : `PDF, ${PAPERS[paper].title}`;
   return { name, detail: pages === 1 ? '1 sheet' : `${pages} sheets` };
 }

@@ -1,0 +1,131 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join, relative } from 'node:path';
+import { type DrawnSide, type DrawnTemplate, drawTemplate } from '../cut/draw-template.ts';
+import type { CutContext } from '../cut/job.ts';
+import { renderText } from '../diagnostics/render-text.ts';
+import { didYouMean, nearest } from '../diagnostics/suggest.ts';
+import type { CutTemplate } from '../model/cut-template.ts';
+import type { PublishedGuide } from '../pages/index-page.ts';
+import { diskFiles, type Inspection, inspect } from '../shop/index.ts';
+import { sheetIdentity, sheetWords } from '../site/cut-files.ts';
+import { readFonts } from '../site/fonts.ts';
+import { readMeasured, readPapers } from './cut-options.ts';
+import { type ExitCode, type Io, UsageError } from './io.ts';
+import { printInspection } from './output.ts';
+import { outputFolder, type WorkspaceFolder, workspaceFolder } from './workspace.ts';
+
+interface CutOptions {
+  readonly guides: string;
+  readonly out: string;
+  readonly paper?: string;
+  readonly measured?: string;
+}
+
+/**
+ * `baybook cut`: writes the cut templates of one guide, or one of them, without the site; with the two sides
+ * that a printer made of the proof square, as sheets that come out true on that printer. Nothing is written
+ * of a guide that has errors.
+ */
+export async function cut(
+  guideId: string,
+  templateId: string | undefined,
+  options: CutOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const papers = options.paper === undefined ? null : readPapers(options.paper);
+  const correction = options.measured === undefined ? undefined : readMeasured(options.measured);
+  const workspace = await workspaceFolder(options.guides, io);
+  const folder = join(outputFolder(options.out, workspace, io), guideId);
+  const fonts = await readFonts();
+  const inspection = await inspect(diskFiles(workspace.root), io.pictures, fonts);
+  const published = soundGuide(guideId, inspection);
+  if (published === null) {
+    const closing = `nothing was written: a saw is not to follow "${guideId}" while it has errors\n`;
+    printInspection(inspection, { guides: options.guides, format: 'text' }, workspace.prefix, closing, io);
+    return 1;
+  }
+  const context: CutContext = {
+    ...sheetIdentity(published),
+    papers: papers ?? inspection.shop.settings.papers,
+    fonts,
+    side: null,
+    ...(correction && { correction }),
+  };
+  const drawn: DrawnTemplate[] = [];
+  for (const template of chosen(published, templateId)) drawn.push(await drawTemplate(template, context));
+  if (reportFaults(drawn, inspection, workspace, io)) return 1;
+
+  const sides = drawn.flatMap((one) => one.sides);
+  await writeSides(sides, folder, context);
+  io.out(`${relative(io.cwd, folder) || '.'}:\n${sides.map((side) => linesOf(side, context)).join('')}`);
+  io.out(closingWords(context));
+  return 0;
+}
+
+/** The guide with its job; `null` where it has errors. A guide that is not there is wrong usage. */
+function soundGuide(id: string, { shop, jobs, soundGuides, sources }: Inspection): PublishedGuide | null {
+  const ids = [...sources.keys()].flatMap((path) => /^([^/]+)\/guide\.md$/.exec(path)?.[1] ?? []);
+  if (!ids.includes(id)) {
+    const help = didYouMean(nearest(id, ids)) || `there are ${ids.join(', ')}`;
+    throw new UsageError(`there is no guide "${id}"; ${help}`);
+  }
+  const guide = shop.guides.find((one) => one.id === id);
+  const job = jobs.get(id);
+  return guide && job && soundGuides.has(id) ? { guide, job } : null;
+}
+
+/** The template that is named, or all of them. */
+function chosen({ guide }: PublishedGuide, id: string | undefined): readonly CutTemplate[] {
+  const all = [...guide.templates.values()];
+  if (all.length === 0) throw new UsageError(`the guide "${guide.id}" has no cut template`);
+  if (id === undefined) return all;
+  const template = guide.templates.get(id);
+  if (template) return [template];
+  const help =
+    didYouMean(nearest(id, guide.templates.keys())) || `it has ${all.map((one) => one.id).join(', ')}`;
+  throw new UsageError(`the guide "${guide.id}" has no cut template "${id}"; ${help}`);
+}
+
+/** A paper that the shop does not print on by itself is judged only here. */
+function reportFaults(
+  drawn: readonly DrawnTemplate[],
+  { sources }: Inspection,
+  { prefix }: WorkspaceFolder,
+  io: Io,
+): boolean {
+  const faults = drawn.flatMap(({ findings }) => findings.filter(({ severity }) => severity === 'error'));
+  if (faults.length === 0) return false;
+  const text = renderText(faults, { sources, prefix }, { colour: io.colour, width: io.width });
+  io.out(`${text}\n\nnothing was written\n`);
+  return true;
+}
+
+/** What is written of a side: all of it, or, for one printer, its sheets alone. */
+function filesOf({ files }: DrawnSide, { correction }: CutContext): DrawnSide['files'] {
+  return correction ? files.filter(({ name }) => name.endsWith('.pdf')) : files;
+}
+
+async function writeSides(sides: readonly DrawnSide[], folder: string, context: CutContext): Promise<void> {
+  await mkdir(folder, { recursive: true });
+  for (const { name, bytes } of sides.flatMap((side) => filesOf(side, context))) {
+    await writeFile(join(folder, name), bytes);
+  }
+}
+
+function linesOf(side: DrawnSide, context: CutContext): string {
+  return filesOf(side, context)
+    .map(({ name }) => {
+      const plan = side.plans.find(({ paper }) => new RegExp(`-${paper}(-corrected)?\\.pdf$`).test(name));
+      return `  ${name}${plan ? `, ${sheetWords(plan).detail}` : ''}\n`;
+    })
+    .join('');
+}
+
+function closingWords({ correction }: CutContext): string {
+  if (!correction) return 'Print at 100 %, with no fitting, and measure the proof square before you cut.\n';
+  const [x, y] = [correction.x, correction.y].map((factor) => factor.toFixed(4));
+  return [
+    `Corrected for one printer: across × ${x}, up × ${y}; every sheet says so.`,
+    'Print on that printer with the same settings, and measure the proof square again before you cut.\n',
+  ].join('\n');
+}
