@@ -1,4 +1,4 @@
-import type { RuleCard } from '../diagnostics/rule-card.ts';
+import type { RuleCard, RuleExample } from '../diagnostics/rule-card.ts';
 
 const RECTANGLE = '::outline{points="-40,20 40,20 40,60 -40,60" unit=mm}';
 
@@ -21,7 +21,18 @@ Lay the :cut-template[opening] template on the datums, then :cut[opening]{with=j
 `;
 }
 
-function card(code: string, title: string, why: string, bad: string, good = guide(RECTANGLE)): RuleCard {
+/** A guide that drills one hole with an 8 mm bit. */
+function drilled(diameter: string): string {
+  return guide(
+    `::hole[Bolt]{#bolt centre="0,40" unit=mm diameter="${diameter}"}`,
+    '',
+    '::tool[8 mm bit]{#jigsaw diameter="8 mm"}\n',
+  )
+    .replace('::tool[Jigsaw]{#jigsaw}\n', '')
+    .replace(':cut[opening]', ':drill[bolt]');
+}
+
+function card(code: string, title: string, why: string, bad: RuleExample, good = guide(RECTANGLE)): RuleCard {
   return { code, severity: 'error', title, why, bad, good };
 }
 
@@ -29,8 +40,8 @@ export const NUMBER_UNUSABLE = card(
   'cut-number-unusable',
   'A size or place on a template that nobody can cut',
   'A size of nothing, a negative one or one larger than any panel is a slip of the pen, and a saw would follow it.',
-  guide('::hole[Bolt]{#bolt centre="0,40" unit=mm diameter="0 mm"}'),
-  guide('::hole[Bolt]{#bolt centre="0,40" unit=mm diameter="8.5 mm"}'),
+  guide(`${RECTANGLE}\n::slot[Cable]{#cable from="0,70" to="0,7000" unit=mm width="12 mm"}`),
+  guide(`${RECTANGLE}\n::slot[Cable]{#cable from="0,70" to="0,90" unit=mm width="12 mm"}`),
 );
 
 export const TOO_FEW_CORNERS = card(
@@ -80,16 +91,8 @@ export const HOLE_NO_BIT = card(
   'cut-hole-no-bit',
   'A hole that no declared bit makes',
   'The technician stands at the panel with the wrong bit and opens the hole with whatever is near.',
-  guide(
-    '::hole[Bolt]{#bolt centre="0,40" unit=mm diameter="8.5 mm"}',
-    '',
-    '::tool[8 mm bit]{#bit-8 diameter="8 mm"}\n',
-  ),
-  guide(
-    '::hole[Bolt]{#bolt centre="0,40" unit=mm diameter="8 mm"}',
-    '',
-    '::tool[8 mm bit]{#bit-8 diameter="8 mm"}\n',
-  ),
+  drilled('8.5 mm'),
+  drilled('8 mm'),
 );
 
 export const WEB_NARROW = card(
@@ -112,10 +115,8 @@ export const OUTSIDE_PANEL = card(
   'cut-outside-panel',
   'A cut that lies outside its panel',
   'A cut that runs off the panel was measured from the wrong datum, or the panel’s outline is wrong.',
-  guide(RECTANGLE).replace(
-    '::part[Bumper cover]{#cover}',
-    '::part[Bumper cover]{#cover outline="-30,0 30,0 30,90 -30,90" unit=mm}',
-  ),
+  guide(`${RECTANGLE}\n::outline{of=panel points="-30,0 30,0 30,90 -30,90" unit=mm}`),
+  guide(`${RECTANGLE}\n::outline{of=panel points="-60,0 60,0 60,90 -60,90" unit=mm}`),
 );
 
 export const TOLERANCE_BEYOND_PAPER = card(
@@ -165,7 +166,11 @@ export const FILE_UNREADABLE: RuleCard = card(
   'cut-file-unreadable',
   'A maker’s outline that cannot be read exactly',
   'Only lines and arcs in stated units can be cut as drawn. A curve that is guessed, or a file without units, makes a part that does not fit.',
-  guide('::outline{from=notch.txt}'),
+  {
+    'example/notch.svg':
+      '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"><path d="M0 0Q5 9 9 0Z"/></svg>',
+    'example/guide.md': guide('::outline{from=notch.svg}'),
+  },
 );
 
 export const SET_BACK_LOST = card(
@@ -173,8 +178,8 @@ export const SET_BACK_LOST = card(
   'A set-back that cannot be drawn',
   'The outline is too tight for the set-back: the lines that stand back from it would run into each other.',
   guide(
-    '::outline{points="-40,20 40,20 40,60 -40,60 -40,59 39,59 39,21 -40,21" unit=mm}',
-    ' set-back="30 mm"',
+    '::outline{points="-40,20 40,20 40,60 2,60 2,50 30,50 30,30 -30,30 -30,50 -2,50 -2,60 -40,60" unit=mm}',
+    ' set-back="3 mm"',
   ),
 );
 

@@ -15,6 +15,7 @@ import { id, oneOf, position, quantity, ref, size, wholeNumber, words } from './
 import { type DirectiveReader, directive, type Scope } from './directive.ts';
 import { coordinateUnit, cornerIn, corners, onePoint, pointIn, points } from './points.ts';
 import { coordinatesUnitless } from './rules/coordinates-unitless.ts';
+import { outlineMissing } from './rules/outline-missing.ts';
 import { outlineShapeless } from './rules/outline-shapeless.ts';
 import { patternShapeless } from './rules/pattern-shapeless.ts';
 
@@ -81,8 +82,13 @@ const outline = directive({
   build: ({ values, unknown, directive: found, scope }): CutShape | null => {
     const shape = values.of?.value === 'panel' ? 'panel' : 'outline';
     if (values.from) {
-      const path = scope.resolve(values.from.value) ?? values.from.value;
-      return { shape, outline: { kind: 'file', path, text: scope.textOf(path), at: values.from.at } };
+      const path = scope.resolve(values.from.value);
+      const text = path === null ? null : scope.textOf(path);
+      if (path !== null && text !== null)
+        return { shape, outline: { kind: 'file', path, text, at: values.from.at } };
+      const message = `there is no drawing "${values.from.value}" in the workspace`;
+      scope.report(finding(outlineMissing, values.from.at, message));
+      return null;
     }
     if (!values.points) {
       if (!unknown.has('points') && !unknown.has('from')) {
@@ -170,7 +176,7 @@ const pattern = directive({
   label: 'required',
   attributes: {
     id,
-    count: required(wholeNumber(2, 999)),
+    count: required(wholeNumber(2, 1_000_000)),
     diameter: required(size('length')),
     along: points,
     centre: onePoint,

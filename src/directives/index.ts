@@ -34,6 +34,7 @@ import { fastenerTypeUnknown } from './rules/fastener-type-unknown.ts';
 import { itemUnlabelled } from './rules/item-unlabelled.ts';
 import { labelMissing } from './rules/label-missing.ts';
 import { labelUnwanted } from './rules/label-unwanted.ts';
+import { outlineMissing } from './rules/outline-missing.ts';
 import { outlineShapeless } from './rules/outline-shapeless.ts';
 import { patternShapeless } from './rules/pattern-shapeless.ts';
 import { targetMissing } from './rules/target-missing.ts';
@@ -90,6 +91,7 @@ export const directiveRules: readonly RuleCard[] = [
   itemUnlabelled,
   labelMissing,
   labelUnwanted,
+  outlineMissing,
   outlineShapeless,
   patternShapeless,
   targetMissing,
