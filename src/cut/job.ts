@@ -31,8 +31,6 @@ export function identityLines(context: CutContext, side: string | null, face: Fa
     `Revision ${context.revision} · fingerprint ${context.fingerprint}`,
     'SCALE 1:1 · cut the middle of the wide line',
     // Short enough for the strip of a tile.
-    ...(correction
-      ? [`FOR ONE PRINTER: across ×${correction.x.toFixed(4)}, up ×${correction.y.toFixed(4)}`]
-      : []),
+    ...(correction ? [`CORRECTED ×${correction.x.toFixed(4)} across, ×${correction.y.toFixed(4)} up`] : []),
   ];
 }
