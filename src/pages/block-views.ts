@@ -1,5 +1,6 @@
 import type { Markup } from '../html/markup.ts';
 import type { SignalWord } from '../trade/signal-words.ts';
+import type { PrintCheckView } from './print-check.ts';
 import type { PictureFile, Shown } from './shared-views.ts';
 
 /** A block of a section or step, in the order of the text. */
@@ -70,6 +71,8 @@ export interface TemplateView extends Shown {
   readonly datums: readonly string[];
   readonly drawings: readonly TemplateDrawing[];
   readonly files: readonly TemplateFile[];
+  /** `null` where there are no files to print. */
+  readonly printCheck: PrintCheckView | null;
 }
 
 /** A reduced drawing of one side of a template. */

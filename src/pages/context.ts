@@ -11,8 +11,8 @@ import type { FrameView, Shown, StepRef } from './shared-views.ts';
 export interface Shelf {
   /** A picture of the workspace, as the page that asks may name it. */
   readonly picture: (path: string, figure: Figure | null) => PictureView | null;
-  /** The drawing of a template and its files at full scale. */
-  readonly template: (id: string) => Pick<TemplateView, 'drawings' | 'files'>;
+  /** The drawing of a template, its files at full scale and the check of their print. */
+  readonly template: (id: string) => Pick<TemplateView, 'drawings' | 'files' | 'printCheck'>;
   /**
    * Where a link that an author wrote leads, relative to the page; `null` where it leads nowhere.
    *
@@ -91,6 +91,7 @@ export const styleSheets = [
   'message.css',
   'step.css',
   'picture.css',
+  'print-check.css',
   'print.css',
   'shop.css',
 ];

@@ -2,6 +2,7 @@ import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import { frameOf, type PageContext, platformFolder } from './context.ts';
 import { guideEntry } from './guide-entry.ts';
+import { findView, indexLists } from './index-lists.ts';
 import type { IndexView } from './overview-views.ts';
 
 /** A guide that is published, with its job. */
@@ -10,15 +11,21 @@ export interface PublishedGuide {
   readonly job: Job;
 }
 
-/** The first page: every platform that has guides, by title, and its guides by title. */
+/** The first page: every platform with its guides, by title, then what else can be looked up; and the search. */
 export function indexPage(guides: readonly PublishedGuide[], page: PageContext): IndexView {
   const platforms = [...page.shop.platforms.values()].sort((a, b) => byText(a.title.value, b.title.value));
   return {
-    frame: frameOf(page, { title: `Install guides, ${page.shop.settings.name}` }),
+    frame: frameOf(page, {
+      title: `Install guides, ${page.shop.settings.name}`,
+      styles: ['assets/reference.css'],
+      scripts: ['search-index.js', 'search.js'],
+    }),
+    find: findView(page),
     platforms: platforms.map((platform) => ({
       link: { text: platform.title.value, href: `${platformFolder(platform.id)}index.html` },
       guides: entriesOf(platform.id, guides, page),
     })),
+    lists: indexLists(page),
   };
 }
 

@@ -1,11 +1,14 @@
 import type { Markup } from '../html/markup.ts';
 import type { BlockView } from './block-views.ts';
+import type { FindView, ListsView } from './reference-views.ts';
 import type { FrameView, LinkView } from './shared-views.ts';
 
-/** The first page: every platform with its guides. */
+/** The first page: every platform with its guides, and what else can be looked up. */
 export interface IndexView {
   readonly frame: FrameView;
+  readonly find: FindView;
   readonly platforms: readonly { readonly link: LinkView; readonly guides: readonly GuideEntry[] }[];
+  readonly lists: readonly ListsView[];
 }
 
 /** A guide in a list. */

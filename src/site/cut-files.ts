@@ -7,6 +7,7 @@ import type { TemplateFile } from '../pages/block-views.ts';
 import type { Shelf } from '../pages/context.ts';
 import { shortFingerprint } from '../pages/identity.ts';
 import type { PublishedGuide } from '../pages/index-page.ts';
+import { printCheckView } from '../pages/print-check.ts';
 import { PAPERS } from '../trade/paper.ts';
 
 /** What a template comes to: its files, by path from the guide's folder, and how the page shows it. */
@@ -34,6 +35,7 @@ export async function drawTemplates(
       view: {
         drawings: sides.map(({ side, preview }) => ({ side: sideWords(side), drawing: markup(preview) })),
         files: sides.flatMap(filesOfSide),
+        printCheck: sides.length > 0 ? printCheckView(published.guide.id, template.id) : null,
       },
     });
   }

@@ -16,13 +16,16 @@ import type { Staging } from './output-folder.ts';
 import { type PageWriter, pageWriter } from './page-writer.ts';
 import { pictureKey, publishPicture } from './pictures.ts';
 import { type Publication, pagesBySource, publicationOf } from './publication.ts';
+import { addReferencePages } from './reference-pages.ts';
 import { browserScript } from './scripts.ts';
+import { searchEntries } from './search-entries.ts';
+import { searchData, searchIndexScript } from './search-index.ts';
 import { linkedFolder, type Stock, shelfOf } from './stock.ts';
 import { readTemplates, type Templates } from './templates.ts';
 import { pictureWishes } from './wishes.ts';
 
 /** The names of all browser scripts. */
-const scripts = ['guide'];
+const scripts = ['guide', 'search'];
 
 /** Puts every file of the site into the staging folder; returns what is wrong with the result. */
 export async function fillSite(
@@ -35,6 +38,7 @@ export async function fillSite(
   const paths = new Set(publication.shop.files.keys());
   const templates = await readTemplates({ paths, read: (path) => files.read(path) });
   await addAssets(templates, publication, staging);
+  await staging.add('assets/search-index.js', searchIndexScript(searchData(searchEntries(publication))));
   const pictures = await addPictures(publication, files, staging, options);
   const linked = new Set<string>();
   const stock = {
@@ -88,6 +92,7 @@ async function addOverviews(publication: Publication, stock: Stock, writer: Page
     const view = platformPage(platform, guides, page('../../'));
     await writer.write(`${platformFolder(platform.id)}index.html`, 'platform.liquid', view);
   }
+  await addReferencePages(publication, page, writer);
 }
 
 async function addGuides(

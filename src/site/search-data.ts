@@ -3,6 +3,8 @@ import type { AsPlainObject } from 'minisearch';
 /** A page that can be found, with the words that it is found by. */
 export interface SearchEntry {
   readonly kind: 'guide' | 'tool' | 'fastener' | 'platform' | 'term';
+  /** What the page is, in a word or two: "Guide", "Signal word". */
+  readonly label: string;
   readonly title: string;
   /** From the site's root. */
   readonly href: string;

@@ -1,3 +1,4 @@
+import { plainText } from '../html/prose.ts';
 import { isFixing } from '../job/index.ts';
 import { stepsOf } from '../job/walk.ts';
 import type { FastenerType, Item, Tool, Wear } from '../model/item.ts';
@@ -29,6 +30,7 @@ function guideEntry({ guide, job }: PublishedGuide, platforms: readonly Platform
   const part = guide.partNumber?.value;
   const done = new Set(job.plans.flatMap((plan) => plan.steps.map((step) => step.id)));
   const steps = stepsOf(guide).filter((step) => done.has(step.id));
+  const messages = job.plans.flatMap((plan) => plan.messages);
   const tightened = new Map(
     job.plans.flatMap((plan) =>
       plan.fasteners.map((line) => [line.item, line.tightenedIn ?? line.putIn ?? line.removedIn] as const),
@@ -36,11 +38,12 @@ function guideEntry({ guide, job }: PublishedGuide, platforms: readonly Platform
   );
   return {
     kind: 'guide',
+    label: 'Guide',
     title: guide.title.value,
     href: `${guideFolder(guide)}index.html`,
     note: [platform?.title.value, part ? `part ${part}` : null].filter((word) => word).join(', '),
     names: [guide.id, ...(part ? [part] : [])],
-    facts: [
+    facts: once([
       ...[...guide.items.values()].map((item) => ({
         text: itemWords(item),
         at: tightened.get(item.id) ?? null,
@@ -51,9 +54,20 @@ function guideEntry({ guide, job }: PublishedGuide, platforms: readonly Platform
         ...template.patterns.map((pattern) => ({ text: holeWords(pattern), at: template.id })),
       ]),
       ...steps.map((step) => ({ text: step.titleText, at: step.id })),
-    ],
+      ...messages.map(({ message, step, section }) => ({
+        text: `${message.word.toUpperCase()}: ${plainText(message.hazard, () => '')}`,
+        at: step ?? section,
+      })),
+    ]),
     platforms: [guide.platform.value],
   };
+}
+
+/** Each line once, where it first stands: plans repeat their messages, and so do sections. */
+function once(facts: readonly SearchFact[]): readonly SearchFact[] {
+  const first = new Map<string, SearchFact>();
+  for (const fact of facts) if (!first.has(fact.text)) first.set(fact.text, fact);
+  return [...first.values()];
 }
 
 /** An item in a line, with every size and torque that it has. */
@@ -83,6 +97,7 @@ function platformEntry(platform: Platform): SearchEntry {
   ]);
   return {
     kind: 'platform',
+    label: 'Vehicle',
     title: platform.title.value,
     href: `${platformFolder(platform.id)}index.html`,
     note: '',
@@ -97,6 +112,7 @@ function toolEntry(item: Tool | Wear, guides: readonly PublishedGuide[]): Search
   const users = guides.filter(({ guide }) => guide.items.has(item.id));
   return {
     kind: 'tool',
+    label: item.kind === 'tool' ? 'Tool' : 'To wear',
     title: item.noun.label,
     href: toolPath(item.id),
     note: drive ? formatDrive(drive) : '',
@@ -121,6 +137,7 @@ function fastenerEntry(type: FastenerType, guides: readonly PublishedGuide[]): S
   );
   return {
     kind: 'fastener',
+    label: 'Fastener',
     title: type.noun.label,
     href: fastenerTypePath(type.id),
     note: type.drive ? formatDrive(type.drive.value) : '',
@@ -130,9 +147,12 @@ function fastenerEntry(type: FastenerType, guides: readonly PublishedGuide[]): S
   };
 }
 
+const termLabels = { drive: 'Drive', fastener: 'Kind of fastener', 'signal-word': 'Signal word' } as const;
+
 function termEntry(term: GlossaryTerm): SearchEntry {
   return {
     kind: 'term',
+    label: termLabels[term.kind],
     title: term.term,
     href: termPath(term),
     note: term.standard ?? '',

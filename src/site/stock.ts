@@ -31,7 +31,7 @@ export function shelfOf(stock: Stock, root: string, cuts: ReadonlyMap<string, Cu
       const view = stock.pictures.get(pictureKey({ path, figure }));
       return view ? fromRoot(view, root) : null;
     },
-    template: (id) => cuts.get(id)?.view ?? { drawings: [], files: [] },
+    template: (id) => cuts.get(id)?.view ?? { drawings: [], files: [], printCheck: null },
     link: (href, from) => {
       if (/^(?:https?|mailto|tel):/i.test(href)) return href;
       const path = pathFrom(from, href);

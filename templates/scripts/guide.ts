@@ -1,5 +1,6 @@
 import { readAddress, writeAddress } from './address.ts';
 import { type PickTable, readTable, showPlan } from './plan.ts';
+import { startPrintChecks } from './print-check.ts';
 
 /**
  * The page of a guide: lets the technician say which vehicle stands in the bay, shows that build alone, and
@@ -51,3 +52,4 @@ const picker = document.querySelector<HTMLElement>('.pick');
 const state = document.querySelector<HTMLElement>('.pick-state');
 const table = readTable();
 if (picker && state && table) start(picker, state, table);
+startPrintChecks();

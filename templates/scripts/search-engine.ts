@@ -34,23 +34,38 @@ export function searchEngine(data: SearchData): (wish: Wish) => Found {
   });
   return ({ text, kind, platform }) => {
     const terms = queryTerms(text);
-    const run = (query: Query) =>
-      index.search(query, {
-        boost: data.fields,
-        fuzzy: misspelling,
-        prefix: (term) => !/^\d/.test(term),
-        filter: ({ id }) => passes(data.pages[id], kind, platform),
-      });
-    const strict = run(allOf(terms));
-    const results = strict.length > 0 ? strict : run({ combineWith: 'OR', queries: [...terms] });
-    return { hits: results.flatMap((result) => hitOf(result, data.pages)), all: strict.length > 0 };
+    const isWanted = (page: SearchEntry) => passes(page, kind, platform);
+    if (terms.length === 0) {
+      return { hits: data.pages.filter(isWanted).map((page) => ({ page, facts: [] })), all: true };
+    }
+    const run = (query: Query, errors: (term: string) => number) =>
+      index
+        .search(query, { boost: data.fields, fuzzy: errors, prefix: isWord })
+        .flatMap((result) => hitOf(result, data.pages))
+        .filter(({ page }) => isWanted(page));
+    const all = [() => run(allOf(terms), fewErrors), () => run(allOf(terms), moreErrors)];
+    for (const attempt of all) {
+      const hits = attempt();
+      if (hits.length > 0) return { hits, all: true };
+    }
+    return { hits: run({ combineWith: 'OR', queries: [...terms] }, fewErrors), all: false };
   };
 }
 
-/** A size is right or it is another size; a word may have a letter wrong in four, at most two. */
-function misspelling(term: string): number | false {
-  if (/\d/.test(term) || term.length < 4) return false;
-  return term.length < 6 ? 1 : 2;
+/** A size is right or it is another size; only a word may be misspelt or still be typed. */
+function isWord(term: string): boolean {
+  return !/^\d/.test(term);
+}
+
+/** Letters that may be wrong in a word, so that "bumper" does not find "tamper". */
+function fewErrors(term: string): number {
+  if (/\d/.test(term) || term.length < 4) return 0;
+  return term.length < 8 ? 1 : 2;
+}
+
+/** The same where nothing else was found: two letters that changed places count as two errors. */
+function moreErrors(term: string): number {
+  return /\d/.test(term) || term.length < 4 ? 0 : 2;
 }
 
 /** All terms, as they were typed or with two neighbours as one word: "jig saw" finds the jigsaw. */
@@ -64,8 +79,8 @@ function allOf(terms: readonly string[]): Query {
   };
 }
 
-function passes(page: SearchEntry | undefined, kind: string | null, platform: string | null): boolean {
-  if (!page || (kind !== null && page.kind !== kind)) return false;
+function passes(page: SearchEntry, kind: string | null, platform: string | null): boolean {
+  if (kind !== null && page.kind !== kind) return false;
   return platform === null || page.platforms.length === 0 || page.platforms.includes(platform);
 }
 

@@ -18,7 +18,7 @@ export const shelf: Shelf = {
     sources: [],
     detail: null,
   }),
-  template: () => ({ drawings: [], files: [] }),
+  template: () => ({ drawings: [], files: [], printCheck: null }),
   link: (href) => (href.startsWith('https:') ? href : null),
 };
 
