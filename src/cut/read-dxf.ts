@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/point.ts';
 import { arc, line, type Segment } from '../geometry/segment.ts';
 import { arcOfBulge } from './bulge.ts';
-import type { ReadSegments } from './read-outline.ts';
+import type { ReadSegments } from './read-segments.ts';
 
 /** Millimetres per unit for each `$INSUNITS` code that a drawing of a part may use. */
 const UNITS: Readonly<Record<string, number>> = {

@@ -1,17 +1,11 @@
 import { chain, mergePieces } from '../geometry/chain.ts';
 import type { Contour } from '../geometry/contour.ts';
-import type { Segment } from '../geometry/segment.ts';
 import { readDxf } from './read-dxf.ts';
 import { readSvg } from './read-svg.ts';
 
 /** A maker's outline, or why it cannot be used. */
 export type ReadOutline =
   | { readonly ok: true; readonly contour: Contour }
-  | { readonly ok: false; readonly message: string };
-
-/** The lines and arcs of a file in millimetres, y up, or why they cannot be had. */
-export type ReadSegments =
-  | { readonly ok: true; readonly segments: readonly Segment[] }
   | { readonly ok: false; readonly message: string };
 
 /** Ends of a maker's lines may lie this far apart and still be meant to meet, mm. */

@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/point.ts';
 import { arc, line, type Segment } from '../geometry/segment.ts';
 import { circle, rectangle } from '../geometry/shapes.ts';
-import type { ReadSegments } from './read-outline.ts';
+import type { ReadSegments } from './read-segments.ts';
 
 const LENGTHS: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4, pt: 25.4 / 72 };
 

@@ -193,10 +193,8 @@ const pattern = directive({
     const unit = unitOf(values.unit, values.along ?? values.centre, unknown.has('unit'), scope);
     const layout = unit === null ? null : layoutOf(values, unit);
     if (!layout) {
-      if (unit !== null && unknown.size === 0) {
-        const message = 'this pattern needs along="x,y x,y", or centre="x,y" with circle="100 mm"';
-        scope.report(finding(patternShapeless, found.nameAt, message));
-      } else if (!values.along && !values.centre && unknown.size === 0) {
+      const placed = values.along ?? values.centre;
+      if (unknown.size === 0 && (unit !== null || !placed)) {
         const message = 'this pattern needs along="x,y x,y", or centre="x,y" with circle="100 mm"';
         scope.report(finding(patternShapeless, found.nameAt, message));
       }
