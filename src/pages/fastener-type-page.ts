@@ -1,8 +1,11 @@
-import { fastenerProfile, profileFor } from '../drawings/fastener-profile.ts';
+import { driveGlyph } from '../drawings/drive-glyph.ts';
+import { fastenerProfile } from '../drawings/fastener-profile.ts';
+import type { Markup } from '../html/markup.ts';
 import { stringify } from '../html/stringify.ts';
 import type { FastenerType } from '../model/item.ts';
-import { glossary } from '../trade/glossary.ts';
+import { type FastenerShape, glossary } from '../trade/glossary.ts';
 import { frameOf, type PageContext } from './context.ts';
+import { shapeOfType } from './fastener-shape.ts';
 import type { PublishedGuide } from './index-page.ts';
 import { driveFact, fact, synonymFacts } from './reference-facts.ts';
 import { termPath } from './reference-paths.ts';
@@ -15,12 +18,12 @@ export function fastenerTypePage(
   guides: readonly PublishedGuide[],
   page: PageContext,
 ): ReferenceView {
-  const shape = profileFor(type.noun.label, type.drive?.value ?? null);
+  const shape = shapeOfType(type);
   return {
     frame: frameOf(page, { title: type.noun.label, styles: [`${page.root}assets/reference.css`] }),
     kicker: 'Fastener',
     title: type.noun.label,
-    drawing: shape ? stringify([fastenerProfile(shape)]) : null,
+    drawing: drawingOf(shape, type),
     lead: type.release,
     facts: [
       ...shapeFact(shape, page),
@@ -32,7 +35,13 @@ export function fastenerTypePage(
   };
 }
 
-function shapeFact(shape: ReturnType<typeof profileFor>, { root }: PageContext): readonly FactView[] {
+/** From the side where the shape is known, else its drive from above. */
+function drawingOf(shape: FastenerShape | null, { drive }: FastenerType): Markup | null {
+  if (shape) return stringify([fastenerProfile(shape)]);
+  return drive ? stringify([driveGlyph(drive.value)]) : null;
+}
+
+function shapeFact(shape: FastenerShape | null, { root }: PageContext): readonly FactView[] {
   const term = glossary.find((entry) => entry.kind === 'fastener' && entry.shape === shape);
   return term ? [fact('Kind', term.term, root + termPath(term))] : [];
 }

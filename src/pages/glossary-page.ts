@@ -1,5 +1,5 @@
 import { driveGlyph } from '../drawings/drive-glyph.ts';
-import { fastenerProfile, profileFor } from '../drawings/fastener-profile.ts';
+import { fastenerProfile } from '../drawings/fastener-profile.ts';
 import { safetyAlert } from '../drawings/safety-symbol.ts';
 import type { Markup } from '../html/markup.ts';
 import { stringify } from '../html/stringify.ts';
@@ -7,6 +7,7 @@ import type { Fastener, FastenerType, KitItem, Tool, Wear } from '../model/item.
 import { type GlossaryTerm, glossary, isTermOf } from '../trade/glossary.ts';
 import { signalPanel } from '../trade/signal-words.ts';
 import { frameOf, type PageContext } from './context.ts';
+import { shapeOfItem, shapeOfType } from './fastener-shape.ts';
 import type { PublishedGuide } from './index-page.ts';
 import { fastenerTypePath, toolPath } from './reference-paths.ts';
 import type { GlossaryView, TermView, UsedInView } from './reference-views.ts';
@@ -69,9 +70,8 @@ function toolHas(item: Tool | Wear, term: GlossaryTerm): boolean {
 }
 
 function typeIs(type: FastenerType, term: GlossaryTerm): boolean {
-  const drive = type.drive?.value ?? null;
-  if (term.kind === 'drive') return drive !== null && isTermOf(term, drive);
-  return term.kind === 'fastener' && profileFor(type.noun.label, drive) === term.shape;
+  if (term.kind === 'fastener') return shapeOfType(type) === term.shape;
+  return type.drive !== null && isTermOf(term, type.drive.value);
 }
 
 function usesOfTerm(
@@ -83,11 +83,8 @@ function usesOfTerm(
   return usesOfFasteners((item) => itemIs(item, term, page), guides, page);
 }
 
-/** Whether an item is of the drive or kind: by its own drive and name, else by those of its type. */
+/** Whether a fastener has the drive, its own or that of its type, or the shape. */
 function itemIs(item: Fastener | KitItem, term: GlossaryTerm, { shop }: PageContext): boolean {
-  const type = item.kind === 'fastener' && item.type ? shop.fastenerTypes.get(item.type.value) : undefined;
-  const drive = item.drive?.value ?? type?.drive?.value ?? null;
-  if (term.kind === 'drive') return drive !== null && isTermOf(term, drive);
-  const name = type?.noun.label ?? item.noun.label;
-  return term.kind === 'fastener' && profileFor(name, drive) === term.shape;
+  if (term.kind === 'fastener') return shapeOfItem(item, shop) === term.shape;
+  return item.drive !== null && isTermOf(term, item.drive.value);
 }

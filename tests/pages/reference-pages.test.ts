@@ -1,0 +1,158 @@
+import { HtmlValidate } from 'html-validate';
+import { describe, expect, it } from 'vitest';
+import { numberSteps } from '../../src/pages/context.ts';
+import { fastenerTypePage } from '../../src/pages/fastener-type-page.ts';
+import { glossaryPage } from '../../src/pages/glossary-page.ts';
+import { indexPage } from '../../src/pages/index-page.ts';
+import { prepareLayouts } from '../../src/pages/layouts.ts';
+import { toolPage } from '../../src/pages/tool-page.ts';
+import { readTemplates } from '../../src/site/templates.ts';
+import { crib, fastenerTypes, guide } from '../site/reference-shop.ts';
+import * as fixture from './fixture.ts';
+import { page } from './render.ts';
+
+const shop = { ...fixture.shop, crib, fastenerTypes };
+const guides = [{ guide, job: fixture.job }];
+const context = page('../../', shop);
+
+const { layouts } = await readTemplates({ paths: [], read: async () => null });
+const render = prepareLayouts(layouts);
+
+function html(layout: string, view: object): string {
+  const rendered = render(layout, view);
+  if (!rendered.ok) throw new Error(rendered.problem);
+  return rendered.html;
+}
+
+function tool(id: string) {
+  const item = crib.get(id);
+  if (!item) throw new Error(`the crib has no ${id}`);
+  return toolPage(item, guides, context);
+}
+
+function fastenerType(id: string) {
+  const type = fastenerTypes.get(id);
+  if (!type) throw new Error(`the shop knows no ${id}`);
+  return fastenerTypePage(type, guides, context);
+}
+
+const facts = (view: { readonly facts: readonly { readonly label: string; readonly text: string }[] }) =>
+  view.facts.map(({ label, text }) => `${label}: ${text}`);
+
+describe('the page of a tool', () => {
+  it('says its drive, range and other names', () => {
+    expect(facts(tool('socket-13'))).toEqual(['Drive: 13\u00a0mm hexagon']);
+    expect(facts(tool('torque-60'))).toEqual([
+      'Range: 10–60\u00a0N·m (7.38–44.3\u00a0lbf·ft)',
+      'Also called: click wrench',
+    ]);
+    expect(tool('bit-t25').facts).toContainEqual(
+      expect.objectContaining({ text: 'T20 bit', href: '../../tools/bit-t20/index.html' }),
+    );
+  });
+
+  it('leads to the steps that use it, with the numbers of the guide’s page', () => {
+    const [use] = tool('socket-13').uses;
+    const number = numberSteps(guide, fixture.job).get('hang')?.number;
+    expect(number).toBe(5);
+    expect(use?.places).toEqual([
+      { text: 'Hang the cradle', href: '../../guides/lamp-cradle/index.html#hang', number },
+    ]);
+    expect(use?.platform).toBe('Larkspur Dray, panel van');
+  });
+
+  it('leads to the step whose message asks for protective equipment', () => {
+    expect(tool('eye-protection').kicker).toBe('To wear');
+    expect(tool('eye-protection').uses[0]?.places.map(({ text }) => text)).toEqual(['Cut the notch']);
+  });
+
+  it('says where no guide uses it', () => {
+    expect(tool('bit-t25').uses).toEqual([]);
+    expect(html('reference.liquid', tool('bit-t25'))).toContain('No guide of this shop uses it yet.');
+  });
+});
+
+describe('the page of a kind of fastener', () => {
+  it('says how it lets go, whether it goes back, and which of the guide it is', () => {
+    const view = fastenerType('hex-head-screw');
+    expect(view.lead).toBe('Turn out by hand tool.');
+    expect(facts(view)).toContain('Goes back: yes, if it is whole');
+    expect(view.uses[0]?.items).toEqual(['Arch screw, 7\u00a0mm hexagon: 2 (1 each side)']);
+    expect(view.uses[0]?.places.map(({ text }) => text)).toEqual(['Free the arch edge']);
+    expect(facts(fastenerType('panel-screw'))).toContain('Goes back: no: used once, fit a new one');
+  });
+
+  it('names its shape only where the name or the drive tells: a T25 sits in heads of many shapes', () => {
+    expect(facts(fastenerType('hex-head-screw'))).toContain('Kind: Hexagon head');
+    expect(facts(fastenerType('panel-screw')).filter((line) => line.startsWith('Kind'))).toEqual([]);
+  });
+});
+
+describe('the glossary', () => {
+  const view = glossaryPage(guides, page('../', shop));
+  const term = (id: string) => view.groups.flatMap(({ terms }) => terms).find((one) => one.id === id);
+
+  it('shows each term with what the shop has of it, and the guides that meet it', () => {
+    expect(term('hexagon')?.related.map(({ text }) => text)).toEqual(['Hexagon-head screw', '13 mm socket']);
+    expect(term('hexagon')?.uses[0]?.items).toHaveLength(2);
+    expect(term('flange-nut')?.uses[0]?.places.map(({ text }) => text)).toEqual(['Hang the cradle']);
+    expect(term('spline')?.uses).toEqual([]);
+  });
+
+  it('leads from a signal word to its messages: to the section of one that guards a section', () => {
+    expect(term('warning')?.uses[0]?.places.map(({ text }) => text)).toEqual(['Cut the notch']);
+    expect(term('notice')?.uses[0]?.places).toEqual([
+      { text: 'Strip down', href: '../guides/lamp-cradle/index.html#strip-down', number: null },
+    ]);
+  });
+});
+
+describe('the first page', () => {
+  it('lists everything without its script, sizes in the order of their numbers', () => {
+    const { lists } = indexPage(guides, page('', shop));
+    expect(lists.map(({ title }) => title)).toEqual(['Tools', 'To wear', 'Fasteners', 'Glossary']);
+    expect(lists[0]?.links.map(({ text }) => text)).toEqual([
+      'T20 bit',
+      'T25 bit',
+      '13 mm socket',
+      'Torque wrench, 10–60 N·m',
+      'Trim lever',
+    ]);
+  });
+});
+
+describe('every page of these', () => {
+  const validator = new HtmlValidate({
+    extends: ['html-validate:recommended', 'html-validate:a11y'],
+    rules: {
+      'doctype-style': ['error', { style: 'lowercase' }],
+      'long-title': 'off',
+      'no-trailing-whitespace': 'off',
+    },
+  });
+
+  it.each([
+    ['a tool', html('reference.liquid', tool('torque-60'))],
+    ['to wear', html('reference.liquid', tool('eye-protection'))],
+    ['a fastener', html('reference.liquid', fastenerType('hex-head-screw'))],
+    ['the glossary', html('glossary.liquid', glossaryPage(guides, page('../', shop)))],
+    ['the first page', html('index.liquid', indexPage(guides, page('', shop)))],
+  ])('is valid HTML (html-validate, recommended and a11y): %s', async (_, text) => {
+    const report = await validator.validateString(text);
+    expect(
+      report.results.flatMap(({ messages }) =>
+        messages.map(({ ruleId, message }) => `${ruleId}: ${message}`),
+      ),
+    ).toEqual([]);
+  });
+
+  it('prints a hostile name as text', () => {
+    const item = crib.get('bit-t25');
+    if (!item) throw new Error('the crib has no bit');
+    const name = '<script>alert(1)</script>';
+    const hostile = { ...item, noun: { ...item.noun, label: name }, synonyms: [name] };
+    const text = html('reference.liquid', toolPage(hostile, guides, context));
+    expect(text).not.toContain('<script>');
+    expect(text).toContain('&lt;script&gt;');
+  });
+});

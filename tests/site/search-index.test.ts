@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import { buildSite } from '../../src/site/build-site.ts';
+import { deadLinks, pageLinks } from '../../src/site/link-check.ts';
+import { publicationOf } from '../../src/site/publication.ts';
+import { searchEntries } from '../../src/site/search-entries.ts';
+import { searchData, searchIndexScript } from '../../src/site/search-index.ts';
+import { searchEngine } from '../../templates/scripts/search-engine.ts';
+import { referenceInspection } from './reference-shop.ts';
+import { files, filesBelow, outputFolder } from './workspace.ts';
+
+const entries = searchEntries(publicationOf(referenceInspection()));
+const search = searchEngine(searchData(entries));
+const find = (text: string, kind: string | null = null, platform: string | null = null) =>
+  search({ text, kind, platform });
+const titles = (text: string) => find(text).hits.map(({ page }) => page.title);
+
+describe('the index', () => {
+  it('is a classic script that sets one global, the same bytes each time', () => {
+    const script = searchIndexScript(searchData(entries));
+    expect(script).toBe(searchIndexScript(searchData(entries)));
+    const scope: { searchData?: unknown } = {};
+    new Function('globalThis', script)(scope);
+    expect(Object.keys(scope)).toEqual(['searchData']);
+    expect(JSON.parse(JSON.stringify(searchData(entries)))).toEqual(scope.searchData);
+  });
+
+  it('leads to pages and places that are there', async () => {
+    const folder = await outputFolder();
+    await buildSite(referenceInspection(), files(), folder);
+    const site = await filesBelow(folder);
+    const pages = [...site].filter(([path]) => path.endsWith('.html'));
+    const links = new Map(pages.map(([path, html]) => [path, pageLinks(html)]));
+    const targets = entries.flatMap(({ href, facts }) => [
+      href,
+      ...facts.flatMap(({ at }) => (at === null ? [] : `${href}#${at}`)),
+    ]);
+    const html = targets.map((href) => `<a href="${href}">x</a>`).join('');
+    const index = new Map([...links, ['results.html', pageLinks(html)]]);
+    expect(deadLinks(index, new Set(site.keys()))).toEqual([]);
+    expect(targets.length).toBeGreaterThan(50);
+  });
+});
+
+describe('the search', () => {
+  it('shows the lines that the words stand in, with the step that tightens', () => {
+    const [hit] = find('25 Nm').hits;
+    expect(hit?.page.title).toBe('Auxiliary lamp cradle, behind the front bumper cover');
+    expect(hit?.facts).toEqual([
+      { text: expect.stringMatching(/^M8 flange nut, M8x1\.25, .*25\u00a0N·m/), at: 'hang' },
+    ]);
+  });
+
+  it('forgives a wrong letter in a word and none in a size', () => {
+    expect(titles('leever')).toContain('Trim lever');
+    expect(titles('t26')).not.toContain('T25 bit');
+    expect(find('23 mm socket').all).toBe(false);
+  });
+
+  it('says when no page has all the words, and shows those that have some', () => {
+    const { hits, all } = find('trim lever xyzzy');
+    expect(all).toBe(false);
+    expect(hits[0]?.page.title).toBe('Trim lever');
+    expect(find('xyzzy')).toEqual({ hits: [], all: false });
+  });
+
+  it('is narrowed to a kind and to a vehicle; what is for every vehicle stays', () => {
+    expect(find('hexagon', 'term').hits.map(({ page }) => page.kind)).not.toContain('tool');
+    expect(find('socket', null, 'sorrel-wicket').hits.map(({ page }) => page.title)).not.toContain(
+      '13 mm socket',
+    );
+    expect(find('hexagon', null, 'sorrel-wicket').hits.map(({ page }) => page.kind)).toContain('term');
+  });
+
+  it('lists all of a kind where nothing is typed', () => {
+    expect(find('', 'fastener').hits.map(({ page }) => page.title)).toEqual([
+      'Hexagon-head screw',
+      'Panel screw',
+    ]);
+  });
+});
