@@ -82,7 +82,16 @@ export type Violation = Shown &
         readonly need: string;
       }
     | { readonly kind: 'before-trial'; readonly item: string; readonly trial: Ref }
-    | { readonly kind: 'bonded' | 'one-time-refitted' | 'one-time-lost'; readonly item: string }
+    | {
+        readonly kind: 'bonded' | 'one-time-refitted' | 'one-time-lost' | 'never-made' | 'never-applied';
+        readonly item: string;
+      }
+    | {
+        /** All that holds `part` was out, and it was neither lifted nor moved aside before this went back in. */
+        readonly kind: 'never-lifted';
+        readonly item: string;
+        readonly part: string;
+      }
     | {
         /** At the end it is not where it belongs. */
         readonly kind: 'left';

@@ -6,15 +6,18 @@ import { conditionLeftSet } from './condition-left-set.ts';
 import { connectorLeftApart } from './connector-left-apart.ts';
 import { connectorOnNothing } from './connector-on-nothing.ts';
 import { cutBeforeTrial } from './cut-before-trial.ts';
+import { cutNeverMade } from './cut-never-made.ts';
 import { fastenerHoldsNothing } from './fastener-holds-nothing.ts';
 import { fastenerLeftLoose } from './fastener-left-loose.ts';
 import { fastenerLeftOver } from './fastener-left-over.ts';
+import { figureCountDiffers } from './figure-count-differs.ts';
 import { holesDisagree } from './holes-disagree.ts';
 import { kitLeftInBox } from './kit-left-in-box.ts';
 import { needUnmet } from './need-unmet.ts';
 import { oneTimeNotReplaced } from './one-time-not-replaced.ts';
 import { oneTimeRefitted } from './one-time-refitted.ts';
 import { partLeftOff } from './part-left-off.ts';
+import { partNeverLifted } from './part-never-lifted.ts';
 import { partStillConnected } from './part-still-connected.ts';
 import { partStillCovered } from './part-still-covered.ts';
 import { partStillFastened } from './part-still-fastened.ts';
@@ -24,6 +27,7 @@ import { relationWrongKind } from './relation-wrong-kind.ts';
 import { replacementShort } from './replacement-short.ts';
 import { sideDisagrees } from './side-disagrees.ts';
 import { spareExceedsCount } from './spare-exceeds-count.ts';
+import { supplyNeverApplied } from './supply-never-applied.ts';
 import { supplyOverused } from './supply-overused.ts';
 import { supplyUnderused } from './supply-underused.ts';
 import { supplyUnitDiffers } from './supply-unit-differs.ts';
@@ -40,15 +44,18 @@ export const dryRunRules: readonly Rule[] = [
   connectorLeftApart,
   connectorOnNothing,
   cutBeforeTrial,
+  cutNeverMade,
   fastenerHoldsNothing,
   fastenerLeftLoose,
   fastenerLeftOver,
+  figureCountDiffers,
   holesDisagree,
   kitLeftInBox,
   needUnmet,
   oneTimeNotReplaced,
   oneTimeRefitted,
   partLeftOff,
+  partNeverLifted,
   partStillConnected,
   partStillCovered,
   partStillFastened,
@@ -58,6 +65,7 @@ export const dryRunRules: readonly Rule[] = [
   replacementShort,
   sideDisagrees,
   spareExceedsCount,
+  supplyNeverApplied,
   supplyOverused,
   supplyUnderused,
   supplyUnitDiffers,

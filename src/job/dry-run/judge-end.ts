@@ -1,4 +1,5 @@
 import type { Violation } from '../../model/violation.ts';
+import { featuresOf } from '../target.ts';
 import { type Cell, type Fault, type Ledger, lotsAt, plansIn, tell } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { isGone, isInPlace } from './next-state.ts';
@@ -9,6 +10,7 @@ export function judgeEnd(ledger: Ledger): void {
   for (const lot of ledger.script.lots) {
     for (const cell of ledger.cells[lot.index] ?? []) judgeCell(lot, cell, ledger);
     judgeSupply(lot, ledger);
+    judgeCut(lot, ledger);
   }
 }
 
@@ -61,6 +63,30 @@ function mayEndSo({ item, count, on }: Lot, { state, set }: Cell, ledger: Ledger
   }
 }
 
+/**
+ * What a template draws is made: its outline is cut, and its named holes are made with the whole, or each by
+ * itself where one of them is.
+ */
+function judgeCut(lot: Lot, ledger: Ledger): void {
+  const { cut } = lot;
+  if (!cut) return;
+  const here = ledger.script.lotSets[lot.index] ?? noPlan;
+  const others = ledger.script.lots.filter(
+    (one) => one.cut?.template === cut.template && one.side === lot.side,
+  );
+  const doneIn = (some: readonly Lot[]) =>
+    some.reduce((found, one) => found | plansIn(one, here, ledger, (state) => state === 'done'), noPlan);
+  const whole = doneIn(others.filter((one) => one.cut?.whole));
+  const holes = doneIn(others.filter((one) => !one.cut?.whole));
+  if (cut.whole && cut.template.outlines.length === 0) return;
+  const made = doneIn([lot]) | (cut.whole ? noPlan : whole & ~holes);
+  const feature = featuresOf(cut.template).find(({ id }) => id === lot.id);
+  const at = cut.whole ? cut.template.at : feature?.at;
+  if (!at) return;
+  const place = { at, action: null, step: null, side: lot.side };
+  tell(ledger, lot, { kind: 'never-made', item: lot.id, ...place }, here & ~made);
+}
+
 /** Less than this share of what is declared is used: an application has been forgotten, or too much is fetched. */
 const LEAST_USED = 0.6;
 
@@ -68,7 +94,12 @@ const LEAST_USED = 0.6;
 function judgeSupply(lot: Lot, ledger: Ledger): void {
   const { item } = lot;
   const uses = ledger.used[lot.index] ?? [];
-  if (item?.kind !== 'supply' || !item.quantity || item.unknown.has('quantity') || uses.length === 0) return;
+  if (item?.kind !== 'supply' || !item.quantity || item.unknown.has('quantity')) return;
+  const applied = uses.reduce((found, use) => found | use.set, noPlan);
+  const here = ledger.script.lotSets[lot.index] ?? noPlan;
+  // Put on with no amount stated, or used in words alone: nothing can be added up.
+  const stated = uses.length > 0 || (ledger.cells[lot.index] ?? []).some((cell) => cell.last !== null);
+  if (!stated) tellEnd(lot, { kind: 'never-applied', item: item.id }, null, here & ~applied, ledger);
   const { base: declared } = item.quantity.value;
   const count = ledger.script.plans;
   const members = uses.map((use) => ledger.script.membersOf(use.set));

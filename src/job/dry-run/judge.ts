@@ -14,7 +14,7 @@ type Judge = (move: Move, lot: Lot, cell: Cell, ledger: Ledger) => void;
 const asks: { readonly [V in Verb]?: readonly Judge[] } = {
   remove: [bondedForGood, free, unplugged, reachable],
   'move-aside': [free, reachable],
-  refit: [oneTime, placeFree, reachable, somethingToHold],
+  refit: [oneTime, placeFree, reachable, somethingToHold, liftedBefore],
   fit: [placeFree, reachable, somethingToHold],
   start: [oneTime, placeFree, reachable, somethingToHold],
   tighten: [reachable],
@@ -41,6 +41,11 @@ export function judgeMove(move: Move, lot: Lot, cell: Cell, ledger: Ledger): voi
 function startsWhereItMay(move: Move, lot: Lot, cell: Cell, ledger: Ledger): boolean {
   const { from } = actionRule(move.action.verb);
   const { state, last } = cell;
+  if (isTakenTwice(move, lot, cell, ledger)) {
+    const earlier = last?.action.at ?? null;
+    tell(ledger, lot, fault(move, lot, { kind: 'wrong-state', item: lot.id, state, earlier }), cell.set);
+    return false;
+  }
   if (from.length === 0 || from.includes(state)) return true;
   if (lot.item?.kind === 'supply' && !lot.item.temporary) return true;
   // A step done on each side does the same thing twice to what has no sides: once for a supply, and for other
@@ -49,6 +54,12 @@ function startsWhereItMay(move: Move, lot: Lot, cell: Cell, ledger: Ledger): boo
   const earlier = last?.action.at ?? null;
   tell(ledger, lot, fault(move, lot, { kind: 'wrong-state', item: lot.id, state, earlier }), cell.set);
   return false;
+}
+
+/** A measure on which something waits is taken twice in one step. */
+function isTakenTwice(move: Move, lot: Lot, { state, last }: Cell, { script }: Ledger): boolean {
+  const again = last !== null && last.step === move.step && last.action !== move.action;
+  return lot.item?.kind === 'measure' && state === 'done' && again && script.needed.has(lot);
 }
 
 function isThing(lot: Lot): boolean {
@@ -98,6 +109,19 @@ function blocked(
 function somethingToHold(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   if (isThing(lot)) return;
   for (const part of lotsAt(lot.holds, ledger)) absent('nothing-to-hold', move, lot, part, set, ledger);
+}
+
+/** A part that nothing held was lifted, or moved aside: where it was not, it hung, or that line is missing. */
+function liftedBefore(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
+  for (const part of lotsAt(lot.holds, ledger)) {
+    const hung = (ledger.hanging[part.index] ?? noPlan) & set;
+    tell(
+      ledger,
+      part,
+      fault(move, lot, { kind: 'never-lifted', item: lot.id, part: part.id }, part.side),
+      hung,
+    );
+  }
 }
 
 /** A plug goes onto something that is there; what is aside still hangs beside its place. */

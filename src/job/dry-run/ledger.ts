@@ -35,6 +35,8 @@ export interface Ledger {
   readonly cells: (readonly Cell[])[];
   /** The plans in which a fault of the lot has been told: what follows from it is not told again. */
   readonly told: PlanSet[];
+  /** The plans in which all that held a part has come out while it stayed in place. */
+  readonly hanging: PlanSet[];
   readonly used: Application[][];
   /** The plans in which a step has been done, by its id. */
   readonly stepsDone: Map<string, PlanSet>;
@@ -51,6 +53,7 @@ export function openLedger(script: Script): Ledger {
       return [{ set, state: lot.start, last: null, loosenedFirst: false, bonded: false }];
     }),
     told: lots.map(() => noPlan),
+    hanging: lots.map(() => noPlan),
     used: lots.map(() => []),
     stepsDone: new Map(),
     faults: [],

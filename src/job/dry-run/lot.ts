@@ -1,3 +1,4 @@
+import type { CutTemplate } from '../../model/cut-template.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Ref } from '../../model/inline.ts';
 import type { Item, Side } from '../../model/item.ts';
@@ -13,6 +14,8 @@ export interface Lot {
   readonly id: string;
   /** `null` for a template or a hole. */
   readonly item: Item | null;
+  /** The template of a template or hole, and whether it is cut as a whole. */
+  readonly cut: { readonly template: CutTemplate; readonly whole: boolean } | null;
   /** `null` for what has no sides. */
   readonly side: 'left' | 'right' | null;
   readonly sideWritten: Side | null;
@@ -30,10 +33,16 @@ export interface Lot {
 /** The lots of a guide with their relations. A sided thing relates to what is on its own side. */
 export function lotsOf(guide: Guide): readonly Lot[] {
   const lots: Lot[] = [];
-  const add = (id: string, item: Item | null, side: Written<Side> | null, count: number): void => {
+  const add = (
+    id: string,
+    item: Item | null,
+    side: Written<Side> | null,
+    count: number,
+    cut: Lot['cut'] = null,
+  ): void => {
     const written = side?.value ?? null;
     const sides = written === 'each' ? (['left', 'right'] as const) : [written];
-    for (const one of sides) lots.push(lot(lots.length, id, item, one, written, count, guide));
+    for (const one of sides) lots.push({ ...lot(lots.length, id, item, one, written, count, guide), cut });
   };
   for (const item of guide.items.values()) {
     const counted = 'count' in item;
@@ -41,8 +50,10 @@ export function lotsOf(guide: Guide): readonly Lot[] {
   }
   for (const template of guide.templates.values()) {
     const side = template.side ? { value: template.side, at: template.at } : null;
-    add(template.id, null, side, 1);
-    for (const { id } of featuresOf(template)) if (id !== null) add(id, null, side, 1);
+    add(template.id, null, side, 1, { template, whole: true });
+    for (const { id } of featuresOf(template)) {
+      if (id !== null) add(id, null, side, 1, { template, whole: false });
+    }
   }
   relate(lots);
   return lots;
@@ -97,6 +108,7 @@ function lot(
     index,
     id,
     item,
+    cut: null,
     side,
     sideWritten,
     count,

@@ -2,9 +2,9 @@ import type { Step } from '../../model/guide.ts';
 import type { StateName } from '../../model/violation.ts';
 import { judgeMove, judgeNeeds, judgeSides } from './judge.ts';
 import { judgeEnd } from './judge-end.ts';
-import { type Cell, cellsIn, type Ledger, openLedger } from './ledger.ts';
+import { type Cell, cellsIn, type Ledger, lotsAt, openLedger, plansIn } from './ledger.ts';
 import type { Lot } from './lot.ts';
-import { nextState } from './next-state.ts';
+import { isInPlace, nextState } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
 import type { Move, Script } from './script.ts';
 
@@ -59,6 +59,7 @@ function make(move: Move, order: number, ledger: Ledger, onlooker: Onlooker): vo
     }
     const others = (ledger.cells[lot.index] ?? []).map((cell) => ({ ...cell, set: cell.set & ~move.set }));
     ledger.cells[lot.index] = merged([...changed, ...others]);
+    hang(lot, move, ledger);
     use(lot, move, ledger);
   }
 }
@@ -92,6 +93,25 @@ function merged(cells: readonly Cell[]): readonly Cell[] {
     else kept.push(cell);
   }
   return kept;
+}
+
+/** Keeps count of the parts that nothing holds any more, though nobody has lifted them. */
+function hang(lot: Lot, { action, set }: Move, ledger: Ledger): void {
+  const { index } = lot;
+  if (action.verb === 'remove' && lot.item?.kind === 'fastener') {
+    for (const part of lotsAt(lot.holds, ledger)) {
+      // What only shares the fasteners of another part lies on, and need not be lifted with it.
+      if (!lotsAt(part.heldBy, ledger).some((one) => one.holds.length === 1)) continue;
+      const held = lotsAt(part.heldBy, ledger).reduce(
+        (found, one) => found | plansIn(one, set, ledger, isInPlace),
+        noPlan,
+      );
+      const stays = plansIn(part, set & ~held, ledger, isInPlace);
+      ledger.hanging[part.index] = (ledger.hanging[part.index] ?? noPlan) | stays;
+    }
+  }
+  const inPlace = plansIn(lot, set, ledger, isInPlace);
+  ledger.hanging[index] = (ledger.hanging[index] ?? noPlan) & ~(set & ~inPlace);
 }
 
 function use(lot: Lot, { action, set }: Move, ledger: Ledger): void {

@@ -39,6 +39,8 @@ export interface Script {
   readonly lotSets: readonly PlanSet[];
   /** For each lot, the conditions and measures that its item asks for. */
   readonly lotNeeds: readonly (readonly Lot[])[];
+  /** The conditions and measures that a step or an item asks for. */
+  readonly needed: ReadonlySet<Lot>;
   /** False where an action could not be understood: what follows from it is then not known either. */
   readonly sound: boolean;
 }
@@ -76,13 +78,15 @@ export function scriptOf(guide: Guide, builds: readonly Build[]): Script {
     node.type === 'action' && node.verb === 'measure' ? [{ node, block, whens }] : [],
   );
   const proving: Scene = { step: null, set: setOf([]), needs: [], moves: movesOf(null, proved) };
+  const lotNeeds = lots.map(({ item }) => (item ? needsOf(item.needs) : []));
   return {
     plans: builds.length,
     membersOf: membership(builds.length),
     lots,
     scenes: [...scenes, proving],
     lotSets: lots.map(({ item }) => setOf(item?.when ? [item.when.value] : [])),
-    lotNeeds: lots.map(({ item }) => (item ? needsOf(item.needs) : [])),
+    lotNeeds,
+    needed: new Set([...scenes.map((scene) => scene.needs), ...lotNeeds].flat()),
     sound,
   };
 }
