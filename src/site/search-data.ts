@@ -14,8 +14,8 @@ export interface SearchEntry {
   readonly names: readonly string[];
   /** What the page says, in short lines, each with its place on the page where it has one. */
   readonly facts: readonly SearchFact[];
-  /** Ids of the platforms that it is for; empty for what is for all. */
-  readonly platforms: readonly string[];
+  /** Ids of the platforms whose guides it is for; `null` for what is for all. */
+  readonly platforms: readonly string[] | null;
 }
 
 /** A line of a page, as a result shows it. */

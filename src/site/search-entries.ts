@@ -158,7 +158,7 @@ function termEntry(term: GlossaryTerm): SearchEntry {
     note: term.standard ?? '',
     names: term.synonyms,
     facts: [plainFact(term.meaning)],
-    platforms: [],
+    platforms: null,
   };
 }
 

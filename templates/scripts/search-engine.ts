@@ -81,7 +81,7 @@ function allOf(terms: readonly string[]): Query {
 
 function passes(page: SearchEntry, kind: string | null, platform: string | null): boolean {
   if (kind !== null && page.kind !== kind) return false;
-  return platform === null || page.platforms.length === 0 || page.platforms.includes(platform);
+  return platform === null || page.platforms === null || page.platforms.includes(platform);
 }
 
 function hitOf({ id, match }: SearchResult, pages: readonly SearchEntry[]): readonly Hit[] {

@@ -1,0 +1,179 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { buildSite } from '../../src/site/build-site.ts';
+import { referenceInspection } from '../site/reference-shop.ts';
+import { files } from '../site/workspace.ts';
+import { open, startChromium } from './browser.ts';
+
+// A browser on a busy machine takes its time; nothing here is about speed.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+
+let browser: Browser;
+let top: string;
+let folder: string;
+
+beforeAll(async () => {
+  top = await mkdtemp(join(tmpdir(), 'baybook '));
+  folder = join(top, 'a stick', 'our guides');
+  const outcome = await buildSite(referenceInspection(), files(), folder);
+  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
+  browser = await startChromium();
+});
+
+afterAll(async () => {
+  await browser.close();
+  await rm(top, { recursive: true, force: true });
+});
+
+const box = (page: Page) => page.getByRole('searchbox', { name: 'Find a guide, tool, size or torque' });
+const found = (page: Page) => page.locator('.found .entry').allInnerTexts();
+
+describe('the search, from file:// in a nested folder with spaces', () => {
+  it('finds while the technician types, and leads to the page', async () => {
+    const { page, faults } = await open(browser, folder, 'index.html');
+    await box(page).pressSequentially('panel poper');
+    expect((await found(page))[0]).toBe('Trim lever');
+    expect(await page.locator('.shelves').isVisible()).toBe(false);
+    await page.locator('.found .entry').first().click();
+    expect(await page.locator('h1').textContent()).toBe('Trim lever');
+    await page.context().close();
+    expect(faults).toEqual([]);
+  });
+
+  it('leads from a torque to the step that tightens', async () => {
+    const { page } = await open(browser, folder, 'index.html', { hash: '#find=25nm' });
+    await page.getByRole('link', { name: /M8 flange nut/ }).click();
+    expect(page.url()).toMatch(/guides\/lamp-cradle\/index\.html#hang$/);
+    await page.goBack();
+    expect(await box(page).inputValue()).toBe('25nm');
+    expect(await found(page)).toContain('Auxiliary lamp cradle, behind the front bumper cover');
+    await page.context().close();
+  });
+
+  it('is worked by keyboard alone', async () => {
+    const { page } = await open(browser, folder, 'index.html');
+    await box(page).focus();
+    await page.keyboard.type('hexagon');
+    await page.keyboard.press('Enter');
+    const focused = () => page.evaluate<string>('document.activeElement.className');
+    expect(await focused()).toBe('entry');
+    const first = await page.evaluate<string>('document.activeElement.textContent');
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate('document.activeElement.textContent')).not.toBe(first);
+    await page.keyboard.press('Shift+Tab');
+    await page.keyboard.press('Enter');
+    await page.waitForURL(/\/(?:tools|fasteners|glossary)\//);
+    await page.context().close();
+  });
+
+  it('is narrowed, keeps that in the link, and shows the shelves again when it is emptied', async () => {
+    const { page } = await open(browser, folder, 'index.html');
+    await page.getByLabel('Show').selectOption({ label: 'Fasteners' });
+    expect(await found(page)).toEqual(['Hexagon-head screw', 'Panel screw']);
+    await page.getByLabel('Vehicle').selectOption({ label: 'Larkspur Dray, panel van' });
+    expect(await found(page)).toEqual(['Hexagon-head screw']);
+    expect(page.url()).toMatch(/#show=fastener&vehicle=larkspur-dray$/);
+    await page.getByLabel('Show').selectOption('');
+    await page.getByLabel('Vehicle').selectOption('');
+    expect(await page.locator('.shelves').isVisible()).toBe(true);
+    expect(page.url()).not.toContain('#');
+    await page.context().close();
+  });
+
+  it('says politely how much was found, once the typing pauses', async () => {
+    const { page } = await open(browser, folder, 'index.html');
+    await box(page).fill('hex screw');
+    await page
+      .getByRole('status')
+      .filter({ hasText: /^\d+ pages?\.$/ })
+      .waitFor();
+    await box(page).fill('xyzzy');
+    await page.getByRole('status').filter({ hasText: 'Nothing found' }).waitFor();
+    await box(page).fill('lever xyzzy');
+    await page.getByRole('status').filter({ hasText: 'No page has all of these words.' }).waitFor();
+    await page.context().close();
+  });
+
+  it.each(['#find=%E0%A4%A&show=nonsense&vehicle=%00', '#find=&&&=', '#content'])(
+    'takes a broken link for what can be read of it: %s',
+    async (hash) => {
+      const { page, faults } = await open(browser, folder, 'index.html', { hash });
+      expect(await page.getByLabel('Show').inputValue()).toBe('');
+      expect(await box(page).isVisible()).toBe(true);
+      await page.context().close();
+      expect(faults).toEqual([]);
+    },
+  );
+
+  it('prints what a page is called as text, whatever is typed', async () => {
+    const { page, faults } = await open(browser, folder, 'index.html');
+    await box(page).fill('<img src=x onerror=alert(1)> lever');
+    expect(await page.locator('.found img').count()).toBe(0);
+    await page.context().close();
+    expect(faults).toEqual([]);
+  });
+
+  it('lists everything where scripts are off', async () => {
+    const { page } = await open(browser, folder, 'index.html', { javaScriptEnabled: false });
+    expect(await page.getByRole('search').count()).toBe(0);
+    for (const name of ['Trim lever', 'Eye protection', 'Panel screw', /Drives, kinds of fastener/]) {
+      expect(await page.getByRole('link', { name }).isVisible()).toBe(true);
+    }
+    await page.context().close();
+  });
+
+  for (const colorScheme of ['light', 'dark'] as const) {
+    for (const width of [320, 390, 1280]) {
+      it(`has targets of 56 px and is clean by axe, ${colorScheme}, ${width} px`, async () => {
+        const viewport = { width, height: 844 };
+        const { page } = await open(browser, folder, 'index.html', {
+          colorScheme,
+          viewport,
+          hash: '#find=25nm',
+        });
+        const targets = page.locator('.find :is(a, input, select)');
+        expect(await targets.count()).toBeGreaterThan(4);
+        for (const target of await targets.all()) {
+          expect((await target.boundingBox())?.height).toBeGreaterThanOrEqual(56);
+        }
+        expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBe(0);
+        const { violations } = await new AxeBuilder({ page })
+          .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
+          .analyze();
+        await page.context().close();
+        expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+      });
+    }
+  }
+});
+
+describe('the pages of tools, fasteners and terms', () => {
+  const pages = [
+    'tools/torque-60/index.html',
+    'tools/eye-protection/index.html',
+    'fasteners/hex-head-screw/index.html',
+    'glossary/index.html',
+  ];
+  for (const path of pages) {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      it(`${path} has targets of 56 px and is clean by axe with everything unfolded, ${colorScheme}`, async () => {
+        const { page, faults } = await open(browser, folder, path, { colorScheme });
+        await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
+        for (const target of await page.locator('main :is(a, summary)').all()) {
+          expect((await target.boundingBox())?.height).toBeGreaterThanOrEqual(56);
+        }
+        // Axe itself breaks the policy of the page when it reads the styles.
+        expect(faults).toEqual([]);
+        const { violations } = await new AxeBuilder({ page })
+          .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
+          .analyze();
+        await page.context().close();
+        expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+      });
+    }
+  }
+});
