@@ -1,11 +1,10 @@
 import { driveGlyph } from '../drawings/drive-glyph.ts';
 import { fastenerProfile } from '../drawings/fastener-profile.ts';
-import { safetyAlert } from '../drawings/safety-symbol.ts';
 import type { Markup } from '../html/markup.ts';
 import { stringify } from '../html/stringify.ts';
 import type { Fastener, FastenerType, KitItem, Tool, Wear } from '../model/item.ts';
 import { type GlossaryTerm, glossary, isTermOf } from '../trade/glossary.ts';
-import { signalPanel } from '../trade/signal-words.ts';
+import { signalBar } from './blocks.ts';
 import { frameOf, type PageContext } from './context.ts';
 import { shapeOfItem, shapeOfType } from './fastener-shape.ts';
 import type { PublishedGuide } from './index-page.ts';
@@ -35,7 +34,8 @@ function termView(term: GlossaryTerm, guides: readonly PublishedGuide[], page: P
   return {
     id: term.id,
     term: term.term,
-    drawing: drawingOf(term, page),
+    drawing: drawingOf(term),
+    bar: term.kind === 'signal-word' ? signalBar(term.word, page) : null,
     meaning: term.meaning,
     synonyms: term.synonyms.join(', '),
     standard: term.standard,
@@ -44,15 +44,14 @@ function termView(term: GlossaryTerm, guides: readonly PublishedGuide[], page: P
   };
 }
 
-/** A shop that follows ISO 3864 has no word for mere damage, and its pages print none. */
-function drawingOf(term: GlossaryTerm, { shop }: PageContext): Markup | null {
+function drawingOf(term: GlossaryTerm): Markup | null {
   switch (term.kind) {
     case 'drive':
       return stringify([driveGlyph(term.example)]);
     case 'fastener':
       return stringify([fastenerProfile(term.shape)]);
     case 'signal-word':
-      return signalPanel(term.word, shop.settings.signalWords).alert ? stringify([safetyAlert()]) : null;
+      return null;
   }
 }
 

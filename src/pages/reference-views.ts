@@ -1,4 +1,5 @@
 import type { Markup } from '../html/markup.ts';
+import type { SignalBar } from './block-views.ts';
 import type { FrameView, LinkView } from './shared-views.ts';
 
 /** A guide in which something is used, and the places where it is. */
@@ -49,6 +50,8 @@ export interface TermView {
   readonly id: string;
   readonly term: string;
   readonly drawing: Markup | null;
+  /** The bar as the messages of this shop have it, for a signal word. */
+  readonly bar: SignalBar | null;
   readonly meaning: string;
   readonly synonyms: string;
   readonly standard: string | null;

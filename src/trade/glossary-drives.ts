@@ -125,7 +125,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'push-in',
     term: 'Push-in fastener',
     standard: null,
-    synonyms: ['push pin', 'push rivet drive', 'push clip'],
+    synonyms: ['push pin', 'push clip'],
     meaning:
       'A plastic fastener whose pin spreads its legs when pushed in. Raise the pin first, then draw out the body.',
   },

@@ -53,20 +53,12 @@ export interface SignalTerm extends Entry {
 
 export type GlossaryTerm = DriveTerm | FastenerTerm | SignalTerm;
 
-/** What the trade looks for when it means a signal word. */
-const signalSynonyms: { readonly [word in SignalWord]: readonly string[] } = {
-  danger: ['red bar', 'risk of death'],
-  warning: ['orange bar', 'serious injury'],
-  caution: ['yellow bar', 'minor injury'],
-  notice: ['blue bar', 'damage to the vehicle'],
-};
-
 const signalTerms = signalWords.map((word) => ({
   id: word,
   term: word.toUpperCase(),
-  meaning: `What follows ${signalPanel(word, 'ansi').meaning}.`,
+  meaning: `${word === 'notice' ? 'Practice' : 'A hazard'} that ${signalPanel(word, 'ansi').meaning}.`,
   standard: 'ANSI Z535.6',
-  synonyms: signalSynonyms[word],
+  synonyms: [],
   word,
 }));
 
