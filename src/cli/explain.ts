@@ -1,22 +1,26 @@
 import type { RuleCard, RuleExample } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
 import { ruleCards } from '../shop/index.ts';
+import { directiveNames, directiveText } from './describe-directive.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
 
-/** `baybook explain RULE`: prints a rule's card; without a name, lists all rules. */
+/** `baybook explain NAME`: prints a rule's card or a directive's reference; without a name, lists all. */
 export function explain(code: string | undefined, io: Io): ExitCode {
   if (code === undefined) {
+    io.out(`Directives: ${wrapped(directiveNames.join(', '), Math.min(io.width, 80))}\n\n`);
     io.out(ruleCards.map((card) => `${card.code}\n    ${card.title}\n`).join(''));
+    return 0;
+  }
+  const directive = directiveText(code);
+  if (directive !== null) {
+    io.out(directive);
     return 0;
   }
   const card = ruleCards.find((one) => one.code === code);
   if (!card) {
-    const near = nearest(
-      code,
-      ruleCards.map((one) => one.code),
-    );
+    const near = nearest(code, [...directiveNames, ...ruleCards.map((one) => one.code)]);
     const help = near.length > 0 ? `; did you mean ${near.join(' or ')}?` : '; "baybook explain" lists all';
-    throw new UsageError(`there is no rule "${code}"${help}`);
+    throw new UsageError(`there is no rule or directive "${code}"${help}`);
   }
   io.out(cardText(card, io.width));
   return 0;

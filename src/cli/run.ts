@@ -65,8 +65,8 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
 
   program
     .command('explain')
-    .argument('[rule]', 'the name that stands behind "error" or "warning"; without it, all rules are listed')
-    .description('say why a rule exists, with an example of the fault and of its cure')
+    .argument('[name]', 'the name that stands behind "error" or "warning"; without it, all rules are listed')
+    .description('say why a rule exists, or how a directive is written, with examples')
     .action((rule: string | undefined) => done(explain(rule, io)));
 
   return program;

@@ -85,7 +85,7 @@ describe('wrong usage', () => {
     [['build', '--out', '.'], /lie inside one another/],
     [
       ['explain', 'tool-undecleared'],
-      /^baybook: there is no rule "tool-undecleared"; did you mean tool-undeclared\?\n$/,
+      /^baybook: there is no rule or directive "tool-undecleared"; did you mean tool-undeclared\?\n$/,
     ],
     [[], /Usage: baybook/],
   ])('of %j is told and answers 2', async (args, message) => {
@@ -127,6 +127,17 @@ describe('explain', () => {
     expect(out).toMatch(/^A tool that the guide does not declare \(tool-undeclared, error\)\n\n/);
     expect(out).toContain('This is found:');
     expect(out).toContain('    ::tool[Heat gun]{#heat-gun}');
+  });
+
+  it('prints the reference of a directive in each of its forms', async () => {
+    const { code, out } = await baybook(repository, 'explain', '::measure');
+    expect(code).toBe(0);
+    expect(out).toMatch(/^::measure, on a line of its own\n/);
+    expect(out).toMatch(/\n {2}#id +an id, as in `trim-lever` \(needed\)\n/);
+    expect(out).toContain(
+      '    ::measure[Ground clearance under the cradle]{#clearance expect="180..240 mm"}\n',
+    );
+    expect(out).toContain('\n:measure, within a sentence\n');
   });
 
   it('lists every rule', async () => {
