@@ -19,9 +19,11 @@ const MOST_ROWS = 40;
  * A schedule as drawings, one below the other: a row for each step, or each side of one, with its number on the
  * left, its minutes on the right and its bar between. A bar has a lane for each person, the first technician's
  * on top; a lane is filled where that person works, a broken line is a wait. Everything is in the text's colour,
- * so it reads in black and white.
+ * so it reads in black and white. A step's number carries the step's id, by which a page's script can renumber it.
+ *
+ * @param titleOf what a step is called, by its id, for the drawing in words
  */
-export function scheduleCharts(schedule: Schedule): readonly Element[] {
+export function scheduleCharts(schedule: Schedule, titleOf: (step: string) => string): readonly Element[] {
   const scale = timeScale(
     schedule.tasks.map(({ start, finish }) => ({ from: start, to: finish })),
     schedule.elapsed.mean,
@@ -30,13 +32,14 @@ export function scheduleCharts(schedule: Schedule): readonly Element[] {
   const parts = Array.from({ length: Math.ceil(schedule.tasks.length / MOST_ROWS) }, (_, index) =>
     schedule.tasks.slice(index * MOST_ROWS, (index + 1) * MOST_ROWS),
   );
-  return parts.map((tasks) => chart(tasks, { schedule, scale, lanes }));
+  return parts.map((tasks) => chart(tasks, { schedule, scale, lanes, titleOf }));
 }
 
 interface Sheet {
   readonly schedule: Schedule;
   readonly scale: TimeScale;
   readonly lanes: number;
+  readonly titleOf: (step: string) => string;
 }
 
 function chart(tasks: readonly ScheduledTask[], sheet: Sheet): Element {
@@ -50,7 +53,7 @@ function chart(tasks: readonly ScheduledTask[], sheet: Sheet): Element {
       width: WIDTH,
       height,
       role: 'img',
-      ariaLabel: spoken(tasks, sheet.schedule),
+      ariaLabel: spoken(tasks, sheet),
     },
     ...axis(sheet.scale, bottom),
     ...tasks.flatMap((task, row) => rowOf(task, AXIS + row * ROW, sheet)),
@@ -59,10 +62,16 @@ function chart(tasks: readonly ScheduledTask[], sheet: Sheet): Element {
 }
 
 /** The drawing in words: every row with its minutes. */
-function spoken(tasks: readonly ScheduledTask[], { crew }: Schedule): string {
-  const rows = tasks.map((task) => `step ${nameOf(task, ' ')} ${minutesOf(task)}`);
+function spoken(
+  tasks: readonly ScheduledTask[],
+  { schedule: { crew }, titleOf }: Pick<Sheet, 'schedule' | 'titleOf'>,
+): string {
+  const rows = tasks.map((task) => {
+    const side = task.side === null ? '' : `, ${task.side} side`;
+    return `${titleOf(task.step)}${side}, ${minutesOf(task)}`;
+  });
   const who = crew === 1 ? 'one technician' : `${crew} technicians`;
-  return `Schedule for ${who}, in minutes: ${rows.join(', ')}`;
+  return `Schedule for ${who}, in minutes: ${rows.join('; ')}`;
 }
 
 function rowOf(task: ScheduledTask, top: number, { scale, lanes }: Sheet): Element[] {
@@ -71,7 +80,7 @@ function rowOf(task: ScheduledTask, top: number, { scale, lanes }: Sheet): Eleme
   const weight = task.critical ? 700 : 400;
   const lettering = { y: middle + 4, 'font-size': 12, 'font-weight': weight, fill: 'currentColor' };
   return [
-    s('text', { className: 'chart-step', x: 0, ...lettering }, nameOf(task, '\u00a0')),
+    s('text', { className: 'chart-step', x: 0, ...lettering }, nameOf(task)),
     ...bar(task, { x: from, y: middle - BAR / 2, width: Math.max(2, to - from) }, lanes),
     ...(task.wait > 0
       ? wait(task.wait, { from, to, end: xOf(scale, task.finish + task.wait), y: middle })
@@ -174,8 +183,10 @@ function legend({ schedule: { crew }, lanes }: Sheet, top: number): Element[] {
   ];
 }
 
-function nameOf({ number, side }: ScheduledTask, space: string): string {
-  return side === null ? String(number) : `${number}${space}${side === 'left' ? 'L' : 'R'}`;
+/** The step's number, as a page's script finds it, and its side. */
+function nameOf({ step, number, side }: ScheduledTask): (Element | string)[] {
+  const marked = s('tspan', { dataStep: step }, String(number));
+  return side === null ? [marked] : [marked, `\u00a0${side === 'left' ? 'L' : 'R'}`];
 }
 
 /** The nearest whole minutes: the bar tells the rest. */

@@ -1,29 +1,72 @@
+import { helperWords, secondTechnicianWords } from '../job/index.ts';
 import type { Plan } from '../model/job.ts';
-import { formatLabour, tenthsOfAnHour } from '../trade/labour.ts';
+import type { Schedule } from '../model/schedule.ts';
+import { formatLabour } from '../trade/labour.ts';
 import { formatEstimate, formatMinutes } from '../units/estimate.ts';
 import { base } from '../units/quantity.ts';
 import { type GuideContext, shownStep, stepRef } from './context.ts';
 import type { GlanceRow } from './guide-views.ts';
 import { varying } from './plans.ts';
+import { averageWords, crewWords } from './schedule.ts';
 import type { StepRef } from './shared-views.ts';
 
-/** Hands-on time, labour, the second person and waiting, told apart by build where they differ. */
+type TextOf = (plan: Plan) => string | null;
+
+/** What a row says of a plan; rows that say nothing of any plan are left out. */
+interface Row {
+  readonly text: TextOf;
+  readonly more?: TextOf;
+  readonly steps?: readonly StepRef[];
+}
+
+/** Hands-on time, elapsed time, labour, the second person and waiting, told apart by build where they differ. */
 export function glanceRows(context: GuideContext): readonly GlanceRow[] {
-  const row = (label: string, textOf: (plan: Plan) => string | null, steps: readonly StepRef[] = []) => ({
+  const row = (label: string, { text, more = () => null, steps = [] }: Row): GlanceRow => ({
     label,
-    lines: varying(context, textOf),
+    lines: varying(context, text),
+    more: varying(context, more),
     steps,
   });
+  const crews = [...new Set(context.job.plans.flatMap((plan) => plan.schedules.map(({ crew }) => crew)))];
   return [
-    row('Hands-on', ({ time }) => formatEstimate(time.job)),
-    row('Labour', ({ time }) => `${formatLabour(tenthsOfAnHour([time.job.likely]))}, likely`),
-    row(
-      'Second person',
-      ({ time }) => (time.helper.most > 0 ? formatEstimate(time.helper) : 'not needed'),
-      shared(context),
-    ),
-    row('Waiting', ({ time }) => (time.waiting > 0 ? formatMinutes(base<'time'>(time.waiting)) : 'none')),
-  ];
+    row('Hands-on', {
+      text: ({ time }) => formatEstimate(time.job),
+      more: ofSchedule(1, ({ handsOn }) => averageWords(handsOn)),
+    }),
+    ...crews.map((crew) => row(`Elapsed, ${crewWords(crew).toLowerCase()}`, elapsed(crew))),
+    row('Labour', {
+      text: ofSchedule(1, ({ labour }) => formatLabour(labour)),
+      more: ofSchedule(1, ({ tasks }) =>
+        tasks.some(({ people }) => people > 1) ? 'everybody’s time' : null,
+      ),
+    }),
+    row('Second person', {
+      text: ({ time }) => (time.helper.most > 0 ? formatEstimate(time.helper) : 'not needed'),
+      steps: shared(context),
+    }),
+    row('Waiting', {
+      text: ({ time }) => (time.waiting > 0 ? formatMinutes(base<'time'>(time.waiting)) : 'none'),
+    }),
+  ].filter(({ lines }) => lines.length > 0);
+}
+
+/** From the start to the end, when more hands are needed, and whether a second technician is worth it. */
+function elapsed(crew: number): Row {
+  return {
+    text: ofSchedule(crew, (schedule) => formatMinutes(schedule.elapsed.mean)),
+    more: (plan) => {
+      const helpers = ofSchedule(crew, helperWords)(plan) ?? '';
+      const gain = crew === 2 ? secondTechnicianWords(plan.schedules) : '';
+      return [gain, helpers].filter((words) => words !== '').join('. ') || null;
+    },
+  };
+}
+
+function ofSchedule(crew: number, textOf: (schedule: Schedule) => string | null): TextOf {
+  return ({ schedules }) => {
+    const schedule = schedules.find((one) => one.crew === crew);
+    return schedule ? textOf(schedule) : null;
+  };
 }
 
 /** The steps that need a second pair of hands. */

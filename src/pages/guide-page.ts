@@ -17,6 +17,7 @@ import { limitRows } from './limits.ts';
 import { pickerView, pickTable, tableMarkup } from './pick-table.ts';
 import { isBlank, proseMarkup } from './prose.ts';
 import { safetyGroups } from './safety.ts';
+import { scheduleViews } from './schedule.ts';
 import { sectionViews } from './sections.ts';
 import { sheetsView } from './sheets.ts';
 
@@ -28,7 +29,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
   return {
     frame: frameOf(page, {
       title: guide.title.value,
-      styles: ['page-feet.css'],
+      styles: [`${page.root}assets/schedule.css`, 'page-feet.css'],
       scripts: ['guide.js'],
     }),
     title: guide.title.value,
@@ -49,6 +50,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
     accounted: job.accounted,
     safety: safetyGroups(guide, context),
     sections: sectionViews(guide, context),
+    schedules: scheduleViews(context),
     sheets: sheetsView(context),
     footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),
     table: tableMarkup(pickTable(context)),

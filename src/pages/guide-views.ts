@@ -1,6 +1,7 @@
 import type { Markup } from '../html/markup.ts';
 import type { BlockView, SignalBar } from './block-views.ts';
 import type { ComesOffRow, GatherView, LimitRow } from './list-views.ts';
+import type { ScheduleView } from './schedule.ts';
 import type { FrameView, LinkView, Shown, StepRef, VaryingView } from './shared-views.ts';
 import type { SheetsView } from './sheet-views.ts';
 import type { StepView } from './step-views.ts';
@@ -20,6 +21,8 @@ export interface GuideView {
   readonly accounted: boolean;
   readonly safety: readonly SafetyGroup[];
   readonly sections: readonly SectionView[];
+  /** How the time runs; equal schedules of several builds once. Empty where no step states a time. */
+  readonly schedules: readonly ScheduleView[];
   readonly sheets: SheetsView;
   readonly footnotes: Markup | null;
   /** The table by which the page's script shows one build: see `pick-table.ts`. */
@@ -41,6 +44,8 @@ export interface PickerView {
 export interface GlanceRow {
   readonly label: string;
   readonly lines: readonly VaryingView[];
+  /** What is said of it in smaller letters. */
+  readonly more: readonly VaryingView[];
   readonly steps: readonly StepRef[];
 }
 

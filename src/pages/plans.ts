@@ -44,6 +44,24 @@ export function varying(planned: Planned, textOf: (plan: Plan) => string | null)
   return [...byText].map(([text, plans]) => ({ text, ...shownIn(planned, plans) }));
 }
 
+/** Rows of all plans, those that are alike in several plans once, in the order in which they first come. */
+export function sharedRows<R>(planned: Planned, rowsOf: (plan: Plan) => readonly R[]) {
+  const byText = new Map<string, { readonly row: R; readonly plans: Plan[] }>();
+  for (const plan of planned.job.plans) {
+    for (const row of rowsOf(plan)) {
+      const text = JSON.stringify(row);
+      const found = byText.get(text);
+      if (found) found.plans.push(plan);
+      else byText.set(text, { row, plans: [plan] });
+    }
+  }
+  const all = planned.job.plans.length;
+  return [...byText.values()].map(({ row, plans }) => ({
+    row,
+    shown: plans.length === all ? always : shownIn(planned, plans),
+  }));
+}
+
 function positions(plans: readonly Plan[]): string {
   return plans.map((plan) => plan.index).join(' ');
 }

@@ -1,7 +1,7 @@
-import type { BagLine, CountLine, Plan } from '../model/job.ts';
+import type { BagLine, CountLine } from '../model/job.ts';
 import { benchItemWords } from './bench.ts';
 import { type GuideContext, shownStep, stepRef } from './context.ts';
-import { always, shownIn } from './plans.ts';
+import { sharedRows } from './plans.ts';
 import type { Shown } from './shared-views.ts';
 import type { BagView, CountRow, SheetsView, SignOffRow, TorqueRow } from './sheet-views.ts';
 import { torquesOf } from './torques.ts';
@@ -28,7 +28,7 @@ function torqueRows(context: GuideContext): readonly TorqueRow[] {
 }
 
 function bagViews(context: GuideContext): readonly BagView[] {
-  return shared(context, (plan) => plan.bags).map(({ row, shown }) => ({
+  return sharedRows(context, (plan) => plan.bags).map(({ row, shown }) => ({
     ...shown,
     number: row.number,
     step: stepRef(context, row.step),
@@ -46,7 +46,7 @@ function endWords({ end }: BagLine): string {
 }
 
 function countRows(context: GuideContext): readonly CountRow[] {
-  return shared(context, (plan) => plan.countSheet).map(({ row, shown }) => ({
+  return sharedRows(context, (plan) => plan.countSheet).map(({ row, shown }) => ({
     ...shown,
     name: context.guide.items.get(row.item)?.noun.label ?? row.item,
     from: row.from === 'box' ? 'from the box' : 'off the vehicle',
@@ -70,22 +70,4 @@ function signOffRows(context: GuideContext): readonly SignOffRow[] {
     const ref = numbered.step.signOff ? stepRef(context, numbered.step.id) : null;
     return ref ? [{ ...shownStep(context, numbered), step: ref }] : [];
   });
-}
-
-/** Rows of all plans, those that are alike in several plans once, in the order in which they first come. */
-function shared<R>(context: GuideContext, rowsOf: (plan: Plan) => readonly R[]) {
-  const byText = new Map<string, { readonly row: R; readonly plans: Plan[] }>();
-  for (const plan of context.job.plans) {
-    for (const row of rowsOf(plan)) {
-      const text = JSON.stringify(row);
-      const found = byText.get(text);
-      if (found) found.plans.push(plan);
-      else byText.set(text, { row, plans: [plan] });
-    }
-  }
-  const all = context.job.plans.length;
-  return [...byText.values()].map(({ row, plans }) => ({
-    row,
-    shown: plans.length === all ? always : shownIn(context, plans),
-  }));
 }

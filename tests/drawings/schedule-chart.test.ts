@@ -46,13 +46,20 @@ function named(drawing: Element | undefined, name: string): Element[] {
   );
 }
 
-const words = (elements: readonly Element[]) =>
-  elements.map(({ children: [text] }) => (text?.type === 'text' ? text.value : ''));
+function textOf(element: Element): string {
+  return element.children
+    .map((child) => (child.type === 'element' ? textOf(child) : child.type === 'text' ? child.value : ''))
+    .join('');
+}
+
+const words = (elements: readonly Element[]) => elements.map(textOf);
+
+const drawn = (of: Schedule) => scheduleCharts(of, (step) => `Title of ${step}`);
 
 const two = schedule(2, '1L 0-10 *', '1R 0-10 h2', '2 10-16 h12 *', '3 16-21 w20 *', '4 41-60 *');
 
 describe('a chart', () => {
-  const [chart] = scheduleCharts(two);
+  const [chart] = drawn(two);
 
   test('has a row with its minutes for each step and side', () => {
     expect(words(named(chart, 'chart-step'))).toEqual(['1\u00a0L', '1\u00a0R', '2', '3', '4']);
@@ -60,9 +67,17 @@ describe('a chart', () => {
     expect(words(named(chart, 'chart-wait-length'))).toEqual(['20\u00a0min']);
   });
 
+  test('lets a page renumber its steps', () => {
+    const marks = named(chart, 'chart-step').map(({ children: [number] }) =>
+      number?.type === 'element' ? number.properties.dataStep : null,
+    );
+    expect(marks).toEqual(['step-1', 'step-1', 'step-2', 'step-3', 'step-4']);
+  });
+
   test('says in words what it draws', () => {
     expect(chart?.properties.ariaLabel).toBe(
-      'Schedule for 2 technicians, in minutes: step 1 L 0–10, step 1 R 0–10, step 2 10–16, step 3 16–21, step 4 41–60',
+      'Schedule for 2 technicians, in minutes: Title of step-1, left side, 0–10; Title of step-1, right side, 0–10; ' +
+        'Title of step-2, 10–16; Title of step-3, 16–21; Title of step-4, 41–60',
     );
   });
 
@@ -86,13 +101,13 @@ describe('a chart', () => {
   });
 
   test('names the helper of a technician who works alone', () => {
-    const [alone] = scheduleCharts(schedule(1, '1 0-10 *', '2 10-16 h12 *'));
+    const [alone] = drawn(schedule(1, '1 0-10 *', '2 10-16 h12 *'));
     expect(words(named(alone, 'chart-legend'))[1]).toBe('bars, from the top: technician, helper');
   });
 
   // Half the picture's height in the bar's own columns must be ink where two work, and a quarter where one does.
   test('reads in black and white at the width of a phone', async () => {
-    const [only] = scheduleCharts(schedule(2, '1 0-30 h1', '2 30-60 h12'));
+    const [only] = drawn(schedule(2, '1 0-30 h1', '2 30-60 h12'));
     const { data, width } = await rendered(only as Element, 320);
     const scale = width / 360;
     const ink = (x: number, top: number, bottom: number) => {
@@ -111,7 +126,7 @@ describe('a chart', () => {
 
   test('goes on in a further drawing after forty rows', () => {
     const long = Array.from({ length: 45 }, (_, index) => `${index + 1} ${index}-${index + 1}`);
-    const charts = scheduleCharts(schedule(1, ...long));
+    const charts = drawn(schedule(1, ...long));
     expect(charts.map((one) => named(one, 'chart-bar').length)).toEqual([40, 5]);
   });
 });
