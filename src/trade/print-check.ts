@@ -5,7 +5,7 @@ export const PROOF_SIDE = 100;
 const TRUE_WITHIN = 0.2;
 
 /** A measured side this near to what a setting makes of 100 mm is taken as made by it. */
-const CAUSE_WITHIN = 0.4;
+export const CAUSE_WITHIN = 0.4;
 
 /** Outside this range a measurement is a setting, never a printer, and is not corrected. */
 export const CORRECTABLE = { least: 97, most: 103 } as const;
@@ -125,12 +125,17 @@ function near(a: number, b: number, within: number): boolean {
 
 /**
  * The command that writes the corrected file for this printer: `guide` is the guide's folder name, `template`
- * the template's id, the sides as measured, in millimetres.
+ * the template's id, the sides as measured, in millimetres, or words that stand for them.
  */
-export function correctionCommand(guide: string, template: string, across: number, up: number): string {
+export function correctionCommand(
+  guide: string,
+  template: string,
+  across: number | string,
+  up: number | string,
+): string {
   return `baybook cut ${guide} ${template} --measured ${trim(across)},${trim(up)}`;
 }
 
-function trim(side: number): string {
-  return String(Number(side.toFixed(2)));
+function trim(side: number | string): string {
+  return typeof side === 'string' ? side : String(Number(side.toFixed(2)));
 }
