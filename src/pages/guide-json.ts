@@ -4,6 +4,7 @@ import type { Guide, Step } from '../model/guide.ts';
 import type { Action } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
 import type { Job, Plan } from '../model/job.ts';
+import type { Schedule } from '../model/schedule.ts';
 import type { When } from '../model/when.ts';
 import { writtenDrive } from '../trade/drives.ts';
 import type { Quantity } from '../units/quantity.ts';
@@ -105,7 +106,7 @@ function actionJson({ node, whens }: Placed<Action>, step: Step, guide: Guide) {
   };
 }
 
-function planJson({ index, statement, builds, steps, gather, time }: Plan): PlanJson {
+function planJson({ index, statement, builds, steps, gather, time, schedules }: Plan): PlanJson {
   return {
     index,
     statement,
@@ -143,6 +144,27 @@ function planJson({ index, statement, builds, steps, gather, time }: Plan): Plan
       waiting: time.waiting,
       untimed: [...time.untimed],
     },
+    schedules: schedules.map(scheduleJson),
+  };
+}
+
+function scheduleJson({ crew, elapsed, workEnds, handsOn, labour, helpers, tasks }: Schedule) {
+  return {
+    crew,
+    elapsed,
+    workEnds,
+    handsOn,
+    labour,
+    helpers: helpers.map(({ from, to, people }) => ({ from, to, people })),
+    tasks: tasks.map(({ step, side, start, finish, wait, people, critical }) => ({
+      step,
+      side,
+      start,
+      finish,
+      wait,
+      people,
+      critical,
+    })),
   };
 }
 

@@ -78,6 +78,30 @@ const step = z.strictObject({
 
 const firstStep = id.nullable().describe('The step that needs it first');
 
+const expectation = z.strictObject({ mean: minutes, spread: minutes.describe('One standard deviation') });
+
+const schedule = z
+  .strictObject({
+    crew: z.number().int().describe('Technicians who are there throughout'),
+    elapsed: expectation,
+    workEnds: minutes,
+    handsOn: expectation,
+    labour: z.number().describe('Everybody’s time in hours, to a tenth'),
+    helpers: z.array(z.strictObject({ from: minutes, to: minutes, people: z.number().int() })),
+    tasks: z.array(
+      z.strictObject({
+        step: id,
+        side: z.enum(['left', 'right']).nullable(),
+        start: minutes,
+        finish: minutes,
+        wait: minutes,
+        people: z.number().int(),
+        critical: z.boolean(),
+      }),
+    ),
+  })
+  .describe('Who does what when, at the average time of each step');
+
 const plan = z
   .strictObject({
     index: z.number().int(),
@@ -117,6 +141,7 @@ const plan = z
       waiting: minutes,
       untimed: z.array(id).describe('Steps that state no time'),
     }),
+    schedules: z.array(schedule),
   })
   .describe('The job as it is for the builds that read alike');
 
