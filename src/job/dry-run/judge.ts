@@ -3,7 +3,7 @@ import type { Verb } from '../../model/inline.ts';
 import { actionRule, isFixing } from '../actions.ts';
 import { type Cell, cellsIn, type Fault, type Ledger, lotsAt, plansIn, tell } from './ledger.ts';
 import type { Lot } from './lot.ts';
-import { isInPlace } from './next-state.ts';
+import { holdingOf, isInPlace } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
 import { laterMove, type Move } from './script.ts';
 
@@ -21,9 +21,10 @@ const asks: { readonly [V in Verb]?: readonly Judge[] } = {
   loosen: [reachable],
   disconnect: [reachable],
   connect: [reachable, somethingToConnect],
+  route: [outOfBox],
   cut: [afterTrial],
   drill: [afterTrial],
-  bond: [placeFree, reachable, afterTrial],
+  bond: [placeFree, reachable, afterTrial, bondedOnce],
 };
 
 /** Holds a move against what the vehicle and the bench allow. */
@@ -70,8 +71,7 @@ function isThing(lot: Lot): boolean {
 function free(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   if (!isThing(lot)) return;
   for (const by of lotsAt(lot.heldBy, ledger)) {
-    const frees = by.item !== null && isFixing(by.item) && by.item.freeWhenLoosened;
-    const holding = plansIn(by, set, ledger, (state) => isInPlace(state) && !(frees && state === 'loosened'));
+    const holding = plansIn(by, set, ledger, holdingOf(by));
     blocked('still-held', move, lot, by, holding, ledger);
   }
 }
@@ -166,6 +166,18 @@ function oneTime(move: Move, lot: Lot, { set, state }: Cell, ledger: Ledger): vo
 
 function bondedForGood(move: Move, lot: Lot, { set, bonded }: Cell, ledger: Ledger): void {
   if (bonded) tell(ledger, lot, fault(move, lot, { kind: 'bonded', item: lot.id }), set);
+}
+
+/** What is still in the box cannot be laid anywhere. */
+function outOfBox(move: Move, lot: Lot, { set, state }: Cell, ledger: Ledger): void {
+  if (state !== 'in the box') return;
+  tell(ledger, lot, fault(move, lot, { kind: 'wrong-state', item: lot.id, state, earlier: null }), set);
+}
+
+function bondedOnce(move: Move, lot: Lot, { set, state, bonded, last }: Cell, ledger: Ledger): void {
+  if (!bonded) return;
+  const earlier = last?.action.at ?? null;
+  tell(ledger, lot, fault(move, lot, { kind: 'wrong-state', item: lot.id, state, earlier }), set);
 }
 
 /** What cannot be undone waits for the trial fit that it names. */

@@ -8,6 +8,12 @@ export function isInPlace(state: StateName): boolean {
   return state === 'in place' || state === 'tight' || state === 'loosened' || state === 'started';
 }
 
+/** The states in which a fastener holds its part; one that frees it when loosened need not come out. */
+export function holdingOf({ item }: Lot): (state: StateName) => boolean {
+  const frees = item !== null && isFixing(item) && item.freeWhenLoosened;
+  return (state) => isInPlace(state) && !(frees && state === 'loosened');
+}
+
 /** What has left the job for good. */
 export function isGone(state: StateName): boolean {
   return state === 'discarded' || state === 'given to the owner';

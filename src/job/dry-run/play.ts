@@ -4,7 +4,7 @@ import { judgeMove, judgeNeeds, judgeSides } from './judge.ts';
 import { judgeEnd } from './judge-end.ts';
 import { type Cell, cellsIn, type Ledger, lotsAt, openLedger, plansIn } from './ledger.ts';
 import type { Lot } from './lot.ts';
-import { isInPlace, nextState } from './next-state.ts';
+import { holdingOf, isInPlace, nextState } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
 import type { Move, Script } from './script.ts';
 
@@ -100,18 +100,19 @@ function hang(lot: Lot, { action, set }: Move, ledger: Ledger): void {
   const { index } = lot;
   if (action.verb === 'remove' && lot.item?.kind === 'fastener') {
     for (const part of lotsAt(lot.holds, ledger)) {
-      // What only shares the fasteners of another part lies on, and need not be lifted with it.
-      if (!lotsAt(part.heldBy, ledger).some((one) => one.holds.length === 1)) continue;
       const held = lotsAt(part.heldBy, ledger).reduce(
-        (found, one) => found | plansIn(one, set, ledger, isInPlace),
+        (found, one) => found | plansIn(one, set, ledger, holdingOf(one)),
         noPlan,
       );
       const stays = plansIn(part, set & ~held, ledger, isInPlace);
       ledger.hanging[part.index] = (ledger.hanging[part.index] ?? noPlan) | stays;
     }
   }
-  const inPlace = plansIn(lot, set, ledger, isInPlace);
-  ledger.hanging[index] = (ledger.hanging[index] ?? noPlan) & ~(set & ~inPlace);
+  const lifted = plansIn(lot, set, ledger, (state) => !isInPlace(state));
+  if (lifted === noPlan) return;
+  // What shares the fasteners of a part that is lifted comes with it, or lies free.
+  const together = lotsAt(lot.heldBy, ledger).flatMap((by) => by.holds);
+  for (const one of [index, ...together]) ledger.hanging[one] = (ledger.hanging[one] ?? noPlan) & ~lifted;
 }
 
 function use(lot: Lot, { action, set }: Move, ledger: Ledger): void {

@@ -1,0 +1,93 @@
+import { resolve } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { actionsOf, placedIn, stepsOf } from '../../src/job/index.ts';
+import type { Guide } from '../../src/model/guide.ts';
+import { type Mutant, mutantsOf } from './mutation/mutants.ts';
+import { openWorkspace } from './mutation/workspace.ts';
+
+/**
+ * Mutation is the test of such a checker: each action, count, side and condition of a sound guide is dropped,
+ * doubled or changed in turn, and something must notice. What nothing notices is told apart: two orders that are
+ * both right, or a fact that is stated once and that nothing contradicts. Any other kind fails.
+ */
+const root = resolve(import.meta.dirname, '../..');
+const demo = await openWorkspace(resolve(root, 'guides'));
+const cases = await Promise.all(
+  ['lamp-cradle-fixture', 'whole-format'].map((name) => openWorkspace(resolve(root, 'tests/cases', name))),
+);
+
+const counts = { caught: 0, equivalent: 0, undetectable: 0 };
+const reasons = new Map<string, number>();
+const inDemo = { all: 0, undetectable: 0 };
+
+describe.each(
+  [demo, ...cases].flatMap((workspace) => workspace.clean.map((guide) => ({ guide, workspace }))),
+)('$guide.id in $guide.file', ({ guide, workspace }) => {
+  it('has nothing to find, and each change in it is noticed or explained', { timeout: 300_000 }, () => {
+    expect(workspace.check(guide, null)).toEqual([]);
+    const missed: string[] = [];
+    for (const mutant of mutantsOf(guide, workspace.sources)) {
+      if (workspace === demo) inDemo.all += 1;
+      if (workspace.check(guide, mutant).length > 0) counts.caught += 1;
+      else if (mutant.change.kind === 'swap' && isFree(mutant.change)) counts.equivalent += 1;
+      else {
+        const reason = reasonFor(mutant, guide);
+        if (reason === null) missed.push(mutant.name);
+        else {
+          counts.undetectable += 1;
+          if (workspace === demo) inDemo.undetectable += 1;
+          reasons.set(reason, (reasons.get(reason) ?? 0) + 1);
+        }
+      }
+    }
+    expect(missed).toEqual([]);
+  });
+});
+
+afterAll(() => {
+  console.log(
+    `caught ${counts.caught}, equivalent ${counts.equivalent}, undetectable ${counts.undetectable}`,
+  );
+  for (const [reason, count] of reasons) console.log(`  ${count} × ${reason}`);
+  console.log(`undetectable in the demo: ${inDemo.undetectable} of ${inDemo.all}`);
+});
+
+/** Both orders were played to the end: two things that do not need each other may be done either way round. */
+function isFree(change: Extract<Mutant['change'], { readonly kind: 'swap' }>): boolean {
+  return change.action.target.value !== change.with.target.value;
+}
+
+/** Why nothing can notice a change; `null` where something should have. */
+function reasonFor({ change }: Mutant, guide: Guide): string | null {
+  switch (change.kind) {
+    case 'count':
+      return guide.contents?.has(change.item.id) ? null : 'a count that is declared once';
+    case 'side':
+      return 'a side that is declared once';
+    case 'drop':
+    case 'double': {
+      const { verb, target } = change.action;
+      const idle = verb === 'clean' || verb === 'route' || verb === 'measure';
+      const items = [...guide.items.values()];
+      const needed = [...stepsOf(guide), ...items].some(({ needs }) =>
+        needs.some(({ value }) => value === target.value),
+      );
+      if (idle && !needed) return `a :${verb} on which nothing waits`;
+      // A part may be moved aside with its plugs mated, so that both ways are right.
+      const mayStay = verb === 'disconnect' && change.kind === 'drop';
+      return mayStay ? 'a plug that may stay mated while its part is moved aside' : null;
+    }
+    case 'when': {
+      const { on } = change.place;
+      if (on.kind !== 'block' && on.kind !== 'words') return null;
+      const done = placedIn([on.block]).some(
+        ({ node, whens }) =>
+          node.type === 'action' && whens.some(({ at }) => at.start === change.place.when.value.at.start),
+      );
+      const plays = done && on.step !== null && actionsOf(on.step).some(({ block }) => block === on.block);
+      return plays ? null : 'a condition on words alone';
+    }
+    case 'swap':
+      return null;
+  }
+}

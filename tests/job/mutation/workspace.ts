@@ -1,0 +1,95 @@
+import { posix } from 'node:path';
+import { rules } from '../../../src/checks/index.ts';
+import { languageRules } from '../../../src/checks/language/index.ts';
+import { collector } from '../../../src/diagnostics/report.ts';
+import { type GuideContext, readGuide } from '../../../src/guide/index.ts';
+import { dryRun } from '../../../src/job/dry-run/index.ts';
+import { distinctOutcomes } from '../../../src/job/outcomes.ts';
+import type { Guide } from '../../../src/model/guide.ts';
+import type { Job, Plan } from '../../../src/model/job.ts';
+import type { Shop } from '../../../src/model/shop.ts';
+import { diskFiles, inspect } from '../../../src/shop/index.ts';
+import { type Sources, sourceFile } from '../../../src/source/source-file.ts';
+import type { Estimate } from '../../../src/units/estimate.ts';
+import { base } from '../../../src/units/quantity.ts';
+import type { Mutant } from './mutants.ts';
+
+/** A workspace in which single guides can be read again with a line changed. */
+export interface Workspace {
+  /** The guides with nothing to find. */
+  readonly clean: readonly Guide[];
+  readonly sources: Sources;
+  /** The codes of what is found in a guide after a change; `null` is the guide as it is. */
+  readonly check: (guide: Guide, mutant: Mutant | null) => readonly string[];
+}
+
+/** Long sentences and the like: a change that only they notice has not been noticed. */
+const language = new Set(languageRules.map(({ card }) => card.code));
+
+export async function openWorkspace(folder: string): Promise<Workspace> {
+  const { shop, sources, findings } = await inspect(diskFiles(folder));
+  const faulty = new Set(findings.map(({ at }) => at.file));
+  return {
+    clean: shop.guides.filter(({ file }) => !faulty.has(file)),
+    sources,
+    check: (guide, mutant) => codesIn(guide, mutant, shop, sources),
+  };
+}
+
+function codesIn(guide: Guide, mutant: Mutant | null, shop: Shop, sources: Sources): readonly string[] {
+  const { findings, report } = collector();
+  const all = mutant ? new Map([...sources, [mutant.file, sourceFile(mutant.file, mutant.text)]]) : sources;
+  const source = all.get(guide.file);
+  const read = source && readGuide(source, contextOf(shop, all), report);
+  if (read && findings.length === 0) {
+    const job = jobOf(read);
+    const lost = { ids: new Set<string>(), declarations: new Set<string>() };
+    for (const rule of rules) rule.run({ guide: read, job, shop, lost }, report);
+  }
+  return findings.map(({ code }) => code).filter((code) => !language.has(code));
+}
+
+/** The job as far as rules look at it: without the schedules, which take longer than all the rest. */
+function jobOf(guide: Guide): Job {
+  const outcomes = distinctOutcomes(guide);
+  return {
+    fingerprint: '',
+    stepFingerprints: new Map(),
+    decidingOptions: outcomes.deciding.map((option) => option.id),
+    buildProblem: outcomes.problem,
+    accounted: true,
+    violations: dryRun(guide, outcomes).violations,
+    plans: outcomes.groups.map((builds, index) => ({
+      index,
+      builds,
+      statement: '',
+      ...emptyPlan,
+    })),
+  };
+}
+
+const none: Estimate = { least: base<'time'>(0), likely: base<'time'>(0), most: base<'time'>(0) };
+const emptyPlan: Omit<Plan, 'index' | 'builds' | 'statement'> = {
+  steps: [],
+  gather: { tools: [], wear: [], supplies: [], kit: [] },
+  messages: [],
+  time: { job: none, sections: [], helper: none, waiting: 0, from: [], untimed: [] },
+  bags: [],
+  countSheet: [],
+  fasteners: [],
+  schedules: [],
+};
+
+function contextOf(shop: Shop, sources: Sources): GuideContext {
+  const procedures = [...sources].filter(([path]) => path.startsWith('procedures/'));
+  return {
+    crib: shop.crib,
+    fastenerTypes: shop.fastenerTypes,
+    platforms: shop.platforms,
+    procedures: new Map(
+      procedures.map(([path, source]) => [path.slice('procedures/'.length).replace(/\.md$/, ''), source]),
+    ),
+    resolve: (from, path) => posix.join(posix.dirname(from), path),
+    textOf: (path) => sources.get(path)?.text ?? null,
+  };
+}
