@@ -22,6 +22,9 @@ import { sectionViews } from './sections.ts';
 import { sheetsView } from './sheets.ts';
 
 /** One guide as its page prints it. */
+/** Style sheets that no other page needs. */
+const ownStyles = ['schedule.css', 'tightening.css'];
+
 export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView {
   const context = guideContext(guide, job, page);
   const platform = page.shop.platforms.get(guide.platform.value);
@@ -29,7 +32,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
   return {
     frame: frameOf(page, {
       title: guide.title.value,
-      styles: [`${page.root}assets/schedule.css`, 'page-feet.css'],
+      styles: [...ownStyles.map((sheet) => `${page.root}assets/${sheet}`), 'page-feet.css'],
       scripts: ['guide.js'],
     }),
     title: guide.title.value,

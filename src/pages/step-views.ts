@@ -1,6 +1,7 @@
 import type { Markup } from '../html/markup.ts';
 import type { BlockView, ReadingView } from './block-views.ts';
 import type { Shown, VaryingView } from './shared-views.ts';
+import type { TighteningView } from './tightening.ts';
 
 /** One step. */
 export interface StepView extends Shown {
@@ -14,6 +15,7 @@ export interface StepView extends Shown {
   readonly tools: readonly VaryingView[];
   readonly wear: readonly VaryingView[];
   readonly torques: readonly TorqueView[];
+  readonly orders: readonly TighteningView[];
   /** Whether anything stands in the lines under the step. */
   readonly hasLines: boolean;
   readonly readings: readonly ReadingView[];

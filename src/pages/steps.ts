@@ -9,6 +9,7 @@ import { proseMarkup } from './prose.ts';
 import { readingsOf } from './readings.ts';
 import type { Shown, VaryingView } from './shared-views.ts';
 import type { StepView } from './step-views.ts';
+import { tighteningViews } from './tightening.ts';
 import { torquesOf } from './torques.ts';
 
 /** One step as the page prints it. */
@@ -31,6 +32,7 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     tools,
     wear,
     torques,
+    orders: tighteningViews(step, context),
     hasLines: tools.length + wear.length + torques.length > 0 || step.wait !== null,
     readings: readingsOf(step.blocks, context),
     bench: benchLines(numbered, context),

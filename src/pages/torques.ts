@@ -1,21 +1,20 @@
-import { isCounted, isFixing, itemTorqueWords } from '../job/index.ts';
-import { actionsOf } from '../job/walk.ts';
+import { itemTorqueWords } from '../job/index.ts';
 import type { Step } from '../model/guide.ts';
 import type { GuideContext } from './context.ts';
 import { always, shownWhen } from './plans.ts';
 import type { TorqueView } from './step-views.ts';
+import { tightenedIn } from './tightening.ts';
 
 /** The torques that a step sets, with their order of tightening. */
 export function torquesOf(step: Step, context: GuideContext): readonly TorqueView[] {
-  return actionsOf(step).flatMap(({ node, whens }) => {
-    const item = node.verb === 'tighten' ? context.guide.items.get(node.target.value) : undefined;
-    if (!item || !isFixing(item) || !item.torque || !isCounted(item)) return [];
-    const sides = item.side?.value === 'each' && !step.side ? 2 : 1;
-    const count = item.count.value * sides;
+  return tightenedIn(step, context).flatMap(({ item, whens, count, sides }) => {
+    if (!item.torque) return [];
+    const all = count * sides;
     const narrowest = whens.at(-1);
     return {
       ...(narrowest ? shownWhen(context, { value: narrowest }) : always),
-      item: count === 1 ? item.noun.singular : `${count} ${item.noun.plural}`,
+      id: item.id,
+      item: all === 1 ? item.noun.singular : `${all} ${item.noun.plural}`,
       torque: itemTorqueWords(item),
       pattern: item.pattern && count > 1 ? patternWords(item.pattern.value) : null,
     };
