@@ -6,16 +6,15 @@ import type { FastenerType } from '../model/item.ts';
 import { type FastenerShape, glossary } from '../trade/glossary.ts';
 import { frameOf, type PageContext } from './context.ts';
 import { shapeOfType } from './fastener-shape.ts';
-import type { PublishedGuide } from './index-page.ts';
 import { driveFact, fact, synonymFacts } from './reference-facts.ts';
 import { termPath } from './reference-paths.ts';
 import type { FactView, ReferenceView } from './reference-views.ts';
-import { usesOfFasteners } from './where-used.ts';
+import { type SurveyedGuide, usesOfFasteners } from './where-used.ts';
 
 /** A kind of fastener that the shop knows: its shape, its drive, how it lets go, and where it is used. */
 export function fastenerTypePage(
   type: FastenerType,
-  guides: readonly PublishedGuide[],
+  guides: readonly SurveyedGuide[],
   page: PageContext,
 ): ReferenceView {
   const shape = shapeOfType(type);

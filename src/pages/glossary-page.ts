@@ -7,11 +7,10 @@ import { type GlossaryTerm, glossary, isTermOf } from '../trade/glossary.ts';
 import { signalBar } from './blocks.ts';
 import { frameOf, type PageContext } from './context.ts';
 import { shapeOfItem, shapeOfType } from './fastener-shape.ts';
-import type { PublishedGuide } from './index-page.ts';
 import { fastenerTypePath, toolPath } from './reference-paths.ts';
 import type { GlossaryView, TermView, UsedInView } from './reference-views.ts';
 import type { LinkView } from './shared-views.ts';
-import { usesOfFasteners, usesOfSignalWord } from './where-used.ts';
+import { type SurveyedGuide, usesOfFasteners, usesOfSignalWord } from './where-used.ts';
 
 const groups: readonly (readonly [kind: GlossaryTerm['kind'], title: string])[] = [
   ['drive', 'Drives'],
@@ -20,7 +19,7 @@ const groups: readonly (readonly [kind: GlossaryTerm['kind'], title: string])[] 
 ];
 
 /** Every drive, kind of fastener and signal word: what it is, its standard, and where the shop meets it. */
-export function glossaryPage(guides: readonly PublishedGuide[], page: PageContext): GlossaryView {
+export function glossaryPage(guides: readonly SurveyedGuide[], page: PageContext): GlossaryView {
   return {
     frame: frameOf(page, { title: 'Glossary', styles: [`${page.root}assets/reference.css`] }),
     groups: groups.map(([kind, title]) => ({
@@ -30,7 +29,7 @@ export function glossaryPage(guides: readonly PublishedGuide[], page: PageContex
   };
 }
 
-function termView(term: GlossaryTerm, guides: readonly PublishedGuide[], page: PageContext): TermView {
+function termView(term: GlossaryTerm, guides: readonly SurveyedGuide[], page: PageContext): TermView {
   return {
     id: term.id,
     term: term.term,
@@ -75,7 +74,7 @@ function typeIs(type: FastenerType, term: GlossaryTerm): boolean {
 
 function usesOfTerm(
   term: GlossaryTerm,
-  guides: readonly PublishedGuide[],
+  guides: readonly SurveyedGuide[],
   page: PageContext,
 ): readonly UsedInView[] {
   if (term.kind === 'signal-word') return usesOfSignalWord(term.word, guides, page);

@@ -5,16 +5,15 @@ import { stringify } from '../html/stringify.ts';
 import type { Tool, Wear } from '../model/item.ts';
 import { formatBoth, formatRangeBoth } from '../units/format.ts';
 import { frameOf, type PageContext } from './context.ts';
-import type { PublishedGuide } from './index-page.ts';
 import { driveFact, fact, synonymFacts } from './reference-facts.ts';
 import { toolPath } from './reference-paths.ts';
 import type { FactView, ReferenceView } from './reference-views.ts';
-import { usesOfTool } from './where-used.ts';
+import { type SurveyedGuide, usesOfTool } from './where-used.ts';
 
 /** A tool of the crib, or protective equipment: its sizes, its other names, and where it is used. */
 export function toolPage(
   item: Tool | Wear,
-  guides: readonly PublishedGuide[],
+  guides: readonly SurveyedGuide[],
   page: PageContext,
 ): ReferenceView {
   return {

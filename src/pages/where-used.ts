@@ -1,11 +1,30 @@
 import { countWords, isFixing } from '../job/index.ts';
 import type { Fastener, KitItem } from '../model/item.ts';
-import type { Plan } from '../model/job.ts';
 import type { SignalWord } from '../trade/signal-words.ts';
-import { guideFolder, numberSteps, type PageContext } from './context.ts';
+import { guideFolder, type NumberedStep, numberSteps, type PageContext } from './context.ts';
 import { fixingWords } from './gather.ts';
 import type { PublishedGuide } from './index-page.ts';
 import type { PlaceView, UsedInView } from './reference-views.ts';
+
+/** A guide with what its job says of tools and steps, gathered once for all the pages that ask. */
+export interface SurveyedGuide extends PublishedGuide {
+  readonly steps: ReadonlyMap<string, NumberedStep>;
+  /** The steps that use each tool and each piece of protective equipment. */
+  readonly stepsOfTool: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
+/** Readies guides for the pages of what they use, by title. */
+export function survey(guides: readonly PublishedGuide[]): readonly SurveyedGuide[] {
+  return [...guides].sort(byTitle).map(({ guide, job }) => {
+    const stepsOfTool = new Map<string, Set<string>>();
+    for (const { id, tools, wear } of job.plans.flatMap((plan) => plan.steps)) {
+      for (const item of [...tools, ...wear]) {
+        stepsOfTool.set(item, (stepsOfTool.get(item) ?? new Set()).add(id));
+      }
+    }
+    return { guide, job, steps: numberSteps(guide, job), stepsOfTool };
+  });
+}
 
 /** Where a guide uses something: ids of steps and sections, and its items in words. */
 interface Use {
@@ -17,24 +36,19 @@ interface Use {
 /** Every guide that gathers a tool or protective equipment of the crib, with the steps that the jobs name for it. */
 export function usesOfTool(
   id: string,
-  guides: readonly PublishedGuide[],
+  guides: readonly SurveyedGuide[],
   page: PageContext,
 ): readonly UsedInView[] {
-  return usedIn(guides, page, ({ guide, job }) => {
+  return usedIn(guides, page, ({ guide, stepsOfTool }) => {
     if (!guide.items.has(id)) return null;
-    const steps = job.plans.flatMap((plan) => plan.steps.filter((step) => has(step, id)));
-    return { items: [], steps: new Set(steps.map((step) => step.id)), sections: new Set() };
+    return { items: [], steps: stepsOfTool.get(id) ?? new Set(), sections: new Set() };
   });
-}
-
-function has({ tools, wear }: Plan['steps'][number], id: string): boolean {
-  return tools.includes(id) || wear.includes(id);
 }
 
 /** Every guide with such fasteners, of the vehicle or from the box, with what is done to them in the jobs. */
 export function usesOfFasteners(
   matches: (item: Fastener | KitItem) => boolean,
-  guides: readonly PublishedGuide[],
+  guides: readonly SurveyedGuide[],
   page: PageContext,
 ): readonly UsedInView[] {
   return usedIn(guides, page, ({ guide, job }) => {
@@ -60,7 +74,7 @@ function itemWords(item: Fastener | KitItem): string {
 /** Every guide with safety messages under a word, with the steps and sections that they stand in. */
 export function usesOfSignalWord(
   word: SignalWord,
-  guides: readonly PublishedGuide[],
+  guides: readonly SurveyedGuide[],
   page: PageContext,
 ): readonly UsedInView[] {
   return usedIn(guides, page, ({ job }) => {
@@ -77,28 +91,28 @@ export function usesOfSignalWord(
 }
 
 function usedIn(
-  guides: readonly PublishedGuide[],
+  guides: readonly SurveyedGuide[],
   { shop, root }: PageContext,
-  useIn: (published: PublishedGuide) => Use | null,
+  useIn: (surveyed: SurveyedGuide) => Use | null,
 ): readonly UsedInView[] {
-  return [...guides].sort(byTitle).flatMap((published) => {
-    const use = useIn(published);
+  return guides.flatMap((surveyed) => {
+    const use = useIn(surveyed);
     if (!use) return [];
-    const { guide } = published;
+    const { guide } = surveyed;
     const href = `${root}${guideFolder(guide)}index.html`;
     return {
       guide: { text: guide.title.value, href },
       platform: shop.platforms.get(guide.platform.value)?.title.value ?? guide.platform.value,
       items: use.items,
-      places: placesOf(published, use, href),
+      places: placesOf(surveyed, use, href),
     };
   });
 }
 
 /** The sections and then the steps, each in the order of the page. */
-function placesOf({ guide, job }: PublishedGuide, use: Use, href: string): readonly PlaceView[] {
+function placesOf({ guide, steps: numbered }: SurveyedGuide, use: Use, href: string): readonly PlaceView[] {
   const sections = guide.sections.filter(({ id }) => use.sections.has(id));
-  const steps = [...numberSteps(guide, job).values()].filter(({ step }) => use.steps.has(step.id));
+  const steps = [...numbered.values()].filter(({ step }) => use.steps.has(step.id));
   return [
     ...sections.map(({ id, titleText }) => ({ text: titleText, href: `${href}#${id}`, number: null })),
     ...steps.map(({ step, number }) => ({ text: step.titleText, href: `${href}#${step.id}`, number })),

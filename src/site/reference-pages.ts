@@ -3,15 +3,17 @@ import { fastenerTypePage } from '../pages/fastener-type-page.ts';
 import { glossaryPage } from '../pages/glossary-page.ts';
 import { fastenerTypePath, glossaryPath, toolPath } from '../pages/reference-paths.ts';
 import { toolPage } from '../pages/tool-page.ts';
+import { survey } from '../pages/where-used.ts';
 import type { PageWriter } from './page-writer.ts';
 import type { Publication } from './publication.ts';
 
 /** Writes a page for each tool and kind of fastener of the shop, and the glossary. */
 export async function addReferencePages(
-  { shop, guides }: Publication,
+  { shop, guides: published }: Publication,
   pageFrom: (root: string) => PageContext,
   writer: PageWriter,
 ): Promise<void> {
+  const guides = survey(published);
   for (const item of shop.crib.values()) {
     await writer.write(toolPath(item.id), 'reference.liquid', toolPage(item, guides, pageFrom('../../')));
   }

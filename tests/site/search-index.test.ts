@@ -26,7 +26,7 @@ describe('the index', () => {
 
   it('leads to pages and places that are there', async () => {
     const folder = await outputFolder();
-    await buildSite(referenceInspection(), files(), folder);
+    expect(await buildSite(referenceInspection(), files(), folder)).toMatchObject({ ok: true });
     const site = await filesBelow(folder);
     const pages = [...site].filter(([path]) => path.endsWith('.html'));
     const links = new Map(pages.map(([path, html]) => [path, pageLinks(html)]));
