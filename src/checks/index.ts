@@ -5,6 +5,7 @@ import { anchorMissing } from './anchor-missing.ts';
 import { buildRules } from './builds/index.ts';
 import { contentsDisagree } from './contents-disagree.ts';
 import { dryRunRules } from './dry-run/index.ts';
+import { figureRules, markRules } from './figures/index.ts';
 import { itemUndeclared } from './item-undeclared.ts';
 import { itemUnused } from './item-unused.ts';
 import { languageRules } from './language/index.ts';
@@ -36,6 +37,7 @@ const textRules: readonly Rule[] = [
   platformUnknown,
   stepUnknown,
   toolUndeclared,
+  ...figureRules,
   ...languageRules,
   ...safetyRules,
   ...tradeRules,
@@ -53,4 +55,10 @@ export function rulesFor({ declarations }: Lost): readonly Rule[] {
 }
 
 /** Every rule that a page is held against. */
-export const pageRules: readonly PageRule[] = [altMissing, anchorMissing, linkMissing, pictureMissing];
+export const pageRules: readonly PageRule[] = [
+  altMissing,
+  anchorMissing,
+  linkMissing,
+  pictureMissing,
+  ...markRules,
+];

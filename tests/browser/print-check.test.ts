@@ -45,7 +45,7 @@ async function measured(page: Page, across: string, up: string): Promise<string>
   await page.getByLabel('Across, left to right').fill(across);
   await page.getByLabel('Up, bottom to top').fill(up);
   await page.getByRole('button', { name: 'Check the print' }).click();
-  return page.locator('#notch .verdict').textContent();
+  return (await page.locator('#notch .verdict').textContent()) ?? '';
 }
 
 describe('the print check, from file://', () => {
