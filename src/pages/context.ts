@@ -90,6 +90,7 @@ export const styleSheets = [
   'guide.css',
   'message.css',
   'step.css',
+  'bay.css',
   'picture.css',
   'print-check.css',
   'print.css',

@@ -1,5 +1,6 @@
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
+import { bayData, bayMarkup } from './bay.ts';
 import { blockViews } from './blocks.ts';
 import { comesOffRows } from './comes-off.ts';
 import {
@@ -21,10 +22,10 @@ import { scheduleViews } from './schedule.ts';
 import { sectionViews } from './sections.ts';
 import { sheetsView } from './sheets.ts';
 
-/** One guide as its page prints it. */
 /** Style sheets that no other page needs. */
 const ownStyles = ['schedule.css', 'tightening.css'];
 
+/** One guide as its page prints it. */
 export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView {
   const context = guideContext(guide, job, page);
   const platform = page.shop.platforms.get(guide.platform.value);
@@ -57,6 +58,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
     sheets: sheetsView(context),
     footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),
     table: tableMarkup(pickTable(context)),
+    bay: bayMarkup(bayData(guide, job, context)),
   };
 }
 

@@ -27,6 +27,8 @@ export interface GuideView {
   readonly footnotes: Markup | null;
   /** The table by which the page's script shows one build: see `pick-table.ts`. */
   readonly table: Markup;
+  /** What the page's script keeps progress by: see `bay.ts`. */
+  readonly bay: Markup;
 }
 
 /** How a technician says which vehicle stands in the bay. */

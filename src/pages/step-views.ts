@@ -32,6 +32,8 @@ export interface BenchLine extends VaryingView {
 
 /** A torque that the step sets. */
 export interface TorqueView extends Shown {
+  /** Of the fastener. */
+  readonly id: string;
   /** "4 M8 flange nuts". */
   readonly item: string;
   readonly torque: string;

@@ -1,4 +1,5 @@
 import { readAddress, writeAddress } from './address.ts';
+import { startBay } from './bay/start.ts';
 import { type PickTable, readTable, showPlan } from './plan.ts';
 import { startPrintChecks } from './print-check.ts';
 
@@ -53,3 +54,4 @@ const state = document.querySelector<HTMLElement>('.pick-state');
 const table = readTable();
 if (picker && state && table) start(picker, state, table);
 startPrintChecks();
+startBay(table);

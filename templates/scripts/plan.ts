@@ -1,4 +1,4 @@
-import type { PickTable } from '../../src/pages/pick-table.ts';
+import type { PickTable } from '../../src/pages/pick-data.ts';
 
 export type { PickTable };
 

@@ -1,0 +1,24 @@
+/** An element with a class and words or children. */
+export function make<K extends keyof HTMLElementTagNameMap>(
+  tag: K,
+  className: string,
+  ...children: readonly (string | Node)[]
+): HTMLElementTagNameMap[K] {
+  const element = document.createElement(tag);
+  if (className !== '') element.className = className;
+  element.append(...children);
+  return element;
+}
+
+/** A button; it never sends a form. */
+export function button(className: string, words: string, press: () => void): HTMLButtonElement {
+  const element = make('button', className, words);
+  element.type = 'button';
+  element.addEventListener('click', press);
+  return element;
+}
+
+/** Sets words only where they differ: a status that is set again is read out again. */
+export function say(element: Element, words: string): void {
+  if (element.textContent !== words) element.textContent = words;
+}

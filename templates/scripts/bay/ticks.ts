@@ -1,0 +1,48 @@
+import type { BayData, BayStep } from '../../../src/pages/bay-data.ts';
+import { make, say } from './elements.ts';
+import type { Keeper } from './keeper.ts';
+import { type Part, withTick } from './progress.ts';
+
+/** Gives each step its tick, one for each side where it is done on each, below the step's text. */
+export function addTicks({ steps }: BayData, keeper: Keeper): void {
+  for (const step of steps) {
+    const article = document.getElementById(step.id);
+    if (article) addTo(article, step, keeper);
+  }
+}
+
+function addTo(article: HTMLElement, step: BayStep, keeper: Keeper): void {
+  const parts: readonly Part[] = step.sides ? ['left', 'right'] : ['whole'];
+  const boxes = parts.map((part) => ({ part, box: checkbox(step, part, keeper) }));
+  const changed = make('p', 'bay-changed');
+  changed.hidden = true;
+  const group = make('div', 'bay-ticks', ...boxes.map(({ part, box }) => labelled(box, part, step)));
+  article.querySelector('.step-head')?.after(changed);
+  (article.querySelector('.step-body') ?? article).append(group);
+  keeper.onChange((progress) => {
+    const ticked = progress.ticks.get(step.id);
+    for (const { part, box } of boxes) box.checked = ticked?.has(part) ?? false;
+    article.classList.toggle(
+      'ticked',
+      parts.every((part) => ticked?.has(part)),
+    );
+    const change = progress.changed?.lines.find((line) => line.step === step.id);
+    changed.hidden = !change;
+    say(changed, change ? 'This step is not as it was when you began. Read it again.' : '');
+  });
+}
+
+function checkbox(step: BayStep, part: Part, keeper: Keeper): HTMLInputElement {
+  const box = make('input', '');
+  box.type = 'checkbox';
+  box.addEventListener('change', () =>
+    keeper.change((progress) => withTick(progress, step.id, part, box.checked)),
+  );
+  return box;
+}
+
+const partWords: Record<Part, string> = { left: 'Left side done', right: 'Right side done', whole: 'Done' };
+
+function labelled(box: HTMLInputElement, part: Part, step: BayStep): HTMLElement {
+  return make('label', 'bay-tick', box, partWords[part], make('span', 'unseen', `: ${step.title}`));
+}

@@ -1,0 +1,339 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { computeJob } from '../../src/job/compute-job.ts';
+import type { Guide } from '../../src/model/guide.ts';
+import { buildSite } from '../../src/site/build-site.ts';
+import * as fixture from '../pages/fixture.ts';
+import { files, inspection } from '../site/workspace.ts';
+import { open, startChromium } from './browser.ts';
+
+const path = 'guides/lamp-cradle/index.html';
+
+// A browser on a busy machine takes its time; nothing here is about speed.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+
+let browser: Browser;
+let top: string;
+
+/** The fixture with a later edition, in which the notch is cut otherwise. */
+const later: Guide = {
+  ...fixture.guide,
+  revision: { value: '4', at: fixture.guide.title.at },
+  sections: fixture.guide.sections.map((section) => ({
+    ...section,
+    steps: section.steps.map((step) => (step.id === 'cut-notch' ? { ...step, people: 2 } : step)),
+  })),
+};
+
+async function publish(guide: Guide): Promise<void> {
+  const jobs = new Map([[guide.id, computeJob(guide)]]);
+  const outcome = await buildSite(inspection(guide, { jobs }), files(), top);
+  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
+}
+
+beforeAll(async () => {
+  top = await mkdtemp(join(tmpdir(), 'baybook '));
+  await publish(fixture.guide);
+  browser = await startChromium();
+});
+
+afterAll(async () => {
+  await browser.close();
+  await rm(top, { recursive: true, force: true });
+});
+
+const boxes = (page: Page, step: string) => page.locator(`#${step} .bay-tick input`);
+const words = async (page: Page, name: string) => (await page.locator(name).textContent()) ?? '';
+const stored = '[...Object.entries(localStorage)]';
+
+describe('ticks, readings and torques', () => {
+  it('are kept by step and side, under the guide and its fingerprint, and are there after a reload', async () => {
+    const { page, faults } = await open(browser, top, path);
+    expect(await boxes(page, 'arch').count()).toBe(2);
+    await page.getByLabel('Left side done: Free the arch edge').check();
+    await boxes(page, 'cover-off').check();
+    await page.getByLabel('Ground clearance under the cradle, value found').fill('212 mm');
+    await page.getByLabel(/^Torque set: 4 M8 flange nuts/).fill('25');
+    await page.reload();
+    expect(await boxes(page, 'arch').first().isChecked()).toBe(true);
+    expect(await boxes(page, 'arch').last().isChecked()).toBe(false);
+    expect(await boxes(page, 'cover-off').isChecked()).toBe(true);
+    expect(await page.getByLabel('Ground clearance under the cradle, value found').inputValue()).toBe(
+      '212 mm',
+    );
+    expect(await page.getByLabel(/^Torque set: 4 M8/).inputValue()).toBe('25');
+    const keys = await page.evaluate<[string, string][]>(stored);
+    expect(keys.map(([key]) => key)).toEqual([`baybook progress lamp-cradle ${fixture.job.fingerprint}`]);
+    await boxes(page, 'arch').first().uncheck();
+    await page.reload();
+    expect(await boxes(page, 'arch').first().isChecked()).toBe(false);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it('go with the guide: a changed step is named and loses its tick, the rest keeps it', async () => {
+    const { page, faults } = await open(browser, top, path);
+    await boxes(page, 'arch').first().check();
+    await boxes(page, 'cut-notch').check();
+    await publish(later);
+    await page.reload();
+    await publish(fixture.guide);
+    const news = await words(page, '.bay-news');
+    expect(news).toContain('This guide has changed since you began (then revision 3');
+    expect(news).toContain('now revision 4');
+    expect(news).toContain('Changed: Cut the notch');
+    expect(news).not.toContain('Free the arch edge');
+    expect(await boxes(page, 'arch').first().isChecked()).toBe(true);
+    expect(await boxes(page, 'cut-notch').isChecked()).toBe(false);
+    expect(await words(page, '#cut-notch .bay-changed')).toContain('not as it was when you began');
+    await page.getByRole('button', { name: 'I have read the changes' }).click();
+    expect(await page.locator('.bay-news').textContent()).toBe('');
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it('are taken to another device as text', async () => {
+    const one = await open(browser, top, path);
+    await boxes(one.page, 'arch').last().check();
+    await one.page.locator('.bay-move summary').click();
+    await one.page.getByRole('button', { name: 'Copy as text' }).click();
+    const text = await one.page.getByLabel('The job as text').inputValue();
+    await one.page.context().close();
+
+    const other = await open(browser, top, path);
+    await other.page.locator('.bay-move summary').click();
+    await other.page.getByLabel('The job as text').fill(text);
+    await other.page.getByRole('button', { name: 'Take over' }).click();
+    expect(await words(other.page, '.bay-said')).toContain('Taken over');
+    expect(await boxes(other.page, 'arch').last().isChecked()).toBe(true);
+    await other.page.getByRole('button', { name: 'Start again' }).click();
+    expect(await boxes(other.page, 'arch').last().isChecked()).toBe(true);
+    await other.page.getByRole('button', { name: 'Yes, drop all' }).click();
+    expect(await boxes(other.page, 'arch').last().isChecked()).toBe(false);
+    await other.page.context().close();
+  });
+
+  it('say what is wrong with the text of something else, and keep what was ticked', async () => {
+    const { page, faults } = await open(browser, top, path);
+    await boxes(page, 'arch').first().check();
+    await page.locator('.bay-move summary').click();
+    for (const [text, said] of [
+      ['', 'Put the text of the other device into the field first'],
+      ['dinner at 10:30', 'not the text of a job'],
+      ['{"form":"Baybook progress 1"}', 'not the text of a job'],
+      ['[[[', 'not the text of a job'],
+    ] as const) {
+      await page.getByLabel('The job as text').fill(text);
+      await page.getByRole('button', { name: 'Take over' }).click();
+      expect(await words(page, '.bay-said')).toContain(said);
+    }
+    expect(await boxes(page, 'arch').first().isChecked()).toBe(true);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it('refuse the text of another guide by its title', async () => {
+    const { page } = await open(browser, top, path);
+    await page.locator('.bay-move summary').click();
+    await page.getByRole('button', { name: 'Copy as text' }).click();
+    const own = await page.getByLabel('The job as text').inputValue();
+    await page
+      .getByLabel('The job as text')
+      .fill(own.replace('"guide":"lamp-cradle","title":"Aux', '"guide":"tow-bar","title":"Tow bar, aux'));
+    await page.getByRole('button', { name: 'Take over' }).click();
+    expect(await words(page, '.bay-said')).toContain('another guide: “Tow bar, aux');
+    await page.context().close();
+  });
+});
+
+describe('a device that keeps nothing', () => {
+  const key = `baybook progress lamp-cradle ${fixture.job.fingerprint}`;
+  const full =
+    'Storage.prototype.setItem = () => { throw new DOMException("no room", "QuotaExceededError"); };';
+  const denied =
+    'Object.defineProperty(window, "localStorage", { get() { throw new DOMException("no", "SecurityError"); } });';
+  const foreign = (text: string) => `localStorage.setItem(${JSON.stringify(key)}, ${JSON.stringify(text)});`;
+
+  it.each([
+    ['full', full, 'has no room left', true],
+    ['switched off', denied, 'keeps nothing for this page', true],
+    ['holding something corrupt', foreign('{"form":"Bayb'), 'cannot be read, so nothing is ticked', false],
+    ['holding data of another program', foreign('{"ticks":{"arch":true}}'), 'cannot be read', false],
+  ])('says so where its storage is %s, and the page works', async (_, script, said, stays) => {
+    const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+    const page = await context.newPage();
+    const faults: string[] = [];
+    page.on('pageerror', (error) => faults.push(String(error)));
+    await page.addInitScript(script);
+    await page.goto(`file://${encodeURI(`${top}/${path}`)}`);
+    if (!stays) expect(await words(page, '.bay-news')).toContain(said);
+    await boxes(page, 'arch').first().check();
+    expect(await boxes(page, 'arch').first().isChecked()).toBe(true);
+    expect((await words(page, '.bay-news')).includes(said)).toBe(stays);
+    await page.getByRole('radio', { name: 'No' }).check();
+    expect(await page.locator('#fog-aim').isVisible()).toBe(false);
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('one step at a time', () => {
+  it('shows each step alone with the messages that guard it, in order, and comes back after a reload', async () => {
+    const { page, faults } = await open(browser, top, path, { hash: '#build=fog:no' });
+    await page.getByRole('button', { name: 'One step at a time' }).click();
+    const steps: string[] = [];
+    const next = page.locator('.bay-next');
+    while (await next.isEnabled()) {
+      await next.click();
+      const seen = await page.locator('.step:visible').evaluateAll((all) => all.map(({ id }) => id));
+      expect(seen.length).toBeLessThanOrEqual(1);
+      steps.push(...seen);
+    }
+    expect(steps).toEqual(['arch', 'cover-off', 'cut-notch', 'hang']);
+    await page.locator('.bay-back').click();
+    await page.locator('.bay-back').click();
+    const before = await page.locator('.step:visible').getAttribute('id');
+    await page.reload();
+    expect(await page.locator('.step:visible').getAttribute('id')).toBe(before);
+    expect(await page.locator('#fog-aim').isVisible()).toBe(false);
+    await page.getByRole('button', { name: 'All steps' }).click();
+    expect(await page.locator('.step:visible').count()).toBe(4);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it('follows a link to another step, and prints the whole job', async () => {
+    const { page } = await open(browser, top, path);
+    await page.getByRole('button', { name: 'One step at a time' }).click();
+    await page.evaluate('location.hash = "#hang"');
+    await page.locator('#hang').waitFor();
+    await page.locator('#hang a[href="#cut-notch"]').click();
+    await page.locator('#cut-notch').waitFor();
+    expect(await page.locator('.step:visible').count()).toBe(1);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.step:visible').count()).toBe(5);
+    await page.context().close();
+  });
+});
+
+describe('a wait', () => {
+  it('is timed by the clock, through a reload, and told when it is over', async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    await page.clock.install({ time: new Date('2026-10-05T09:00:00') });
+    await page.goto(`file://${encodeURI(`${top}/${path}`)}`);
+    const wait = page.locator('#cut-notch .bay-wait');
+    await wait.getByRole('button', { name: 'Begin the wait' }).click();
+    expect(await wait.textContent()).toMatch(/Wait until 0?9:30.*: 30\smin left/);
+    await page.reload();
+    await page.clock.runFor('20:00');
+    expect(await wait.textContent()).toMatch(/: 10\smin left/);
+    await page.clock.runFor('10:00');
+    expect(await wait.textContent()).toContain('The wait is over.');
+    await wait.getByRole('button', { name: 'Clear' }).click();
+    expect(await wait.textContent()).toBe('Begin the wait');
+    await context.close();
+  });
+});
+
+describe('the screen', () => {
+  const lock = `Object.defineProperty(navigator, 'wakeLock', { configurable: true, value: {
+    request: async () => Object.assign(new EventTarget(), { release() { this.dispatchEvent(new Event('release')); } }),
+  } });`;
+  const refused = `Object.defineProperty(navigator, 'wakeLock', { value: { request: async () => { throw new Error('no'); } } });`;
+  const missing = 'delete Navigator.prototype.wakeLock;';
+
+  it.each([
+    ['stays on', lock, 'The screen stays on.'],
+    ['is left alone where the device refuses', refused, 'does not let this page keep it on'],
+  ])('%s', async (_, script, said) => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    await page.addInitScript(script);
+    await page.goto(`file://${encodeURI(`${top}/${path}`)}`);
+    const state = page.locator('.bay .bay-awake-state');
+    expect(await state.textContent()).toBe('The screen may go dark.');
+    await page.getByRole('button', { name: 'Keep the screen on' }).click();
+    await page.waitForFunction('document.querySelector(".bay-awake-state").textContent.length > 0');
+    await expect.poll(() => state.textContent()).toContain(said);
+    await page.getByRole('button', { name: 'Keep the screen on' }).click();
+    await expect.poll(() => state.textContent()).toBe('The screen may go dark.');
+    await context.close();
+  });
+
+  it('is told of in a plain line where no browser could keep it on', async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    await page.addInitScript(missing);
+    await page.goto(`file://${encodeURI(`${top}/${path}`)}`);
+    expect(await words(page, '.bay .bay-awake-state')).toContain('this browser lets no page keep it on');
+    expect(await page.getByRole('button', { name: 'Keep the screen on' }).count()).toBe(0);
+    await context.close();
+  });
+});
+
+describe('a link that is older than the guide', () => {
+  it('is told in a clear line, and the page works', async () => {
+    const { page, faults } = await open(browser, top, path);
+    const address = page.url();
+    for (const [hash, said] of [
+      ['#build=fog:purple', 'names a build that this guide no longer has'],
+      ['#build=doors:four', 'names a build that this guide no longer has'],
+      ['#build=fog:no&at=gone', 'names a place that is no longer on this page'],
+      ['#gone', 'names a place that is no longer on this page'],
+      ['#build=fog:no&at=hang', /^$/],
+      ['#hang', /^$/],
+    ] as const) {
+      await page.goto('about:blank');
+      await page.goto(address + hash);
+      expect(await words(page, '.bay-link'), hash).toMatch(said);
+      expect(await page.locator('#cut-notch').isVisible()).toBe(true);
+    }
+    expect(faults.filter((fault) => fault !== 'asked about:blank')).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe('the controls', () => {
+  it.each([
+    ['light', 'all steps', []],
+    ['dark', 'one step at a time', ['.bay-one', '.bay-next', '.bay-next', '.bay-next']],
+  ] as const)(
+    'are 56 px high, fit a phone of 320 px, and are clean by axe: %s, %s',
+    async (colorScheme, _, presses) => {
+      const { page } = await open(browser, top, path, { colorScheme, viewport: { width: 320, height: 640 } });
+      await page.locator('.bay-move summary').click();
+      await boxes(page, 'arch').first().check();
+      for (const press of presses) await page.locator(press).click();
+      expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBe(0);
+      const heights = await page
+        .locator(
+          ':is(.bay, .bay-ticks, .bay-wait, .bay-turn) :is(button, label.bay-tick, summary, textarea):visible',
+        )
+        .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+      expect(heights.length).toBeGreaterThan(3);
+      expect(Math.min(...heights)).toBeGreaterThanOrEqual(56);
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
+        .analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html)}`)).toEqual([]);
+      await page.context().close();
+    },
+  );
+
+  it('are absent with scripts off, and in print', async () => {
+    const { page } = await open(browser, top, path, { javaScriptEnabled: false });
+    expect(await page.locator('.bay, .bay-turn, .bay-ticks').filter({ visible: true }).count()).toBe(0);
+    await page.context().close();
+    const printed = await open(browser, top, path);
+    await printed.page.emulateMedia({ media: 'print' });
+    expect(
+      await printed.page.locator('.bay, .bay-turn, .bay-ticks, .bay-wait').filter({ visible: true }).count(),
+    ).toBe(0);
+    await printed.page.context().close();
+  });
+});
