@@ -1,0 +1,39 @@
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { run } from '../../src/cli/run.ts';
+import { bench, repository } from '../driver.ts';
+
+it('does no picture work the second time, and writes nothing', async () => {
+  const { folder } = await bench(join(repository, 'guides'));
+  const kept = new Map<string, Uint8Array>();
+  let out = '';
+  const build = async () => {
+    out = '';
+    const before = kept.size;
+    const derived: string[] = [];
+    const code = await run(['build'], {
+      out: (text) => {
+        out += text;
+      },
+      err: () => undefined,
+      cwd: folder,
+      width: 100,
+      colour: false,
+      watched: false,
+      pictures: {
+        read: async (name) => kept.get(name) ?? null,
+        // Whatever is derived is kept, so that what is kept tells what was derived.
+        write: async (name, bytes) => {
+          derived.push(name);
+          kept.set(name, bytes);
+        },
+      },
+    });
+    return { code, derived: derived.length, more: kept.size - before };
+  };
+  const first = await build();
+  expect(first.code).toBe(0);
+  expect(first.more).toBeGreaterThan(10);
+  expect(await build()).toEqual({ code: 0, derived: 0, more: 0 });
+  expect(out).toMatch(/\nsite: \d+ files, 0 new or changed, 0 removed\n$/);
+}, 120_000);
