@@ -87,8 +87,15 @@ function setting(width: Metrics['width']): Pick<Metrics, 'wrap' | 'fit'> {
   const shorten: Metrics['fit'] = (text, height, most, bold = false) => {
     if (width(text, height, bold) <= most) return text;
     const letters = [...text];
-    while (letters.length > 1 && width(`${letters.join('').trimEnd()}…`, height, bold) > most) letters.pop();
-    return `${letters.join('').trimEnd()}…`;
+    const first = (count: number): string => `${letters.slice(0, count).join('').trimEnd()}…`;
+    // Halving, not letter by letter: somebody will write a title of five thousand.
+    let [fits, tooMany] = [1, letters.length];
+    while (tooMany - fits > 1) {
+      const middle = (fits + tooMany) >> 1;
+      if (width(first(middle), height, bold) <= most) fits = middle;
+      else tooMany = middle;
+    }
+    return first(fits);
   };
   const wrap: Metrics['wrap'] = (text, height, most, bold = false) => {
     const lines: string[] = [];
