@@ -113,7 +113,7 @@ const rows: readonly (Partial<ActionRule> & Pick<ActionRule, 'verb' | 'on' | 'fr
   { verb: 'clean', on: ['part', 'kit', 'fastener'], from: [], to: ['done'] },
   { verb: 'route', on: ['part', 'kit', 'fastener'], from: [], to: ['done'] },
   { verb: 'measure', on: ['measure'], from: [], to: ['done'] },
-  { verb: 'cut', on: ['template'], from: ['not done'], to: ['done'], tool: 'always', forGood: true },
+  { verb: 'cut', on: ['template', 'hole'], from: ['not done'], to: ['done'], tool: 'always', forGood: true },
   {
     verb: 'drill',
     on: ['hole', 'template'],

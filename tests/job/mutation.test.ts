@@ -79,7 +79,8 @@ function reasonFor({ change }: Mutant, guide: Guide): string | null {
     }
     case 'when': {
       const { on } = change.place;
-      if (on.kind !== 'block' && on.kind !== 'words') return null;
+      if (on.kind === 'step') return actionsOf(on.step).length === 0 ? 'a condition on words alone' : null;
+      if (on.kind === 'item') return null;
       const done = placedIn([on.block]).some(
         ({ node, whens }) =>
           node.type === 'action' && whens.some(({ at }) => at.start === change.place.when.value.at.start),

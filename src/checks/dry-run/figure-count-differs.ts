@@ -6,7 +6,7 @@ import type { Counted, Item } from '../../model/item.ts';
 import type { Rule } from '../rule.ts';
 
 const clip = (count: number) =>
-  `::part[Liner]{#liner}\n::fastener[Liner clip]{#clip count=${count} holds=liner}\n\n::step[Free the liner]{#free}\n\n:remove[clip] and :move-aside[liner].\n\n:::figure[The liner]{src=pictures/liner.svg alt="Liner with its clips along the edge"}\n- :mark[A]{at="31%,44%"} :fastener[clip], three along the edge\n:::\n\n::step[Close it]{#close}\n\n:move-back[liner] and :refit[clip].`;
+  `::part[Liner]{#liner}\n::fastener[Liner clip]{#clip count=${count} holds=liner}\n\n::step[Free the liner]{#free}\n\n:remove[clip] and :move-aside[liner].\n\n:::figure[The liner]{src=pictures/liner.svg alt="Liner with its clips along the edge"}\n- :mark[A]{at="31%,44%"} :fastener[clip], three along the edge\n- :mark[B]{at="61%,44%"} :part[liner]\n:::\n\n::step[Close it]{#close}\n\n:move-back[liner] and :refit[clip].`;
 const picture =
   '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="30"><path d="M0 0h40v30H0z"/></svg>';
 const files = (count: number) => ({

@@ -111,7 +111,11 @@ function hang(lot: Lot, { action, set }: Move, ledger: Ledger): void {
   const lifted = plansIn(lot, set, ledger, (state) => !isInPlace(state));
   if (lifted === noPlan) return;
   // What shares the fasteners of a part that is lifted comes with it, or lies free.
-  const together = lotsAt(lot.heldBy, ledger).flatMap((by) => by.holds);
+  const together = lotsAt(lot.heldBy, ledger)
+    .flatMap((by) => by.holds)
+    .filter((one) =>
+      lotsAt(ledger.script.lots[one]?.heldBy ?? [], ledger).every((by) => by.holds.length > 1),
+    );
   for (const one of [index, ...together]) ledger.hanging[one] = (ledger.hanging[one] ?? noPlan) & ~lifted;
 }
 
