@@ -1,9 +1,10 @@
-import { isFixing, itemTorqueWords, listed } from '../job/index.ts';
+import { isFixing, itemTorqueWords, listed, lowered } from '../job/index.ts';
 import type { Item } from '../model/item.ts';
 import type { GatherList, GatherSupply, Plan } from '../model/job.ts';
 import { formatDrive } from '../trade/drives.ts';
 import { convert, formatBoth, formatQuantity, quantityOf } from '../units/format.ts';
 import { type GuideContext, stepRefs } from './context.ts';
+import { mergeSets } from './gather-sets.ts';
 import type { GatherRow, GatherView } from './list-views.ts';
 import { itemAnchor } from './mention.ts';
 import { shownIn, shownWhen, varying } from './plans.ts';
@@ -21,7 +22,7 @@ export function gatherView(context: GuideContext, nones: readonly string[]): Gat
     gatherRows(context, (plan) => list(plan.gather), amount);
   return {
     wear: inOrderOfUse(rows((gather) => gather.wear, none)),
-    tools: inOrderOfUse(rows((gather) => gather.tools, none)),
+    tools: mergeSets(inOrderOfUse(rows((gather) => gather.tools, none)), context.guide.items),
     supplies: rows((gather) => gather.supplies, declaredAmount),
     kit: rows(
       (gather) => gather.kit,
@@ -57,12 +58,14 @@ function gatherRows<L extends Line>(
     const amount = varying(context, amountIn);
     return {
       ...(item.when ? shownWhen(context, item.when) : shownIn(context, plans)),
+      item: id,
       id: itemAnchor(id),
       name: item.noun.label,
       detail: detailOf(item, context),
       amount: amount.length === 1 ? amount.map(({ text }) => ({ text, plans: null, only: null })) : amount,
       used: item.kind === 'supply' ? usedAmounts(context, id) : [],
       first: stepRefs(context, (plan) => lineIn(plan)?.firstStep ?? null),
+      sizes: [],
     };
   });
 }
@@ -75,10 +78,12 @@ function inOrderOfUse(rows: readonly GatherRow[]): readonly GatherRow[] {
 }
 
 /** What else is said of an item: the tools that serve as well; drive, thread, grade and torque of a fixing. */
-function detailOf(item: Item, { guide }: GuideContext): string | null {
+function detailOf(item: Item, { guide, shop }: GuideContext): string | null {
   if (item.kind === 'tool') {
-    const others = item.or.map((ref) => guide.items.get(ref.value)?.noun.label ?? ref.value);
-    return others.length > 0 ? `or ${listed(others, 'or')}` : null;
+    const others = item.or.map(
+      (ref) => (guide.items.get(ref.value) ?? shop.crib.get(ref.value))?.noun.label ?? ref.value,
+    );
+    return others.length > 0 ? `or ${listed(others.map(lowered), 'or')}` : null;
   }
   return isFixing(item) ? fixingWords(item) : null;
 }

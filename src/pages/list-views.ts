@@ -11,6 +11,8 @@ export interface GatherView {
 
 /** One line of the gather list. */
 export interface GatherRow extends Shown {
+  /** The item's own id; `id` is that of its row. */
+  readonly item: string;
   readonly id: string;
   readonly name: string;
   /** What else is said about it: the tools that serve as well, the thread and torque of a nut. */
@@ -18,7 +20,14 @@ export interface GatherRow extends Shown {
   readonly amount: readonly VaryingView[];
   /** What of a supply the steps use. */
   readonly used: readonly VaryingView[];
+  /** Empty where `sizes` tell it. */
   readonly first: readonly StepRef[];
+  /** The sizes of a set, each with its anchor and the step that needs it first; empty for a single thing. */
+  readonly sizes: readonly {
+    readonly id: string;
+    readonly size: string;
+    readonly first: readonly StepRef[];
+  }[];
 }
 
 /** A part, fastener or connector of the vehicle that the job touches. */
