@@ -11,8 +11,10 @@ import {
   platformFolder,
   stepRef,
 } from './context.ts';
+import { coverView } from './cover.ts';
 import { glanceRows } from './glance.ts';
 import type { GuideView } from './guide-views.ts';
+import { handOverView } from './hand-over.ts';
 import { dateWords, shortFingerprint } from './identity.ts';
 import { limitRows } from './limits.ts';
 import { pickerView, pickTable, tableMarkup } from './pick-table.ts';
@@ -23,7 +25,7 @@ import { sectionViews } from './sections.ts';
 import { sheetsView } from './sheets.ts';
 
 /** Style sheets that no other page needs. */
-const ownStyles = ['schedule.css', 'tightening.css'];
+const ownStyles = ['schedule.css', 'tightening.css', 'cover.css'];
 
 /** One guide as its page prints it. */
 export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView {
@@ -49,6 +51,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
     ].flatMap(([label, value]) => (label && value ? [{ label, value }] : [])),
     opening: blockViews(guide.opening, context, null),
     picker: pickerView(context),
+    cover: coverView(guide, context),
     glance: glanceRows(context),
     untimed: [...untimed].flatMap((id) => stepRef(context, id) ?? []),
     accounted: job.accounted,

@@ -1,5 +1,7 @@
 import type { Markup } from '../html/markup.ts';
 import type { BlockView, SignalBar } from './block-views.ts';
+import type { CoverView } from './cover.ts';
+import type { HandOverView } from './hand-over.ts';
 import type { ComesOffRow, GatherView, LimitRow } from './list-views.ts';
 import type { ScheduleView } from './schedule.ts';
 import type { FrameView, LinkView, Shown, StepRef, VaryingView } from './shared-views.ts';
@@ -14,6 +16,8 @@ export interface GuideView {
   readonly identity: readonly { readonly label: string; readonly value: string }[];
   readonly opening: readonly BlockView[];
   readonly picker: PickerView | null;
+  /** Printed alone. */
+  readonly cover: CoverView;
   readonly glance: readonly GlanceRow[];
   /** Steps that state no time, so that the figures leave them out. */
   readonly untimed: readonly StepRef[];
@@ -24,6 +28,8 @@ export interface GuideView {
   /** How the time runs; equal schedules of several builds once. Empty where no step states a time. */
   readonly schedules: readonly ScheduleView[];
   readonly sheets: SheetsView;
+  /** Printed alone. */
+  readonly handOver: HandOverView;
   readonly footnotes: Markup | null;
   /** The table by which the page's script shows one build: see `pick-table.ts`. */
   readonly table: Markup;

@@ -18,6 +18,8 @@ export interface ProsePlace {
   readonly stepSide: Side | null;
   /** True for words that are no sentence, such as the key of a picture: nothing in them is capitalised. */
   readonly fragment?: boolean;
+  /** True where the same words stand elsewhere on the page: the anchors in them are left out. */
+  readonly repeated?: boolean;
 }
 
 /** Elements at whose beginning a sentence begins. */
@@ -78,8 +80,10 @@ export function plainProse(prose: Prose, place: ProsePlace): PlainProse {
     const only = node.tagName === 'li' ? loneWhere(node.children) : null;
     if (only) return conditionalItem(node, only);
     const children = many(node.children);
-    if (node.tagName === 'a') return linkElement(context, node, children);
-    return element(node.tagName, node.properties, children);
+    const { id, ...rest } = node.properties;
+    const properties = place.repeated ? rest : node.properties;
+    if (node.tagName === 'a') return linkElement(context, { ...node, properties }, children);
+    return element(node.tagName, properties, children);
   };
 
   /** A list item that stands for some builds as a whole: hidden with its bullet. */

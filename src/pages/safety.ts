@@ -33,7 +33,7 @@ function textKey({ word, hazard, body }: SafetyMessage, context: GuideContext): 
 function entryOf(places: readonly PlacedMessage[], guide: Guide, context: GuideContext): SafetyEntry[] {
   const [first] = places;
   if (!first) return [];
-  const place = { context, stepSide: null };
+  const place = { context, stepSide: null, repeated: true };
   const messages = new Set(places.map(({ message }) => message));
   const plans = context.job.plans.filter((plan) =>
     plan.messages.some(({ message }) => messages.has(message)),

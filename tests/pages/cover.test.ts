@@ -1,0 +1,99 @@
+import { createRequire } from 'node:module';
+import sharp from 'sharp';
+import { describe, expect, it } from 'vitest';
+import { qrCode } from '../../src/drawings/qr-code.ts';
+import { buildFragment, pageAddress } from '../../src/pages/cover.ts';
+import { svgText } from '../drawings/draw.ts';
+import * as fixture from './fixture.ts';
+import { guideHtml } from './render.ts';
+
+// A CommonJS module whose types say that its function is the default export of an ES module.
+const jsQR: typeof import('jsqr').default = createRequire(import.meta.url)('jsqr');
+
+const address = 'https://guides.example/lane/';
+
+function withAddress(text: string | null) {
+  return { ...fixture.shop, settings: { ...fixture.shop.settings, address: text } };
+}
+
+/** What a reader of another make sees in a drawing, at some pixels to the module. */
+async function scanned(svg: string): Promise<string | undefined> {
+  const { data, info } = await sharp(Buffer.from(svg))
+    .resize(400)
+    .flatten({ background: '#888888' })
+    .ensureAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  return jsQR(new Uint8ClampedArray(data), info.width, info.height)?.data;
+}
+
+/** The codes of a page, with the plan that each stands for. */
+function codes(html: string): readonly { readonly plan: string | null; readonly svg: string }[] {
+  const found = html.matchAll(
+    /<div class="code"(?: data-plans="(\d+)")?>\s*<svg (class="qr-code".*?<\/svg>)/gs,
+  );
+  return [...found].map(([, plan, rest]) => ({
+    plan: plan ?? null,
+    svg: `<svg xmlns="http://www.w3.org/2000/svg" ${rest}`,
+  }));
+}
+
+describe('a QR code', () => {
+  it('is read by jsQR as what it was made of, also where it is long or has no plain letters', async () => {
+    for (const text of [address, `${address}?q=Prüfung ✓`, 'x'.repeat(300)]) {
+      expect(await scanned(svgText(qrCode(text, 'code')))).toBe(text);
+    }
+  });
+
+  it('is one path, so that no hair line shows between its modules', () => {
+    expect(svgText(qrCode(address, 'code')).match(/<path/g)).toHaveLength(1);
+  });
+});
+
+describe('the cover of a print', () => {
+  it('leads to the guide, and for each build to that build', async () => {
+    const found = codes(guideHtml(fixture.guide, fixture.job, withAddress(address)));
+    const read = await Promise.all(found.map(async ({ plan, svg }) => [plan, await scanned(svg)]));
+    const page = 'https://guides.example/lane/guides/lamp-cradle/index.html';
+    expect(read).toEqual([
+      [null, page],
+      ['0', `${page}#build=fog:yes`],
+      ['1', `${page}#build=fog:no`],
+    ]);
+  });
+
+  it('names a build by its deciding options, in their order', () => {
+    const build = { tow: true, fog: false, lamps: 'led' };
+    expect(buildFragment(build, ['fog', 'lamps', 'tow'])).toBe('#build=fog:no,lamps:led,tow:yes');
+  });
+
+  it('has one code where the guide reads alike for every build', () => {
+    const [plan] = fixture.job.plans;
+    if (!plan) throw new Error('the fixture has no plan');
+    const same = { ...fixture.job, decidingOptions: [], plans: [plan] };
+    expect(codes(guideHtml(fixture.guide, same, withAddress(address)))).toHaveLength(1);
+  });
+
+  it('names guide, revision and fingerprint in words where the shop has no address', () => {
+    const html = guideHtml(fixture.guide, fixture.job, withAddress(null));
+    const cover = html.slice(html.indexOf('<section class="cover"'), html.indexOf('id="at_a_glance"'));
+    expect(codes(html)).toEqual([]);
+    for (const words of ['Auxiliary lamp cradle', 'revision 3', 'fingerprint ']) {
+      expect(cover).toContain(words);
+    }
+  });
+
+  it('leaves room for the vehicle and the technician', () => {
+    const html = guideHtml();
+    for (const words of ['Vehicle registration', 'Technician']) {
+      expect(html).toMatch(new RegExp(`${words}</th><td class="write"></td>`));
+    }
+  });
+
+  it('takes an address with or without its last slash', () => {
+    const page = 'https://guides.example/lane/guides/vent/index.html';
+    expect(pageAddress('https://guides.example/lane', { id: 'vent' })).toBe(page);
+    expect(pageAddress(address, { id: 'vent' })).toBe(page);
+    expect(pageAddress(null, { id: 'vent' })).toBeNull();
+  });
+});
