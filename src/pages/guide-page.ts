@@ -59,6 +59,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
     sections: sectionViews(guide, context),
     schedules: scheduleViews(context),
     sheets: sheetsView(context),
+    handOver: handOverView(guide, context),
     footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),
     table: tableMarkup(pickTable(context)),
     bay: bayMarkup(bayData(guide, job, context)),
