@@ -14,8 +14,9 @@ import { positionsOf, rowsIn } from './positions.ts';
 import { listPages, listSheet, PROOF, proofSheet, proofZone, TITLE } from './proof-sheet.ts';
 import type { Resolved } from './resolved.ts';
 import { seamsOf } from './seams.ts';
+import { plainCount, roughCount } from './sheet-count.ts';
 import { centred, type TileSet, tileSheet } from './tile-sheet.ts';
-import { type Content, type Tiling, tile, windowOf } from './tiling.ts';
+import { type Content, type Tiling, tile, type WindowSize, windowOf } from './tiling.ts';
 import { openView } from './view.ts';
 
 /** More sheets than this cannot be taped true. */
@@ -43,6 +44,22 @@ function drawnWithDimensions(resolved: Resolved, lines: PanelLines): Bounds {
   return unite([dimensions, others]);
 }
 
+/**
+ * How many sheets a template would need on a paper where they are more than can be laid true, else `null`. Nothing
+ * is drawn, and a grid is searched only where a plain one is too large.
+ */
+export function tooManySheets(resolved: Resolved, name: PaperName, context: SheetContext): number | null {
+  const lines = panelLines(resolved);
+  if (name === 'single' || placeOnOne(resolved, lines, PAPERS[name], context)) return null;
+  const content = contentOf(resolved, lines);
+  const size = windowSize(layoutOf(PAPERS[name]));
+  const least = roughCount(content, size);
+  if (least > MOST_SHEETS) return least;
+  if (plainCount(content, size) <= MOST_SHEETS) return null;
+  const { tiles } = tile(content, size);
+  return tiles.length > MOST_SHEETS ? tiles.length : null;
+}
+
 function drawOne(
   resolved: Resolved,
   lines: PanelLines,
@@ -50,6 +67,21 @@ function drawOne(
   paper: Paper,
   context: SheetContext,
 ): DrawnSheets | null {
+  const place = placeOnOne(resolved, lines, paper, context);
+  if (!place) return null;
+  return {
+    ok: true,
+    ...oneSheet(resolved, lines, name, paper, place.frame, place.zone, place.turn, context),
+  };
+}
+
+/** Where everything goes on a sheet that carries all; `null` where it does not fit. */
+function placeOnOne(
+  resolved: Resolved,
+  lines: PanelLines,
+  paper: Paper,
+  context: SheetContext,
+): { readonly frame: Bounds; readonly zone: number; readonly turn: 0 | 90 } | null {
   const { safe } = layoutOf(paper);
   const zone = PROOF + 2;
   const frame: Bounds = { ...safe, minY: safe.minY + zone + 4, maxY: safe.maxY - TITLE };
@@ -67,7 +99,7 @@ function drawOne(
   const steps = paragraph(layingSteps(resolved, null), { ...safe, minX: safe.minX + 95 }, context);
   if (turn === null || positionsOf(resolved).length > rowsIn(stop.bottom - safe.minY)) return null;
   if (steps.bottom < safe.maxY - TITLE - 2) return null;
-  return { ok: true, ...oneSheet(resolved, lines, name, paper, frame, zone, turn, context) };
+  return { frame, zone, turn };
 }
 
 function oneSheet(
@@ -178,8 +210,7 @@ function drawTiles(
   context: SheetContext,
 ): DrawnSheets {
   const content = contentOf(resolved, lines);
-  const { minX, minY, maxX, maxY } = layout.window;
-  const size = { width: Math.round(maxX - minX), height: Math.round(maxY - minY) };
+  const size = windowSize(layout);
   const least = roughCount(content, size);
   if (least > MOST_SHEETS) return { ok: false, needed: least };
   const tiling = tile(content, size);
@@ -206,21 +237,8 @@ function drawTiles(
   };
 }
 
-/** A quick lower bound for drawings far too large to be searched: the squares of a coarse grid that hold ink. */
-function roughCount(content: Content, size: { readonly width: number; readonly height: number }): number {
-  const b = unite(content.segments.map(segmentBounds));
-  const across = Math.ceil((b.maxX - b.minX) / size.width);
-  const up = Math.ceil((b.maxY - b.minY) / size.height);
-  if (across * up <= 4 * MOST_SHEETS) return 0;
-  const touched = new Set<string>();
-  for (const segment of content.segments) {
-    const s = segmentBounds(segment);
-    for (let x = Math.floor((s.minX - b.minX) / size.width); x <= (s.maxX - b.minX) / size.width; x++) {
-      for (let y = Math.floor((s.minY - b.minY) / size.height); y <= (s.maxY - b.minY) / size.height; y++)
-        touched.add(`${x},${y}`);
-    }
-  }
-  return touched.size;
+function windowSize({ window: { minX, minY, maxX, maxY } }: Layout): WindowSize {
+  return { width: Math.round(maxX - minX), height: Math.round(maxY - minY) };
 }
 
 function planOf(

@@ -30,7 +30,7 @@ export function readAttributes<A extends AttributeTypes>(
     const earlier = seen.get(attribute.name);
     seen.set(attribute.name, attribute);
     if (!type) {
-      report(unknownAttribute(spec, attribute));
+      report(brokenId(attribute, seen.get('id')) ?? unknownAttribute(spec, attribute));
       continue;
     }
     if (earlier) {
@@ -75,6 +75,14 @@ function readValue(
   const suggestion = reading.suggestion === undefined ? undefined : { at, text: reading.suggestion };
   report(finding(attributeValue, at, `${attribute.name}: ${reading.message}`, { suggestion }));
   return null;
+}
+
+/** `{#front cover}`: the rest of an id that was written with a space. */
+function brokenId({ value, name, nameAt }: Attribute, id: Attribute | undefined) {
+  if (value !== null || !id?.value || nameAt.start !== id.valueAt.end + 1) return null;
+  const at = { ...nameAt, start: id.valueAt.start };
+  const message = `an id holds no spaces; "${name}" is taken for an attribute`;
+  return finding(attributeUnknown, nameAt, message, { suggestion: { at, text: `${id.value}-${name}` } });
 }
 
 function unknownAttribute(spec: Described, attribute: Attribute) {

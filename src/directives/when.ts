@@ -2,6 +2,9 @@ import type { When } from '../model/when.ts';
 import type { Span } from '../source/span.ts';
 import { type AttributeType, bad, good, type Reading } from './attribute.ts';
 
+/** More levels than anyone can follow, and far fewer than would exhaust the stack. */
+const MOST_LEVELS = 32;
+
 interface Token {
   readonly text: string;
   readonly start: number;
@@ -45,15 +48,20 @@ export function parseWhen(text: string, at: Span): Reading<When> {
     return all.length === 1 ? first : good({ kind: word, of: all, at: place(from, tokens[next - 1]) });
   }
 
-  function operand(): Reading<When> {
+  function anyOf(depth: number): Reading<When> {
+    return chain('or', () => chain('and', () => operand(depth)));
+  }
+
+  function operand(depth: number): Reading<When> {
     const from = tokens[next];
+    if (depth > MOST_LEVELS) return bad('this condition nests too deep; split the options');
     if (!from) return bad(`"${text}" ends where an option was expected`);
     if (take('not')) {
-      const of = operand();
+      const of = operand(depth + 1);
       return of.ok ? good({ kind: 'not', of: of.value, at: place(from, tokens[next - 1]) }) : of;
     }
     if (take('(')) {
-      const inner = chain('or', () => chain('and', operand));
+      const inner = anyOf(depth + 1);
       if (!inner.ok) return inner;
       return take(')') ? inner : bad(`a closing parenthesis is missing in "${text}"`);
     }
@@ -74,7 +82,7 @@ export function parseWhen(text: string, at: Span): Reading<When> {
     return good({ kind: 'is', option: from.text, value: value.text, at: place(from, value) });
   }
 
-  const whole = chain('or', () => chain('and', operand));
+  const whole = anyOf(0);
   const rest = tokens[next];
   if (whole.ok && rest) {
     return bad(

@@ -1,6 +1,6 @@
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { nearest } from '../diagnostics/suggest.ts';
+import { listed, nearest } from '../diagnostics/suggest.ts';
 import type { ReversePlace } from '../directives/reverse.ts';
 import { type ReverseProblem, reverseSteps } from '../job/reverse.ts';
 import type { Block } from '../model/block.ts';
@@ -32,7 +32,7 @@ interface Source {
 
 /** Spells out every reversal, in the order of the text. */
 export function expandReversals(sections: readonly DraftSection[], reversing: Reversing): readonly Section[] {
-  const done = new Map<string, Span>();
+  const done = new Map<Step, Span>();
   return sections.map(({ entries, ...section }) => ({
     ...section,
     steps: entries.flatMap((entry) => {
@@ -44,14 +44,14 @@ export function expandReversals(sections: readonly DraftSection[], reversing: Re
   }));
 }
 
-function reversed(place: ReversePlace, source: Source, done: Map<string, Span>, reversing: Reversing) {
+function reversed(place: ReversePlace, source: Source, done: Map<Step, Span>, reversing: Reversing) {
   const { items, templates, report } = reversing;
-  const picked = pick(source.steps, place, report).filter((step) => {
-    const earlier = done.get(step.id);
-    if (earlier) report(doubled(place, step, earlier));
-    else done.set(step.id, place.at);
-    return !earlier;
-  });
+  const asked = pick(source.steps, place, report);
+  const again = asked.filter((step) => done.has(step));
+  const earlier = again[0] && done.get(again[0]);
+  if (earlier) report(doubled(place, again, earlier));
+  const picked = asked.filter((step) => !done.has(step));
+  for (const step of picked) done.set(step, place.at);
   const { steps, problems } = reverseSteps({
     steps: picked,
     guards: source.guards,
@@ -82,6 +82,13 @@ function sourceOf(
   const ids = brought.get(of.value) ?? [of.value];
   const found = steps.filter(({ id }) => ids.includes(id));
   if (found.length > 0) return { steps: found, guards: [] };
+  const source = steps.find(({ id }) => of.value === `refit-${id}`);
+  if (source) {
+    report(
+      finding(reverseUnknown, of.at, `"${of.value}" is itself worked out, as the reverse of "${source.id}"`),
+    );
+    return null;
+  }
   const known = [...sections.map(({ id }) => id), ...brought.keys(), ...steps.map(({ id }) => id)];
   report(unknown(of, known, `there is no section, step or placed procedure "${of.value}"`));
   return null;
@@ -103,9 +110,11 @@ function unknown(ref: Ref, known: readonly string[], message: string) {
   return finding(reverseUnknown, ref.at, message, likely ? { suggestion: { at: ref.at, text: likely } } : {});
 }
 
-function doubled(place: ReversePlace, step: Step, earlier: Span) {
+function doubled(place: ReversePlace, steps: readonly Step[], earlier: Span) {
   const notes = [{ message: 'first reversed here', at: earlier }];
-  return finding(reverseDoubled, place.at, `the step "${step.titleText}" is reversed twice`, { notes });
+  const titles = steps.map(({ titleText }) => `"${titleText}"`);
+  const what = steps.length === 1 ? `the step ${titles[0]} is` : `the steps ${listed(titles, 'and')} are`;
+  return finding(reverseDoubled, place.at, `${what} reversed twice`, { notes });
 }
 
 const reasons: { readonly [K in ReverseProblem['kind']]: string } = {

@@ -10,7 +10,13 @@ import { frontMatterMissing } from './rules/front-matter-missing.ts';
 
 const date = z
   .string({ error: 'a date, as in 2026-10-02' })
-  .regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, { error: 'a date, as in 2026-10-02' });
+  .refine(isDate, { error: 'a date, as in 2026-10-02' });
+
+/** A day of the calendar as ISO 8601 writes it: 2026-02-31 is none. */
+function isDate(text: string): boolean {
+  const day = new Date(`${text}T00:00:00Z`);
+  return /^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
+}
 
 const count = z
   .number({ error: 'a whole number above zero' })
@@ -47,8 +53,8 @@ export function readFrontMatter<T>(
   report: Report,
 ): YamlValue<T> | null {
   if (document.frontMatter) return readYaml(document.frontMatter, schema, report);
-  // A file that opens with a fence somewhere below its first line has been told of by the reader of the text.
-  if (!/^\s+---\s*$/m.test(source.text.slice(0, 200))) {
+  // A fence below the first line, or one that is never closed, has been told of by the reader of the text.
+  if (!/^(\uFEFF?---|\s+---)\s*$/m.test(source.text.slice(0, 200))) {
     const message = 'this file lacks its front matter, which begins with --- on the first line';
     report(
       finding(

@@ -1,13 +1,16 @@
 import { type Page, pageRules, platformAnchors, rulesFor } from '../checks/index.ts';
 import type { Fonts } from '../cut/metrics.ts';
+import type { Finding } from '../diagnostics/finding.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
 import { type GuideContext, placeChains, placedReport, readGuide, readPlatform } from '../guide/index.ts';
 import { computeJob } from '../job/index.ts';
+import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Platform, Shop } from '../model/shop.ts';
 import { noCache, type PictureCache } from '../pictures/cache.ts';
 import type { SourceFile, Sources } from '../source/source-file.ts';
 import { discover, fileId } from './discover.ts';
+import { echoesOfLists, echoesOfPlatform } from './echoes.ts';
 import type { Inspection } from './inspection.ts';
 import { lostTo } from './lost.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
@@ -68,10 +71,12 @@ export async function inspect(
     await checkPage(value, shop, look, placed);
     jobs.set(value.id, subject.job);
   }
+  const echoes = echoesOfLists(general.findings);
+  const told = [general, ...platforms, ...guides.map((guide) => onPlatform(guide, byId))];
   return {
     shop,
     jobs,
-    findings: sorted([general, ...platforms, ...guides].flatMap(({ findings }) => findings)),
+    findings: sorted(told.flatMap(({ findings }) => findings)).filter(({ code }) => !echoes.has(code)),
     sources,
     soundGuides: soundGuides(guides, platforms, general.findings),
     guideCount: found.guides.length,
@@ -90,6 +95,15 @@ function readAll<T>(
     const { findings, report } = collector();
     return [{ value: read(source, report), findings, report }];
   });
+}
+
+/** Without what only repeats that the platform is not there. */
+function onPlatform<T extends Inspected<Guide>>(
+  { value, findings }: T,
+  platforms: ReadonlyMap<string, Platform>,
+): { readonly findings: readonly Finding[] } {
+  const known = !value || platforms.has(value.platform.value);
+  return { findings: known ? findings : findings.filter(({ code }) => !echoesOfPlatform.has(code)) };
 }
 
 function guideContext(

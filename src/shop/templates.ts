@@ -4,7 +4,7 @@ import { type Fonts, metricsOf } from '../cut/metrics.ts';
 import { resolve } from '../cut/resolve.ts';
 import type { Resolved } from '../cut/resolved.ts';
 import { LETTERS_MISSING, SHEETS_TOO_MANY } from '../cut/rules.ts';
-import { drawSheets, MOST_SHEETS } from '../cut/sheets.ts';
+import { MOST_SHEETS, tooManySheets } from '../cut/sheets.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
@@ -38,7 +38,6 @@ export function templateJudge({ papers }: ShopSettings, fonts: Fonts | null): Ju
   };
 }
 
-/** The sheets are laid out and thrown away: what they would hold decides how many there are. */
 function reportSheets(resolved: Resolved, context: SheetContext, report: Report): void {
   const { metrics, papers } = context;
   const labels = [...resolved.datums, ...resolved.cuts, ...resolved.keepOuts].map(({ label }) => label);
@@ -50,9 +49,9 @@ function reportSheets(resolved: Resolved, context: SheetContext, report: Report)
     );
   }
   for (const paper of papers) {
-    const drawn = drawSheets(resolved, paper, context);
-    if (drawn.ok) continue;
-    const message = `this template needs ${drawn.needed} sheets on ${paper}; at most ${MOST_SHEETS} can be laid true`;
+    const sheets = tooManySheets(resolved, paper, context);
+    if (sheets === null) continue;
+    const message = `this template needs ${sheets} sheets on ${paper}; at most ${MOST_SHEETS} can be laid true`;
     report(finding(SHEETS_TOO_MANY, resolved.at, message));
   }
 }

@@ -52,7 +52,11 @@ export function readYaml<T>(
 export const yamlText: z.ZodType<string> = z
   .union([z.string(), z.number()], { error: 'text' })
   .transform(String)
-  .refine((text) => text.trim() !== '', { error: 'text' });
+  .refine((text) => text.trim() !== '', { error: 'text' })
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for; no page can hold them
+  .refine((text) => !/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/.test(text), {
+    error: 'text without control characters',
+  });
 
 /** `yes` or `no`, which YAML 1.2 leaves as words; `true` and `false` serve as well. */
 export const yamlYesNo: z.ZodType<boolean> = z

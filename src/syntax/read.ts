@@ -24,6 +24,7 @@ export function readMarkdown(source: SourceFile, names: DirectiveNames, report: 
   if (source.text.length > mostCharacters)
     return refused(source, 'this file is too large to be a guide', report);
   if (levels(source.text) > mostLevels) return refused(source, tooDeep, report);
+  if (mostEmphasis(source.text) > mostMarks) return refused(source, tooManyMarks, report);
   const root = parseMarkdown(parsable(source.text));
   if (!isShallow(root)) return refused(source, tooDeep, report);
   const page = pageOf(source, root, names);
@@ -56,6 +57,17 @@ function levels(text: string): number {
     most = Math.max(most, marks.match(/>|[-+*]|[.)]/g)?.length ?? 0);
   }
   return most;
+}
+
+/** More than any paragraph needs; the parser compares each mark with each, so that 50,000 hold it up for minutes. */
+const mostMarks = 4_000;
+
+const tooManyMarks = 'one paragraph holds too many marks of emphasis (* _ ~)';
+
+/** The most runs of emphasis marks in one block of text. */
+function mostEmphasis(text: string): number {
+  const blocks = text.split(/(?:\r\n|\n|\r)[ \t]*(?:\r\n|\n|\r)/);
+  return blocks.reduce((most, block) => Math.max(most, block.match(/\*+|_+|~+/g)?.length ?? 0), 0);
 }
 
 function isShallow(root: Root): boolean {

@@ -9,6 +9,7 @@ import {
   yamlDuplicateKey,
   yamlNeedsQuotes,
   yamlTab,
+  yamlUnknownKey,
   yamlVersion,
 } from './yaml-rules.ts';
 
@@ -51,6 +52,8 @@ export function reportDoubtful(document: Document, base: Span, report: Report): 
       for (const pair of map.items) {
         const key = keyText(pair);
         const at = spanOf(pair.key, base) ?? base;
+        // A record drops this key without a word, since it would change the object that holds it.
+        if (key === '__proto__') report(finding(yamlUnknownKey, at, `"${key}" cannot be a key`));
         const earlier = seen.get(key);
         if (earlier === undefined) seen.set(key, at);
         else

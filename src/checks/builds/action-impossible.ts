@@ -25,7 +25,8 @@ export const actionImpossible: Rule = {
       if (!item?.when || node.unknown.has('when') || !areKnown([...whens, item.when.value], guide)) continue;
       const done = buildsWith(whens, builds);
       const there = buildsWith([item.when.value], done);
-      // A derived step repeats its source, and one line of it is enough.
+      // On no build at all: that is told of the condition. A derived step repeats its source; one line is enough.
+      if (buildsWith([item.when.value], builds).length === 0) continue;
       if (there.length === done.length || told.has(item.id)) continue;
       told.add(item.id);
       const missing = done.filter((build) => !there.includes(build));

@@ -12,14 +12,21 @@ import { referenceDropped } from './reference-dropped.ts';
 
 /** The rules of options and builds. */
 export const buildRules: readonly Rule[] = [
-  actionImpossible,
-  branchDead,
   buildsNone,
   buildsTooMany,
-  choiceGap,
-  choiceOverlap,
-  messageNarrower,
   optionUnknown,
   outcomesTooMany,
-  referenceDropped,
+  ...[actionImpossible, branchDead, choiceGap, choiceOverlap, messageNarrower, referenceDropped].map(
+    amongAllBuilds,
+  ),
 ];
+
+/** A rule that compares builds says nothing where they could not all be made: that has been told. */
+function amongAllBuilds({ card, run }: Rule): Rule {
+  return {
+    card,
+    run: (subject, report) => {
+      if (subject.job.buildProblem === null) run(subject, report);
+    },
+  };
+}

@@ -31,7 +31,8 @@ export const referenceDropped: Rule = {
       if (!target || told.has(key) || !areKnown([...whens, target.when.value], guide)) continue;
       const read = buildsWith(whens, builds);
       const there = buildsWith([target.when.value], read);
-      if (there.length === read.length) continue;
+      // On no build at all: that is told of the condition.
+      if (there.length === read.length || buildsWith([target.when.value], builds).length === 0) continue;
       told.add(key);
       const missing = read.filter((build) => !there.includes(build));
       const notes: Note[] = [

@@ -1,5 +1,5 @@
 import type { Note } from '../../diagnostics/finding.ts';
-import { allHold, fewestTraits, optionsIn, traitsForAuthor } from '../../job/index.ts';
+import { allHold, fewestTraits, traitsForAuthor } from '../../job/index.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Job } from '../../model/job.ts';
 import type { Build, When } from '../../model/when.ts';
@@ -14,10 +14,25 @@ export function buildsWith(whens: readonly When[], builds: readonly Build[]): re
   return builds.filter((build) => allHold(whens, build));
 }
 
-/** Whether conditions ask only about options that the guide has; where not, another rule has told so. */
+/** Whether conditions ask only about options and choices that there are; where not, another rule has told so. */
 export function areKnown(whens: readonly When[], guide: Guide): boolean {
-  const ids = new Set(guide.builds.options.map((option) => option.id));
-  return whens.flatMap(optionsIn).every((id) => ids.has(id));
+  return whens.every((when) => isKnown(when, guide));
+}
+
+function isKnown(when: When, guide: Guide): boolean {
+  switch (when.kind) {
+    case 'not':
+      return isKnown(when.of, guide);
+    case 'and':
+    case 'or':
+      return areKnown(when.of, guide);
+    case 'has':
+    case 'is': {
+      const option = guide.builds.options.find(({ id }) => id === when.option);
+      if (!option || when.kind === 'has') return option?.choices === null;
+      return option.choices?.some(({ id }) => id === when.value) ?? false;
+    }
+  }
 }
 
 /** "This happens when *fog* is fitted.": the smallest of some builds, set apart from all others. */
