@@ -12,7 +12,8 @@ import { previewOf } from './preview.ts';
 import { resolve } from './resolve.ts';
 import type { Resolved } from './resolved.ts';
 import { LETTERS_MISSING, SHEETS_TOO_MANY } from './rules.ts';
-import { drawSheets, MOST_SHEETS } from './sheets.ts';
+import { MOST_SHEETS } from './sheet-count.ts';
+import { drawSheets } from './sheets.ts';
 import { writeSvg } from './svg.ts';
 import { wholeDrawing } from './whole-drawing.ts';
 

@@ -3,6 +3,9 @@ import { segmentBounds } from '../geometry/segment.ts';
 import { OVERLAP } from './layout.ts';
 import type { Content, WindowSize } from './tiling.ts';
 
+/** More sheets than this cannot be taped true. */
+export const MOST_SHEETS = 40;
+
 /** The sheets of a plain grid, upright and with nothing left out: the search finds no more. */
 export function plainCount({ segments }: Content, { width, height }: WindowSize): number {
   const b = unite(segments.map(segmentBounds));

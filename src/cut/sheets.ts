@@ -14,13 +14,10 @@ import { positionsOf, rowsIn } from './positions.ts';
 import { listPages, listSheet, PROOF, proofSheet, proofZone, TITLE } from './proof-sheet.ts';
 import type { Resolved } from './resolved.ts';
 import { seamsOf } from './seams.ts';
-import { plainCount, roughCount } from './sheet-count.ts';
+import { MOST_SHEETS, plainCount, roughCount } from './sheet-count.ts';
 import { centred, type TileSet, tileSheet } from './tile-sheet.ts';
 import { type Content, type Tiling, tile, type WindowSize, windowOf } from './tiling.ts';
 import { openView } from './view.ts';
-
-/** More sheets than this cannot be taped true. */
-export const MOST_SHEETS = 40;
 
 /** The sheets of a template on one paper, or how many it would need where that is too many. */
 export type DrawnSheets =
