@@ -1,6 +1,7 @@
 import type { Rule } from '../rule.ts';
 import { actionOutOfOrder } from './action-out-of-order.ts';
 import { actionRepeated } from './action-repeated.ts';
+import { actionTwice } from './action-twice.ts';
 import { bondedForGood } from './bonded-for-good.ts';
 import { conditionLeftSet } from './condition-left-set.ts';
 import { connectorLeftApart } from './connector-left-apart.ts';
@@ -12,6 +13,7 @@ import { fastenerLeftLoose } from './fastener-left-loose.ts';
 import { fastenerLeftOver } from './fastener-left-over.ts';
 import { figureCountDiffers } from './figure-count-differs.ts';
 import { holesDisagree } from './holes-disagree.ts';
+import { itemUnhandled } from './item-unhandled.ts';
 import { kitLeftInBox } from './kit-left-in-box.ts';
 import { needUnmet } from './need-unmet.ts';
 import { oneTimeNotReplaced } from './one-time-not-replaced.ts';
@@ -39,6 +41,7 @@ import { undoneWithoutDoing } from './undone-without-doing.ts';
 export const dryRunRules: readonly Rule[] = [
   actionOutOfOrder,
   actionRepeated,
+  actionTwice,
   bondedForGood,
   conditionLeftSet,
   connectorLeftApart,
@@ -50,6 +53,7 @@ export const dryRunRules: readonly Rule[] = [
   fastenerLeftOver,
   figureCountDiffers,
   holesDisagree,
+  itemUnhandled,
   kitLeftInBox,
   needUnmet,
   oneTimeNotReplaced,
