@@ -32,8 +32,8 @@ export function reportUndeclared(
     const places: Note[] = others
       .slice(0, mostPlaces)
       .map(({ ref }) => ({ message: 'also named here', at: ref.at }));
-    if (others.length > mostPlaces)
-      places.push({ message: `and in ${others.length - mostPlaces} more places` });
+    const more = others.length - mostPlaces;
+    if (more > 0) places.push({ message: `and in ${more} more ${more === 1 ? 'place' : 'places'}` });
     report(
       finding(card, first.ref.at, message, {
         notes: [...notes, ...places],

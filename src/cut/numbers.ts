@@ -26,8 +26,12 @@ export function usableSize(value: number, what: string, at: Span, report: Report
 
 /** Says whether a place can be used, and reports it where it cannot. */
 export function usablePoint(point: CutPoint, what: string, at: Span, report: Report): boolean {
-  if ([point.x, point.y].every((v) => Math.abs(v) <= FURTHEST)) return true;
-  const place = `${written(point.x)}, ${written(point.y)}`;
+  return usablePlace([point.x, point.y], what, at, report);
+}
+
+function usablePlace(coordinates: readonly number[], what: string, at: Span, report: Report): boolean {
+  if (coordinates.every((v) => Math.abs(v) <= FURTHEST)) return true;
+  const place = coordinates.map(written).join(', ');
   report(
     finding(
       NUMBER_UNUSABLE,
@@ -40,7 +44,7 @@ export function usablePoint(point: CutPoint, what: string, at: Span, report: Rep
 
 function written(value: number): string {
   return Number.isFinite(value)
-    ? `${Math.abs(value) < 1e7 ? mm(value) : value.toExponential(0)} mm`
+    ? `${Math.abs(value) < 1e12 ? mm(value) : 'more than a million million'} mm`
     : 'not a number';
 }
 
@@ -60,9 +64,7 @@ export function withUsableNumbers(template: CutTemplate, report: Report): CutTem
   return {
     ...template,
     ...usableFeatures(template, report),
-    datums: template.datums.filter((d) =>
-      usablePoint({ x: d.position, y: d.position }, 'the datum', d.at, report),
-    ),
+    datums: template.datums.filter((d) => usablePlace([d.position], 'the datum', d.at, report)),
     arcs: template.arcs.filter((a) =>
       [a.from, a.through, a.to].every((p) => usablePoint(p, 'the arc', a.at, report)),
     ),

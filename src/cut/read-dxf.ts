@@ -29,6 +29,9 @@ export function readDxf(text: string): ReadSegments {
     return { ok: false, message: 'the file does not say its units ($INSUNITS); save it in millimetres' };
   const start = groups.findIndex(([code, value]) => code === 2 && value === 'ENTITIES');
   if (start < 0) return { ok: false, message: 'the file has no ENTITIES section' };
+  // Half a drawing closes to a shape too, and it is the wrong one.
+  if (!groups.some(([code, value]) => code === 0 && value === 'EOF'))
+    return { ok: false, message: 'the file breaks off before its end (it has no EOF); fetch it again' };
   const segments: Segment[] = [];
   for (const entity of entitiesOf(groups.slice(start + 1))) {
     const read = readEntity(entity, scale);

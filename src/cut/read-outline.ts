@@ -1,5 +1,6 @@
 import { chain, mergePieces } from '../geometry/chain.ts';
-import type { Contour } from '../geometry/contour.ts';
+import { type Contour, contourBounds } from '../geometry/contour.ts';
+import { FURTHEST } from './numbers.ts';
 import { readDxf } from './read-dxf.ts';
 import { readSvg } from './read-svg.ts';
 
@@ -26,6 +27,11 @@ export function readOutline(path: string, text: string): ReadOutline {
       ok: false,
       message: `the file holds ${contours.length} separate lines; give one outline a file`,
     };
+  }
+  const { minX, minY, maxX, maxY } = contourBounds(first);
+  if (Math.max(-minX, -minY, maxX, maxY) > FURTHEST) {
+    const message = `its outline reaches further than ${FURTHEST} mm from the zero point; is the unit right?`;
+    return { ok: false, message };
   }
   return { ok: true, contour: first };
 }

@@ -86,7 +86,10 @@ const outline = directive({
       const text = path === null ? null : scope.textOf(path);
       if (path !== null && text !== null)
         return { shape, outline: { kind: 'file', path, text, at: values.from.at } };
-      const message = `there is no drawing "${values.from.value}" in the workspace`;
+      const message =
+        path === null
+          ? `"${values.from.value}" lies outside the workspace; put the drawing beside the guide`
+          : `there is no drawing "${values.from.value}" in the workspace, or it is no text file`;
       scope.report(finding(outlineMissing, values.from.at, message));
       return null;
     }
@@ -176,7 +179,7 @@ const pattern = directive({
   label: 'required',
   attributes: {
     id,
-    count: required(wholeNumber(2, 1_000_000)),
+    count: required(wholeNumber(2, 9_999)),
     diameter: required(size('length')),
     along: points,
     centre: onePoint,
@@ -190,6 +193,12 @@ const pattern = directive({
     '::pattern[Vent holes]{#vents count=6 diameter="5 mm" centre="0,0" unit=mm circle="100 mm" start="0 deg"}',
   build: ({ values, unknown, directive: found, scope }): CutShape | null => {
     if (!values.count || !values.diameter) return null;
+    if (values.along && (values.centre || values.circle)) {
+      const message =
+        'this pattern has both a line and a circle; keep along="…", or centre="…" with circle="…"';
+      scope.report(finding(patternShapeless, found.nameAt, message));
+      return null;
+    }
     const unit = unitOf(values.unit, values.along ?? values.centre, unknown.has('unit'), scope);
     const layout = unit === null ? null : layoutOf(values, unit);
     if (!layout) {

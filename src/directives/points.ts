@@ -34,6 +34,13 @@ function readPoints(text: string, at: Span, radii: boolean): Reading<readonly Ty
       };
       continue;
     }
+    if (/\d\s*(?:mm|cm|in)\b/.test(text)) {
+      return bad(
+        'they are bare numbers "x,y"; the one unit for all stands in unit=mm (or in)',
+        undefined,
+        at,
+      );
+    }
     const form = radii ? 'a point "x,y" or a corner\'s radius after it, "r6",' : 'a point "x,y"';
     return bad(`"${word.value}" was found where ${form} was expected`, undefined, word.at);
   }

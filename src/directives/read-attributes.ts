@@ -30,7 +30,10 @@ export function readAttributes<A extends AttributeTypes>(
     const earlier = seen.get(attribute.name);
     seen.set(attribute.name, attribute);
     if (!type) {
-      report(brokenId(attribute, seen.get('id')) ?? unknownAttribute(spec, attribute));
+      const split = brokenId(attribute, seen.get('id'));
+      report(split ?? unknownAttribute(spec, attribute));
+      // Half an id is no id: what it was meant for is not told of as unused.
+      if (split) values.id = null;
       continue;
     }
     if (earlier) {

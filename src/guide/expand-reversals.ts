@@ -112,8 +112,11 @@ function unknown(ref: Ref, known: readonly string[], message: string) {
 
 function doubled(place: ReversePlace, steps: readonly Step[], earlier: Span) {
   const notes = [{ message: 'first reversed here', at: earlier }];
-  const titles = steps.map(({ titleText }) => `"${titleText}"`);
-  const what = steps.length === 1 ? `the step ${titles[0]} is` : `the steps ${listed(titles, 'and')} are`;
+  const titles = listed(
+    steps.map(({ titleText }) => titleText),
+    'and',
+  );
+  const what = steps.length === 1 ? `the step ${titles} is` : `the steps ${titles} are`;
   return finding(reverseDoubled, place.at, `${what} reversed twice`, { notes });
 }
 
