@@ -93,6 +93,9 @@ export const styleSheets = [
   'bay.css',
   'picture.css',
   'print-check.css',
+  'schedule.css',
+  'tightening.css',
+  'cover.css',
   'print.css',
   'shop.css',
 ];

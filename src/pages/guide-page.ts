@@ -24,9 +24,6 @@ import { scheduleViews } from './schedule.ts';
 import { sectionViews } from './sections.ts';
 import { sheetsView } from './sheets.ts';
 
-/** Style sheets that no other page needs. */
-const ownStyles = ['schedule.css', 'tightening.css', 'cover.css'];
-
 /** One guide as its page prints it. */
 export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView {
   const context = guideContext(guide, job, page);
@@ -35,7 +32,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
   return {
     frame: frameOf(page, {
       title: guide.title.value,
-      styles: [...ownStyles.map((sheet) => `${page.root}assets/${sheet}`), 'page-feet.css'],
+      styles: ['page-feet.css'],
       scripts: ['guide.js'],
     }),
     title: guide.title.value,
