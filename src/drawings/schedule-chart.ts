@@ -12,6 +12,8 @@ const LEGEND = 36;
 /** The bars stand between the step's number and its minutes. */
 const LEFT = 34;
 const RIGHT = 282;
+/** Where the minutes end: browsers round the widths of letters, and none may stand over the edge. */
+const MINUTES = WIDTH - 2;
 /** Most rows of one drawing, so that it fits on a sheet. */
 const MOST_ROWS = 40;
 
@@ -85,7 +87,11 @@ function rowOf(task: ScheduledTask, top: number, { scale, lanes }: Sheet): Eleme
     ...(task.wait > 0
       ? wait(task.wait, { from, to, end: xOf(scale, task.finish + task.wait), y: middle })
       : []),
-    s('text', { className: 'chart-minutes', x: WIDTH, 'text-anchor': 'end', ...lettering }, minutesOf(task)),
+    s(
+      'text',
+      { className: 'chart-minutes', x: MINUTES, 'text-anchor': 'end', ...lettering },
+      minutesOf(task),
+    ),
   ];
 }
 
@@ -151,7 +157,11 @@ function axis(scale: TimeScale, bottom: number): Element[] {
     ];
   });
   return [
-    s('text', { x: WIDTH, y: AXIS - 9, 'font-size': 11, 'text-anchor': 'end', fill: 'currentColor' }, 'min'),
+    s(
+      'text',
+      { x: MINUTES, y: AXIS - 9, 'font-size': 11, 'text-anchor': 'end', fill: 'currentColor' },
+      'min',
+    ),
     ...ticks,
     ...scale.breaks.map(({ from, to }) => breakMark((xOf(scale, from) + xOf(scale, to)) / 2)),
   ];
