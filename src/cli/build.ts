@@ -36,7 +36,8 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     for (const problem of outcome.problems) io.err(`nothing was published: ${problem}\n`);
     return 1;
   }
-  const { files: all, written, removed } = outcome;
+  const { files: all, written, removed, notices } = outcome;
+  for (const notice of notices) io.err(`${notice}\n`);
   const place = relative(io.cwd, folder) || '.';
   const closing = `${place}: ${all.length} files, ${written.length} new or changed, ${removed.length} removed\n`;
   printInspection(inspection, options, workspace.prefix, closing, io);

@@ -1,3 +1,4 @@
+import { markup } from '../html/markup.ts';
 import { stepsOf } from '../job/walk.ts';
 import type { Figure } from '../model/block.ts';
 import type { Guide, Step } from '../model/guide.ts';
@@ -92,13 +93,23 @@ export const styleSheets = [
   'step.css',
   'bay.css',
   'picture.css',
-  'print-check.css',
   'schedule.css',
   'tightening.css',
   'cover.css',
+  'print-check.css',
   'print.css',
   'shop.css',
 ];
+
+/** Files of the site alone: nothing inline, and no other host. */
+const policy = markup(
+  [
+    "default-src 'none'",
+    ...['img', 'style', 'script', 'worker', 'manifest'].map((kind) => `${kind}-src 'self'`),
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; '),
+);
 
 /** What stands around every page. */
 export function frameOf(
@@ -111,7 +122,9 @@ export function frameOf(
     shop: shop.settings.name,
     logo: shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null,
     styles: [...styleSheets.map((sheet) => `${root}assets/${sheet}`), ...(page.styles ?? [])],
-    scripts: (page.scripts ?? []).map((script) => `${root}assets/${script}`),
+    scripts: [...(page.scripts ?? []), 'offline.js'].map((script) => `${root}assets/${script}`),
+    policy,
+    inlined: null,
   };
 }
 

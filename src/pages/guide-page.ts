@@ -60,6 +60,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
     footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),
     table: tableMarkup(pickTable(context)),
     bay: bayMarkup(bayData(guide, job, context)),
+    alone: null,
   };
 }
 

@@ -35,6 +35,8 @@ export interface GuideView {
   readonly table: Markup;
   /** What the page's script keeps progress by: see `bay.ts`. */
   readonly bay: Markup;
+  /** The guide as one file that can be handed on; `null` on that file itself. */
+  readonly alone: LinkView | null;
 }
 
 /** How a technician says which vehicle stands in the bay. */

@@ -1,3 +1,5 @@
+import type { Markup } from '../html/markup.ts';
+
 /**
  * What the layouts read. Every field is text that the layout escapes, or {@link Markup}; nothing here needs
  * working out. A value that a page may lack is `null`, never missing, since layouts refuse unknown names.
@@ -48,4 +50,8 @@ export interface FrameView {
   readonly styles: readonly string[];
   /** Scripts of the page, relative to the page. */
   readonly scripts: readonly string[];
+  /** The content security policy. */
+  readonly policy: Markup;
+  /** What a page that must stand alone holds in the place of files; `null` for a page of the site. */
+  readonly inlined: { readonly style: Markup; readonly script: Markup } | null;
 }

@@ -6,7 +6,11 @@ import { openStaging, type Published } from './output-folder.ts';
 
 /** A site that was published, or why nothing was touched, one sentence each. */
 export type SiteOutcome =
-  | (Published & { readonly ok: true })
+  | (Published & {
+      readonly ok: true;
+      /** What whoever builds the site should know of it, one line each. */
+      readonly notices: readonly string[];
+    })
   | { readonly ok: false; readonly problems: readonly string[] };
 
 /**
@@ -27,11 +31,11 @@ export async function buildSite(
   }
   const staging = await openStaging(folder);
   try {
-    const problems = await fillSite(inspection, files, staging, options);
+    const { problems, notices } = await fillSite(inspection, files, staging, options);
     if (problems.length > 0) return { ok: false, problems };
     const published = await staging.publish();
     if ('inTheWay' in published) return { ok: false, problems: published.inTheWay.map(inTheWayWords) };
-    return { ok: true, ...published };
+    return { ok: true, notices, ...published };
   } finally {
     await staging.discard();
   }

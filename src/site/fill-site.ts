@@ -11,6 +11,8 @@ import { accentStyle } from './accent.ts';
 import { type CutOutput, drawTemplates } from './cut-files.ts';
 import { readFonts } from './fonts.ts';
 import { guideFiles, schemaPath } from './guide-files.ts';
+import { siteIcons } from './icons.ts';
+import { manifestPath, siteManifest } from './manifest.ts';
 import type { SiteOptions } from './options.ts';
 import type { Staging } from './output-folder.ts';
 import { type PageWriter, pageWriter } from './page-writer.ts';
@@ -20,20 +22,28 @@ import { addReferencePages } from './reference-pages.ts';
 import { browserScript } from './scripts.ts';
 import { searchEntries } from './search-entries.ts';
 import { searchData, searchIndexScript } from './search-index.ts';
+import { overBudgetWords, singleFilePath, singleFileView, weightWords } from './single-file.ts';
 import { linkedFolder, type Stock, shelfOf } from './stock.ts';
 import { readTemplates, type Templates } from './templates.ts';
 import { pictureWishes } from './wishes.ts';
+import { workerPath, workerScript } from './worker.ts';
 
 /** The names of all browser scripts. */
-const scripts = ['guide', 'search'];
+const scripts = ['guide', 'search', 'offline'];
 
-/** Puts every file of the site into the staging folder; returns what is wrong with the result. */
+/** What is wrong with a site, and what to know of a sound one. */
+export interface Filled {
+  readonly problems: readonly string[];
+  readonly notices: readonly string[];
+}
+
+/** Puts every file of the site into the staging folder. */
 export async function fillSite(
   inspection: Inspection,
   files: WorkspaceFiles,
   staging: Staging,
   options: SiteOptions,
-): Promise<readonly string[]> {
+): Promise<Filled> {
   const publication = publicationOf(inspection);
   const paths = new Set(publication.shop.files.keys());
   const templates = await readTemplates({ paths, read: (path) => files.read(path) });
@@ -49,12 +59,15 @@ export async function fillSite(
   };
   const writer = pageWriter(prepareLayouts(templates.layouts), staging);
   await addOverviews(publication, stock, writer);
-  await addGuides(publication, stock, writer, staging);
+  const alone = await addGuides(publication, stock, { writer, staging, styles: templates.styles });
   for (const path of linked) {
     const bytes = await files.read(path);
     if (bytes) await staging.add(linkedFolder + path, bytes);
   }
-  return writer.problems();
+  const asked = new Set(alone.keys());
+  await staging.add(workerPath, workerScript(staging.hashes(), asked, await browserScript('worker')));
+  const notices = [...alone].flatMap(([path, bytes]) => overBudgetWords(path, bytes) ?? []);
+  return { problems: writer.problems(), notices };
 }
 
 async function addAssets({ styles }: Templates, { shop }: Publication, staging: Staging): Promise<void> {
@@ -62,6 +75,8 @@ async function addAssets({ styles }: Templates, { shop }: Publication, staging: 
   await staging.add('assets/shop.css', accentStyle(shop.settings.accent));
   for (const name of scripts) await staging.add(`assets/${name}.js`, await browserScript(name));
   await staging.add(schemaPath, guideSchemaJson());
+  await staging.add(manifestPath, siteManifest(shop.settings));
+  for (const { path, bytes } of await siteIcons(shop.settings.accent)) await staging.add(path, bytes);
 }
 
 async function addPictures(
@@ -95,13 +110,22 @@ async function addOverviews(publication: Publication, stock: Stock, writer: Page
   await addReferencePages(publication, page, writer);
 }
 
+/** Where guides are written, and the styles that those in one file take along. */
+interface GuideWriting {
+  readonly writer: PageWriter;
+  readonly staging: Staging;
+  readonly styles: ReadonlyMap<string, string>;
+}
+
+/** Writes every guide; returns the bytes of each as one file, by its path. */
 async function addGuides(
   { shop, guides }: Publication,
   stock: Stock,
-  writer: PageWriter,
-  staging: Staging,
-): Promise<void> {
+  { writer, staging, styles }: GuideWriting,
+): Promise<ReadonlyMap<string, number>> {
   const fonts = await readFonts();
+  const script = await browserScript('guide');
+  const alone = new Map<string, number>();
   for (const published of guides) {
     const folder = guideFolder(published.guide);
     const cuts = await drawTemplates(published, shop, fonts);
@@ -112,8 +136,14 @@ async function addGuides(
     const shelf: Shelf = shelfOf(stock, root, cuts);
     const { page, files } = guideFiles(published, { shop, root, shelf });
     for (const file of files) await staging.add(file.path, file.content);
-    await writer.write(page.path, 'guide.liquid', page.view);
+    const parts = { styles, script, shelf: shelfOf(stock, '', cuts), read: staging.read };
+    const path = singleFilePath(published.guide);
+    const bytes = await writer.write(path, 'guide.liquid', await singleFileView(published, shop, parts));
+    alone.set(path, bytes);
+    const link = { href: path.slice(folder.length), text: `One file for a phone, ${weightWords(bytes)}` };
+    await writer.write(page.path, 'guide.liquid', { ...page.view, alone: link });
   }
+  return alone;
 }
 
 const noCuts: ReadonlyMap<string, CutOutput> = new Map();

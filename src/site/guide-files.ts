@@ -19,15 +19,17 @@ export interface GuideFiles {
 export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): GuideFiles {
   const folder = guideFolder(guide);
   const json = guideJson(guide, job, page.root + schemaPath);
-  const identity = [
-    guide.revision ? `revision ${guide.revision.value}` : null,
-    shortFingerprint(job.fingerprint),
-  ].filter((part) => part !== null);
+  const identity = identityWords(guide, shortFingerprint(job.fingerprint));
   return {
     page: { path: `${folder}index.html`, view: guidePage(guide, job, page) },
     files: [
       { path: `${folder}guide.json`, content: `${JSON.stringify(json, null, 1)}\n` },
-      { path: `${folder}page-feet.css`, content: pageFeet(guide.title.value, identity.join(', ')) },
+      { path: `${folder}page-feet.css`, content: pageFeet(guide.title.value, identity) },
     ],
   };
+}
+
+/** "revision 3, 3f2a 9c04 b7d1": what stands at the foot of each printed sheet. */
+export function identityWords({ revision }: PublishedGuide['guide'], fingerprint: string): string {
+  return revision ? `revision ${revision.value}, ${fingerprint}` : fingerprint;
 }

@@ -24,6 +24,10 @@ export interface Staging {
   readonly add: (path: string, content: string | Uint8Array) => Promise<void>;
   /** The paths added so far. */
   readonly paths: () => ReadonlySet<string>;
+  /** SHA-256 in hexadecimal of each file added so far, by its path. */
+  readonly hashes: () => ReadonlyMap<string, string>;
+  /** A file that was added. */
+  readonly read: (path: string) => Promise<Uint8Array>;
   /** Puts the files in place. What is in the way stops it before anything is touched. */
   readonly publish: () => Promise<Published | { readonly inTheWay: readonly string[] }>;
   /** Drops what has not been put in place, and the staging folder itself. */
@@ -48,6 +52,8 @@ export async function openStaging(folder: string): Promise<Staging> {
       await writeFile(target, content);
     },
     paths: () => new Set(hashes.keys()),
+    hashes: () => new Map(hashes),
+    read: (path) => readFile(join(staging, path)),
     publish: () => swap(folder, staging, hashes),
     discard: () => rm(staging, { recursive: true, force: true }),
   };

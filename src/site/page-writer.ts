@@ -4,7 +4,8 @@ import type { Staging } from './output-folder.ts';
 
 /** Writes pages one by one, none kept in memory, and knows in the end what is wrong with them. */
 export interface PageWriter {
-  readonly write: (path: string, layout: string, view: object) => Promise<void>;
+  /** Returns the bytes of the page; 0 where its layout fails. */
+  readonly write: (path: string, layout: string, view: object) => Promise<number>;
   /** What a layout could not print, and links that lead nowhere; one sentence each. */
   readonly problems: () => readonly string[];
 }
@@ -18,10 +19,11 @@ export function pageWriter(render: RenderLayout, staging: Staging): PageWriter {
       const rendered = render(layout, view);
       if (!rendered.ok) {
         problems.push(`${path} could not be made: ${rendered.problem}`);
-        return;
+        return 0;
       }
       links.set(path, pageLinks(rendered.html));
       await staging.add(path, rendered.html);
+      return Buffer.byteLength(rendered.html);
     },
     problems: () => {
       // A page that failed is missing for good reason; its links would only repeat that.

@@ -1,0 +1,30 @@
+import { createHash } from 'node:crypto';
+import type { SiteBuild } from './site-build.ts';
+
+/** The place of the worker: it serves the folder it lies in and all below. */
+export const workerPath = 'worker.js';
+
+/**
+ * The worker of a build: its list of files, then the script. A changed file changes the list and so the worker,
+ * which is how a browser learns of a newer build.
+ *
+ * @param hashes SHA-256 of every file of the site, by path
+ * @param asked files that are too heavy to be kept on every device
+ */
+export function workerScript(
+  hashes: ReadonlyMap<string, string>,
+  asked: ReadonlySet<string>,
+  script: string,
+): string {
+  return `globalThis.siteBuild=${JSON.stringify(siteBuild(hashes, asked))};\n${script}`;
+}
+
+function siteBuild(hashes: ReadonlyMap<string, string>, asked: ReadonlySet<string>): SiteBuild {
+  const files = [...hashes].sort(([a], [b]) => (a < b ? -1 : 1));
+  const list = files.map(([path, hash]) => `${hash} ${path}\n`).join('');
+  return {
+    build: createHash('sha256').update(list).digest('hex'),
+    kept: Object.fromEntries(files.filter(([path]) => !asked.has(path))),
+    asked: Object.fromEntries(files.filter(([path]) => asked.has(path))),
+  };
+}

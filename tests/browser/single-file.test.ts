@@ -1,0 +1,67 @@
+import { copyFile, mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { buildSite } from '../../src/site/build-site.ts';
+import { files, inspection } from '../site/workspace.ts';
+import { open, startChromium } from './browser.ts';
+
+// A browser on a busy machine takes its time; nothing here is about speed.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+
+let browser: Browser;
+let top: string;
+
+beforeAll(async () => {
+  top = await mkdtemp(join(tmpdir(), 'baybook '));
+  const outcome = await buildSite(inspection(), files(), join(top, 'site'));
+  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
+  await mkdir(join(top, 'received files'));
+  await copyFile(
+    join(top, 'site/guides/lamp-cradle/lamp-cradle.html'),
+    join(top, 'received files/lamp-cradle.html'),
+  );
+  browser = await startChromium();
+});
+
+afterAll(async () => {
+  await browser.close();
+  await rm(top, { recursive: true, force: true });
+});
+
+describe('a guide in one file, opened alone from another folder', () => {
+  it('asks for nothing, breaks no policy, shows its pictures and styles, and keeps ticks', async () => {
+    const requests: string[] = [];
+    const { page, faults } = await open(browser, top, 'received files/lamp-cradle.html');
+    page.on('request', (request) => requests.push(request.url()));
+    await page.reload();
+    expect(requests.filter((url) => !url.startsWith('data:'))).toEqual([page.url()]);
+    expect(faults.filter((fault) => !fault.startsWith('asked data:'))).toEqual([]);
+    expect(await page.evaluate('[...document.images].map((image) => image.naturalWidth > 0)')).toEqual([
+      true,
+    ]);
+    expect(await page.evaluate('getComputedStyle(document.body).backgroundColor')).toBe('rgb(252, 251, 248)');
+    await page.getByRole('radio', { name: 'No' }).check();
+    expect(await page.locator('#fog-aim').isVisible()).toBe(false);
+    await page.locator('#arch .bay-tick input').first().check();
+    await page.reload();
+    expect(await page.locator('#arch .bay-tick input').first().isChecked()).toBe(true);
+    const links = await page
+      .locator('a[href]')
+      .evaluateAll((all) => all.map((one) => one.getAttribute('href')));
+    expect(links.filter((href) => !href?.startsWith('#'))).toEqual([]);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+    await page.context().close();
+  });
+
+  it('is linked from the page of the guide with its weight', async () => {
+    const { page } = await open(browser, join(top, 'site'), 'guides/lamp-cradle/index.html');
+    const link = page.getByRole('link', { name: /One file for a phone, [\d.]+ (?:kB|MB)/ });
+    expect(await link.getAttribute('href')).toBe('lamp-cradle.html');
+    expect((await link.boundingBox())?.height).toBeGreaterThanOrEqual(56);
+    await page.context().close();
+  });
+});

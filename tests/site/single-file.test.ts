@@ -1,0 +1,37 @@
+import { createHash } from 'node:crypto';
+import { describe, expect, it } from 'vitest';
+import { buildSite } from '../../src/site/build-site.ts';
+import { overBudgetWords, SINGLE_FILE_BUDGET, weightWords } from '../../src/site/single-file.ts';
+import { files, filesBelow, inspection, outputFolder } from './workspace.ts';
+
+describe('a guide in one file', () => {
+  it('lets in its own style and script by their hashes, and nothing else', async () => {
+    const folder = await outputFolder();
+    await buildSite(inspection(), files(), folder);
+    const latin = (await filesBelow(folder)).get('guides/lamp-cradle/lamp-cradle.html') ?? '';
+    const html = Buffer.from(latin, 'latin1').toString();
+    const policy = /Content-Security-Policy" content="([^"]*)"/.exec(html)?.[1] ?? '';
+    const hash = (text: string) => `sha256-${createHash('sha256').update(text).digest('base64')}`;
+    const [, style = ''] = /<style>(.*?)<\/style>/s.exec(html) ?? [];
+    const [, script = ''] = /<script>(.*?)<\/script>/s.exec(html) ?? [];
+    expect(style).toContain('.bay-tick');
+    expect(script).toContain('bay_data');
+    const plain = policy.replaceAll('&#39;', "'");
+    expect(plain).toBe(
+      `default-src 'none'; img-src data:; style-src '${hash(style)}'; script-src '${hash(script)}'; base-uri 'none'; form-action 'none'`,
+    );
+    expect(html).not.toMatch(/<link\b|\ssrc="(?!data:)|\ssrcset=|\sstyle=/);
+  });
+
+  it('is told of in a line where it is over its budget', () => {
+    expect(overBudgetWords('guides/a/a.html', SINGLE_FILE_BUDGET)).toBeNull();
+    expect(overBudgetWords('guides/a/a.html', 7_300_000)).toBe(
+      'guides/a/a.html is 7.3 MB, over the 5.0 MB for a guide in one file; fewer or smaller pictures make it lighter',
+    );
+    expect([weightWords(820), weightWords(99_999), weightWords(206_116)]).toEqual([
+      '1 kB',
+      '100 kB',
+      '0.2 MB',
+    ]);
+  });
+});
