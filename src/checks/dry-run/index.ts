@@ -13,7 +13,6 @@ import { fastenerLeftLoose } from './fastener-left-loose.ts';
 import { fastenerLeftOver } from './fastener-left-over.ts';
 import { figureCountDiffers } from './figure-count-differs.ts';
 import { holesDisagree } from './holes-disagree.ts';
-import { itemUnhandled } from './item-unhandled.ts';
 import { kitLeftInBox } from './kit-left-in-box.ts';
 import { needUnmet } from './need-unmet.ts';
 import { oneTimeNotReplaced } from './one-time-not-replaced.ts';
@@ -24,6 +23,7 @@ import { partStillConnected } from './part-still-connected.ts';
 import { partStillCovered } from './part-still-covered.ts';
 import { partStillFastened } from './part-still-fastened.ts';
 import { placeTaken } from './place-taken.ts';
+import { plugUnhandled } from './plug-unhandled.ts';
 import { relationCycle } from './relation-cycle.ts';
 import { relationWrongKind } from './relation-wrong-kind.ts';
 import { replacementShort } from './replacement-short.ts';
@@ -53,7 +53,6 @@ export const dryRunRules: readonly Rule[] = [
   fastenerLeftOver,
   figureCountDiffers,
   holesDisagree,
-  itemUnhandled,
   kitLeftInBox,
   needUnmet,
   oneTimeNotReplaced,
@@ -64,6 +63,7 @@ export const dryRunRules: readonly Rule[] = [
   partStillCovered,
   partStillFastened,
   placeTaken,
+  plugUnhandled,
   relationCycle,
   relationWrongKind,
   replacementShort,
