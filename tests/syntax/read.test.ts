@@ -160,7 +160,7 @@ describe('what a document is made of', () => {
 });
 
 describe('ordinary colons', () => {
-  // The list of DESIGN.md's format: what a technician types without thinking of directives.
+  // What a technician types without thinking of directives.
   const typed = [
     'At 10:30',
     'ratio 3:1',

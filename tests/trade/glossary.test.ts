@@ -3,7 +3,7 @@ import { glossary, isTermOf, namesOfDrive, termOfDrive } from '../../src/trade/g
 import { signalWords } from '../../src/trade/signal-words.ts';
 import { drive as readDrive } from './read.ts';
 
-/** One of each drive that the format knows (DESIGN: the trade's own words). */
+/** One of each drive that the format knows. */
 const drives = [
   'hex 13',
   'hex 1/2 in',
