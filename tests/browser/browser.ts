@@ -42,7 +42,10 @@ export async function open(
     if (message.type() === 'error' || message.type() === 'warning') faults.push(message.text());
   });
   page.on('pageerror', (error) => faults.push(String(error)));
-  page.on('requestfailed', (request) => faults.push(`failed: ${request.url()}`));
+  page.on('requestfailed', (request) => {
+    // A page that is left early gives up its icon: nothing was missing.
+    if (request.failure()?.errorText !== 'net::ERR_ABORTED') faults.push(`failed: ${request.url()}`);
+  });
   page.on('request', (request) => {
     if (!request.url().startsWith('file:')) faults.push(`asked ${request.url()}`);
   });
