@@ -1,5 +1,5 @@
 import { type Drive, parseDrive } from './drives.ts';
-import type { DriveTerm } from './glossary.ts';
+import type { DriveTerm } from './glossary-term.ts';
 
 /*
  * The meanings are our own. Standards are named from memory, by the number alone; the texts were not at hand:

@@ -1,4 +1,4 @@
-import type { FastenerTerm } from './glossary.ts';
+import type { FastenerTerm } from './glossary-term.ts';
 
 /** Every kind of fastener by its shape. Standards from memory, by the number alone; clips: common practice, no source. */
 export const fastenerTerms: readonly Omit<FastenerTerm, 'kind'>[] = [
