@@ -3,7 +3,7 @@ import type { Verb } from '../../model/inline.ts';
 import { actionRule, isFixing } from '../actions.ts';
 import { type Cell, cellsIn, type Fault, type Ledger, lotsAt, plansIn, tell } from './ledger.ts';
 import type { Lot } from './lot.ts';
-import { holdingOf, isInPlace } from './next-state.ts';
+import { holdingOf, isInPlace, slidesUnder } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
 import { laterMove, type Move } from './script.ts';
 
@@ -105,9 +105,12 @@ function blocked(
   tell(ledger, by, fault(move, lot, told, by.side), set);
 }
 
-/** A fastener holds something that is there: the part, or what replaces it. */
+/**
+ * A fastener holds something that is there: the part, or what replaces it. One that frees its part when it is
+ * loosened may go in first, and the part then slides under it.
+ */
 function somethingToHold(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
-  if (isThing(lot)) return;
+  if (isThing(lot) || slidesUnder(lot)) return;
   for (const part of lotsAt(lot.holds, ledger)) absent('nothing-to-hold', move, lot, part, set, ledger);
 }
 

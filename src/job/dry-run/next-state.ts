@@ -8,9 +8,14 @@ export function isInPlace(state: StateName): boolean {
   return state === 'in place' || state === 'tight' || state === 'loosened' || state === 'started';
 }
 
+/** Whether a part comes off, and goes on, under a fastener that is only loosened. */
+export function slidesUnder({ item }: Lot): boolean {
+  return item !== null && isFixing(item) && item.freeWhenLoosened;
+}
+
 /** The states in which a fastener holds its part; one that frees it when loosened need not come out. */
-export function holdingOf({ item }: Lot): (state: StateName) => boolean {
-  const frees = item !== null && isFixing(item) && item.freeWhenLoosened;
+export function holdingOf(lot: Lot): (state: StateName) => boolean {
+  const frees = slidesUnder(lot);
   return (state) => isInPlace(state) && !(frees && state === 'loosened');
 }
 
