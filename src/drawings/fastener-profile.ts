@@ -1,26 +1,11 @@
 import type { Element } from 'hast';
 import { s } from 'hastscript';
 import type { Drive } from '../trade/drives.ts';
+import type { FastenerShape } from '../trade/glossary-term.ts';
 import { NARROW, WIDE } from './shapes.ts';
 
-/** Fasteners that we draw from the side. */
-export type FastenerProfile =
-  | 'hexagon-head'
-  | 'flange-head'
-  | 'socket-head'
-  | 'pan-head'
-  | 'countersunk'
-  | 'nut'
-  | 'flange-nut'
-  | 'rivet-nut'
-  | 'stud'
-  | 'washer'
-  | 'push-in'
-  | 'pull-out'
-  | 'spring-clip';
-
 /** Words of the trade that name a shape, most telling first. */
-const byWord: readonly (readonly [RegExp, FastenerProfile])[] = [
+const byWord: readonly (readonly [RegExp, FastenerShape])[] = [
   [/\b(rivet|insert|blind) nut\b/, 'rivet-nut'],
   [/\bflanged? nut\b/, 'flange-nut'],
   [/\bnut\b/, 'nut'],
@@ -33,7 +18,7 @@ const byWord: readonly (readonly [RegExp, FastenerProfile])[] = [
 ];
 
 /** The profile for a fastener by its name and its drive, or `null` where neither tells. */
-export function profileFor(name: string, drive: Drive | null): FastenerProfile | null {
+export function profileFor(name: string, drive: Drive | null): FastenerShape | null {
   const lower = name.toLowerCase();
   for (const [word, profile] of byWord) if (word.test(lower)) return profile;
   switch (drive?.kind) {
@@ -56,7 +41,7 @@ export function profileFor(name: string, drive: Drive | null): FastenerProfile |
 }
 
 /** A fastener from the side, head up, 32 × 40 units, in the colour of the text. Proportions are typical, not a size. */
-export function fastenerProfile(profile: FastenerProfile): Element {
+export function fastenerProfile(profile: FastenerShape): Element {
   const { wide, narrow } = profiles[profile];
   return s(
     'svg',
@@ -82,7 +67,7 @@ const shank = 'M11 13V37L12.5 38.5H19.5L21 37V13';
 const thread = 'M13 20V38M19 20V38M11 20H21';
 
 /** Wide and narrow lines of each, as path data. */
-const profiles: Readonly<Record<FastenerProfile, { readonly wide: string; readonly narrow: string }>> = {
+const profiles: Readonly<Record<FastenerShape, { readonly wide: string; readonly narrow: string }>> = {
   'hexagon-head': { wide: `M6 4.5L8 3H24L26 4.5V13H6Z${shank}`, narrow: `M11 4V13M21 4V13${thread}` },
   'flange-head': {
     wide: `M8.5 3.5L10 2H22L23.5 3.5V10H8.5ZM8.5 10L4 12.2V14H28V12.2L23.5 10${shank}`,

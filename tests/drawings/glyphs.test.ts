@@ -1,10 +1,11 @@
 import { s } from 'hastscript';
 import { describe, expect, test } from 'vitest';
 import { driveGlyph } from '../../src/drawings/drive-glyph.ts';
-import { type FastenerProfile, fastenerProfile, profileFor } from '../../src/drawings/fastener-profile.ts';
+import { fastenerProfile, profileFor } from '../../src/drawings/fastener-profile.ts';
 import { safetyAlert, type WearSign, wearSign, wearSignFor } from '../../src/drawings/safety-symbol.ts';
 import { hexalobe } from '../../src/drawings/shapes.ts';
 import { type Drive, parseDrive } from '../../src/trade/drives.ts';
+import type { FastenerShape } from '../../src/trade/glossary.ts';
 import { difference, rendered, svgText } from './draw.ts';
 
 function drive(text: string): Drive {
@@ -27,7 +28,7 @@ const drives = [
   'push-in',
   'pull-out',
 ];
-const profiles: FastenerProfile[] = [
+const profiles: FastenerShape[] = [
   'hexagon-head',
   'flange-head',
   'socket-head',
