@@ -85,21 +85,12 @@ function inItem(item: Item): Reference[] {
 
 function inTemplates(guide: Guide): Reference[] {
   return [...guide.templates.values()].flatMap((template) => {
-    const ids = [
-      template.panel,
-      ...[...template.holes, ...template.slots, ...template.patterns].map((hole) => hole.for),
+    const named = (ref: Ref | null, from: string): Reference[] =>
+      ref === null ? [] : [{ ref, wanted: 'item', step: null, from }];
+    const holes = [...template.holes, ...template.slots, ...template.patterns];
+    return [
+      ...named(template.panel, template.title),
+      ...holes.flatMap((hole) => named(hole.for, hole.label)),
     ];
-    return ids.flatMap((id) =>
-      id === null
-        ? []
-        : [
-            {
-              ref: { value: id, at: template.at },
-              wanted: 'item' as const,
-              step: null,
-              from: template.title,
-            },
-          ],
-    );
   });
 }

@@ -137,7 +137,7 @@ const hole = directive({
       label: found.labelText,
       centre: pointIn(values.centre.value, unit),
       diameter: values.diameter.value.base,
-      for: values.for?.value.value ?? null,
+      for: values.for?.value ?? null,
       at: found.at,
     };
   },
@@ -167,7 +167,7 @@ const slot = directive({
       from: pointIn(values.from.value, unit),
       to: pointIn(values.to.value, unit),
       width: values.width.value.base,
-      for: values.for?.value.value ?? null,
+      for: values.for?.value ?? null,
       at: found.at,
     };
   },
@@ -216,7 +216,7 @@ const pattern = directive({
       count: values.count.value,
       diameter: values.diameter.value.base,
       layout,
-      for: values.for?.value.value ?? null,
+      for: values.for?.value ?? null,
       at: found.at,
     };
   },

@@ -40,7 +40,7 @@ export const cutTemplate = directive({
     const template: CutTemplate = {
       id: values.id.value,
       title: found.labelText,
-      panel: values.panel?.value.value ?? null,
+      panel: values.panel?.value ?? null,
       face: values.face?.value ?? 'outside',
       side: values.side?.value ?? null,
       datums: of('datum'),

@@ -1,4 +1,5 @@
 import type { Block } from '../model/block.ts';
+import type { CutHole } from '../model/cut-template.ts';
 import type { Step } from '../model/guide.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
@@ -54,18 +55,18 @@ export function adaptStep(step: Step, by: Adaptation): Step {
 
 /** A template under the names of the guide. */
 export function adaptTemplate({ template, idAt }: DeclaredTemplate, by: Adaptation): DeclaredTemplate {
-  const name = (id: string | null) => (id === null ? null : by.item(id));
-  const feature = <F extends { readonly id: string | null; readonly for: string | null }>(one: F): F => ({
+  const ref = refWith(by.item);
+  const feature = <F extends Pick<CutHole, 'id' | 'for'>>(one: F): F => ({
     ...one,
-    id: name(one.id),
-    for: name(one.for),
+    id: one.id === null ? null : by.item(one.id),
+    for: one.for && ref(one.for),
   });
   return {
     idAt,
     template: {
       ...template,
       id: by.item(template.id),
-      panel: name(template.panel),
+      panel: template.panel && ref(template.panel),
       holes: template.holes.map(feature),
       slots: template.slots.map(feature),
       patterns: template.patterns.map(feature),

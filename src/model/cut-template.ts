@@ -1,5 +1,6 @@
 import type { Span, Written } from '../source/span.ts';
 import type { Degrees, Millimetres } from '../units/quantity.ts';
+import type { Ref } from './inline.ts';
 
 /** The face of the panel on which a template is laid. */
 export type Face = 'outside' | 'inside';
@@ -55,8 +56,8 @@ export interface CutHole {
   readonly label: string;
   readonly centre: CutPoint;
   readonly diameter: Millimetres;
-  /** Id of the item that passes through it. */
-  readonly for: string | null;
+  /** The item that passes through it. */
+  readonly for: Ref | null;
   readonly at: Span;
 }
 
@@ -68,7 +69,7 @@ export interface CutSlot {
   readonly from: CutPoint;
   readonly to: CutPoint;
   readonly width: Millimetres;
-  readonly for: string | null;
+  readonly for: Ref | null;
   readonly at: Span;
 }
 
@@ -88,7 +89,7 @@ export interface CutPattern {
         /** Direction of the first hole, counter-clockwise from "to the right". */
         readonly start: Degrees;
       };
-  readonly for: string | null;
+  readonly for: Ref | null;
   readonly at: Span;
 }
 
@@ -111,8 +112,8 @@ export interface KeepOut {
 export interface CutTemplate {
   readonly id: string;
   readonly title: string;
-  /** Id of the part that is cut. */
-  readonly panel: string | null;
+  /** The part that is cut. */
+  readonly panel: Ref | null;
   readonly face: Face;
   readonly side: TemplateSide | null;
   readonly datums: readonly CutDatum[];

@@ -6,7 +6,7 @@ import { always } from './plans.ts';
 
 /** A cut template as the page tells of it: panel, face and side, datums, its drawing and its files. */
 export function templateView(template: CutTemplate, { guide, shelf }: GuideContext): TemplateView {
-  const panel = template.panel === null ? null : guide.items.get(template.panel);
+  const panel = template.panel === null ? null : guide.items.get(template.panel.value);
   return {
     ...always,
     id: template.id,

@@ -52,7 +52,7 @@ export function template(parts: Partial<CutTemplate>): CutTemplate {
   return {
     id: 'notch',
     title: 'Lower grille notch',
-    panel: 'cover',
+    panel: { value: 'cover', at: span(1) },
     face: 'outside',
     side: null,
     datums: [

@@ -125,7 +125,7 @@ const offItems: Item[] = [
 const notch: CutTemplate = {
   id: 'notch',
   title: 'Lower grille notch',
-  panel: 'cover',
+  panel: { value: 'cover', at: here() },
   face: 'outside',
   side: null,
   datums: [

@@ -53,7 +53,7 @@ function holesFor(
 ): readonly { readonly feature: Feature; readonly times: number }[] {
   return [...guide.templates.values()].flatMap((template) =>
     [...template.holes, ...template.slots, ...template.patterns]
-      .filter((feature) => feature.for === id)
+      .filter((feature) => feature.for?.value === id)
       .map((feature) => ({ feature, times: template.side === 'each' ? 2 : 1 })),
   );
 }

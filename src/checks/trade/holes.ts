@@ -22,7 +22,7 @@ export interface ThreadedHole {
 /** Every hole whose `for=` names a fastener with a thread. */
 export function threadedHoles({ templates, items }: Guide): readonly ThreadedHole[] {
   return [...templates.values()].flatMap(featuresOf).flatMap((feature) => {
-    const item = feature.for === null ? undefined : items.get(feature.for);
+    const item = feature.for === null ? undefined : items.get(feature.for.value);
     if (!item || !isFixing(item) || !item.thread) return [];
     const rivetNut = rivetNutWords.test(item.noun.label);
     return [{ feature, item, thread: item.thread, size: sizeOf(feature), rivetNut }];

@@ -61,8 +61,8 @@ function thingOf(id: string, guide: Guide): readonly string[] {
 function linkedTo(id: string, guide: Guide): readonly string[] {
   const template = guide.templates.get(id);
   if (template) {
-    const holes = featuresOf(template).flatMap((feature) => (feature.for === null ? [] : [feature.for]));
-    return [...(template.panel === null ? [] : [template.panel]), ...holes];
+    const holes = featuresOf(template).flatMap((feature) => feature.for?.value ?? []);
+    return [...(template.panel === null ? [] : [template.panel.value]), ...holes];
   }
   const item = guide.items.get(id);
   if (!item) return [];
