@@ -4,6 +4,7 @@ import { type DrawnSide, type DrawnTemplate, drawTemplate } from '../cut/draw-te
 import type { CutContext } from '../cut/job.ts';
 import { renderText } from '../diagnostics/render-text.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
+import { templateVariants } from '../job/index.ts';
 import type { CutTemplate } from '../model/cut-template.ts';
 import type { PublishedGuide } from '../pages/index-page.ts';
 import { diskFiles, type Inspection, inspect } from '../shop/index.ts';
@@ -52,7 +53,10 @@ export async function cut(
     ...(correction && { correction }),
   };
   const drawn: DrawnTemplate[] = [];
-  for (const template of chosen(published, templateId)) drawn.push(await drawTemplate(template, context));
+  for (const template of chosen(published, templateId)) {
+    for (const variant of templateVariants(template, published.guide, published.job))
+      drawn.push(await drawTemplate(variant.template, context));
+  }
   if (reportFaults(drawn, inspection, workspace, io)) return 1;
 
   const sides = drawn.flatMap((one) => one.sides);

@@ -23,16 +23,26 @@ export function paragraph(
   return { marks, bottom: y };
 }
 
-/** Title, guide, side, face, revision and fingerprint, from the top of a box. */
+/** Title, builds, guide, side, face, revision and fingerprint, from the top of a box. */
 export function titleBlock(resolved: Resolved, box: Bounds, context: SheetContext): Mark[] {
   const width = box.maxX - box.minX;
   const { metrics } = context;
-  const guide = metrics.wrap(context.guideTitle, HEIGHT.small, width).slice(0, 2);
+  const { variant } = resolved;
+  const [first, ...rest] = variant ? metrics.wrap(`ONLY ${variant.builds}`, HEIGHT.small, width, true) : [];
+  const second = rest.length > 0 ? [metrics.fit(rest.join(' '), HEIGHT.small, width, true)] : [];
+  const builds = first === undefined ? [] : [first, ...second];
+  const guide = metrics.wrap(context.guideTitle, HEIGHT.small, width);
+  const named = [
+    ...builds.map((text) => ({ text, bold: true })),
+    ...guide.map((text) => ({ text, bold: false })),
+  ].slice(0, 2);
   const marks: Mark[] = [
     words(metrics.fit(resolved.title, HEIGHT.title, width, true), box.minX, box.maxY - 5.6, HEIGHT.title, {
       bold: true,
     }),
-    ...guide.map((text, i) => words(text, box.minX, box.maxY - 10.5 - i * 4, HEIGHT.small)),
+    ...named.map(({ text, bold }, i) =>
+      words(text, box.minX, box.maxY - 10.5 - i * 4, HEIGHT.small, { bold }),
+    ),
   ];
   identityLines(context, resolved.side, resolved.face).forEach((text, i) => {
     const bold = i === 0 || i === 3;

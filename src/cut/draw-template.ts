@@ -23,7 +23,7 @@ export interface CutFile {
   readonly bytes: Uint8Array;
 }
 
-/** One side of a template as drawn. */
+/** One side of a template, or of one of its variants, as drawn. */
 export interface DrawnSide {
   readonly side: 'left' | 'right' | null;
   readonly face: Face;
@@ -89,7 +89,10 @@ async function drawSide(
   context: CutContext & { readonly metrics: Metrics },
   report: (finding: Finding) => void,
 ): Promise<DrawnSide> {
-  const stem = resolved.side ? `${resolved.id}-${resolved.side}` : resolved.id;
+  const { variant } = resolved;
+  // The underscore keeps the name apart from the ids that authors write.
+  const named = variant ? `${resolved.id}_${variant.suffix}` : resolved.id;
+  const stem = resolved.side ? `${named}-${resolved.side}` : named;
   const files: CutFile[] = [];
   const plans: SheetPlan[] = [];
   for (const paper of context.papers) {
@@ -101,7 +104,9 @@ async function drawSide(
       continue;
     }
     plans.push(drawn.plan);
-    const title = `${resolved.title}${resolved.side ? `, ${resolved.side} side` : ''}`;
+    const title = [resolved.title, resolved.side && `${resolved.side} side`, variant?.builds]
+      .filter((part) => part)
+      .join(', ');
     const suffix = context.correction ? '-corrected' : '';
     const bytes = await writePdf(drawn.sheets, context.fonts, title, context.correction);
     files.push({ name: `${stem}-${paper}${suffix}.pdf`, bytes });
@@ -137,6 +142,7 @@ function printable(resolved: Resolved, metrics: Metrics, report: (finding: Findi
   return {
     ...resolved,
     title: clean(resolved.title),
+    variant: resolved.variant && { ...resolved.variant, builds: clean(resolved.variant.builds) },
     datums: resolved.datums.map((d) => ({ ...d, label: clean(d.label) })),
     cuts: resolved.cuts.map((c) => ({ ...c, label: clean(c.label) })),
     keepOuts: resolved.keepOuts.map((k) => ({ ...k, label: clean(k.label) })),

@@ -30,8 +30,9 @@ export function previewOf(resolved: Resolved, metrics: Metrics): string {
     ...view.marks.map((mark) => markOf(mark, w)),
   ].join('');
   const side = resolved.side ? `, ${resolved.side} side` : '';
+  const builds = resolved.variant ? `, ${resolved.variant.builds}` : '';
   const title = escapeText(
-    `${resolved.title}${side}, seen on the ${resolved.face} face: reduced drawing, not for measuring`,
+    `${resolved.title}${side}${builds}, seen on the ${resolved.face} face: reduced drawing, not for measuring`,
   );
   return `<svg xmlns="http://www.w3.org/2000/svg" class="cut-preview" viewBox="0 0 ${number(w.maxX - w.minX)} ${number(w.maxY - w.minY)}" role="img" aria-label="${title}" fill="none" stroke="currentColor">${inner}</svg>`;
 }

@@ -12,13 +12,13 @@ import { circle, pointsOnCircle, pointsOnLine, slot } from '../geometry/shapes.t
 import type { CutHole, CutTemplate } from '../model/cut-template.ts';
 import type { Span } from '../source/span.ts';
 import { paperTolerance } from '../trade/paper.ts';
+import { isTooTight } from './curve-fit.ts';
 import { type Bit, lintResolved } from './lint.ts';
 import { withUsableNumbers } from './numbers.ts';
 import { outlineContour } from './outline.ts';
 import { letterOf, mm, type Resolved, type ResolvedCut, type Station } from './resolved.ts';
 import {
   ARC_STRAY,
-  CURVE_TOO_TIGHT,
   DATUM_MISSING,
   NOTHING_CUT,
   OUTLINE_CROSSING,
@@ -36,13 +36,17 @@ export function resolve(
 ): { readonly resolved: Resolved; readonly findings: readonly Finding[] } {
   const { findings, report } = collector();
   const template = withUsableNumbers(written, report);
-  const curve = curveOf(template);
   const shapes = [...outlines(template, report), ...round(template)];
-  const cuts = shapes.flatMap((shape, i) => finishCut(shape, letterOf(i), template, curve, report));
+  const curve = curveOf(template);
+  const tooTight = curve !== null && isTooTight(template, shapes, curve, report);
+  const cuts = tooTight
+    ? []
+    : shapes.flatMap((shape, i) => finishCut(shape, letterOf(i), template, curve, report));
   if (cuts.length === 0 && findings.length === 0) {
     report(finding(NOTHING_CUT, template.at, 'this template has no outline, hole, slot or pattern'));
   }
-  reportDatums(template, report);
+  // One that lies too far away is there all the same, and has its finding.
+  reportDatums(written, report);
   const resolved: Resolved = {
     id: template.id,
     title: template.title,
@@ -54,13 +58,18 @@ export function resolve(
       y: template.datums.find((d) => d.axis === 'horizontal')?.position ?? 0,
     },
     cuts,
-    keepOuts: keepOuts(template, curve, report),
-    panel: template.panelOutline ? (outlineContour(template.panelOutline, [], report)?.area ?? null) : null,
+    keepOuts: tooTight ? [] : keepOuts(template, curve, report),
+    panel: panelOf(template, report),
     tolerance: toleranceOf(template, cuts),
+    variant: template.variant,
     at: template.at,
   };
   lintResolved(resolved, template, bits, report);
   return { resolved, findings };
+}
+
+function panelOf({ panelOutlines: [panel] }: CutTemplate, report: Report): Contour | null {
+  return panel ? (outlineContour(panel, [], report)?.area ?? null) : null;
 }
 
 /** A shape as drawn, before it is laid flat and set back. */
@@ -142,15 +151,6 @@ function finishCut(
   curve: Curve | null,
   report: Report,
 ): ResolvedCut[] {
-  const b = contourBounds(shape.area);
-  if (
-    curve &&
-    Math.max(Math.abs(b.minX - curve.crown), Math.abs(b.maxX - curve.crown)) > curve.radius * 0.95
-  ) {
-    const message = `“${shape.label}” reaches further from the upright datum than the curve’s radius of ${mm(curve.radius)} mm allows`;
-    report(finding(CURVE_TOO_TIGHT, shape.at, message));
-    return [];
-  }
   const crossing = selfCrossings(shape.area)[0];
   if (crossing) {
     report(

@@ -1,7 +1,7 @@
 import type { Contour } from '../geometry/contour.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Line } from '../geometry/segment.ts';
-import type { CutDatum, Face } from '../model/cut-template.ts';
+import type { CutDatum, Face, TemplateVariant } from '../model/cut-template.ts';
 import type { Span } from '../source/span.ts';
 
 /** A point that is dimensioned: a corner of an outline, or the centre of a hole. */
@@ -52,6 +52,8 @@ export interface Resolved {
   readonly panel: Contour | null;
   /** Declared, or what paper can hold over the template's longest dimension, mm. */
   readonly tolerance: { readonly declared: number | null; readonly paper: number; readonly longest: number };
+  /** Which of several drawings of the template this is; `null` where there is one. */
+  readonly variant: TemplateVariant | null;
   readonly at: Span;
 }
 

@@ -28,7 +28,8 @@ export function writeSvg(view: View): string {
     ['panel-edge', path('thin', lines.edges)],
     ['dimension', view.marks.map((mark) => markOf(mark, b)).join('')],
   ];
-  const title = escapeText(resolved.title);
+  const { title: name, variant } = resolved;
+  const title = escapeText(variant ? `${name}, ${variant.builds}` : name);
   return `<?xml version="1.0" encoding="UTF-8"?>
 <svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}" fill="none" stroke="black">
 <title>${title}</title>

@@ -18,6 +18,7 @@ import { coordinatesUnitless } from './rules/coordinates-unitless.ts';
 import { outlineMissing } from './rules/outline-missing.ts';
 import { outlineShapeless } from './rules/outline-shapeless.ts';
 import { patternShapeless } from './rules/pattern-shapeless.ts';
+import { when } from './when.ts';
 
 /** One thing that stands in a cut template. */
 export type CutShape =
@@ -50,6 +51,7 @@ const datum = directive({
   attributes: {
     axis: required(oneOf('vertical', 'horizontal')),
     at: required(position),
+    when,
   },
   summary: 'What the technician measures from, and where it lies in the template.',
   example: '::datum[Vehicle centreline]{axis=vertical at="0 mm"}',
@@ -60,6 +62,7 @@ const datum = directive({
           label: found.labelText,
           axis: values.axis.value,
           position: values.at.value.base,
+          when: values.when,
           at: found.at,
         }
       : null,
@@ -75,6 +78,7 @@ const outline = directive({
     'open-edge': oneOf('bottom', 'top', 'left', 'right'),
     from: words,
     of: oneOf('cut', 'panel'),
+    when,
   },
   summary:
     "What is cut away, as points with corner radii or from the maker's drawing; `of=panel` is the panel's own.",
@@ -85,7 +89,7 @@ const outline = directive({
       const path = scope.resolve(values.from.value);
       const text = path === null ? null : scope.textOf(path);
       if (path !== null && text !== null)
-        return { shape, outline: { kind: 'file', path, text, at: values.from.at } };
+        return { shape, outline: { kind: 'file', path, text, when: values.when, at: values.from.at } };
       const message =
         path === null
           ? `"${values.from.value}" lies outside the workspace; put the drawing beside the guide`
@@ -109,6 +113,7 @@ const outline = directive({
             kind: 'corners',
             corners: values.points.value.map((point) => cornerIn(point, unit)),
             openEdge: values['open-edge']?.value ?? null,
+            when: values.when,
             at: values.points.at,
           },
         };
@@ -125,12 +130,13 @@ const hole = directive({
     unit: coordinateUnit,
     diameter: required(size('length')),
     for: ref,
+    when,
   },
   summary: 'A round hole, and what passes through it.',
   example: '::hole[Bolt hole]{#bolt-hole centre="0,40" unit=mm diameter="9 mm" for=m8-bolt}',
   build: ({ values, unknown, directive: found, scope }): CutShape | null => {
     const unit = unitOf(values.unit, values.centre, unknown.has('unit'), scope);
-    if (unit === null || !values.centre || !values.diameter) return null;
+    if (unit === null || unknown.has('when') || !values.centre || !values.diameter) return null;
     return {
       shape: 'hole',
       id: values.id?.value ?? null,
@@ -138,6 +144,7 @@ const hole = directive({
       centre: pointIn(values.centre.value, unit),
       diameter: values.diameter.value.base,
       for: values.for?.value ?? null,
+      when: values.when,
       at: found.at,
     };
   },
@@ -154,12 +161,13 @@ const slot = directive({
     unit: coordinateUnit,
     width: required(size('length')),
     for: ref,
+    when,
   },
   summary: 'A hole with straight sides and round ends, from the centre of one end to that of the other.',
   example: '::slot[Cable slot]{#cable from="0,0" to="40,0" unit=mm width="12 mm"}',
   build: ({ values, unknown, directive: found, scope }): CutShape | null => {
     const unit = unitOf(values.unit, values.from, unknown.has('unit'), scope);
-    if (unit === null || !values.from || !values.to || !values.width) return null;
+    if (unit === null || unknown.has('when') || !values.from || !values.to || !values.width) return null;
     return {
       shape: 'slot',
       id: values.id?.value ?? null,
@@ -168,6 +176,7 @@ const slot = directive({
       to: pointIn(values.to.value, unit),
       width: values.width.value.base,
       for: values.for?.value ?? null,
+      when: values.when,
       at: found.at,
     };
   },
@@ -187,12 +196,13 @@ const pattern = directive({
     start: quantity('angle'),
     unit: coordinateUnit,
     for: ref,
+    when,
   },
   summary: 'Equal holes, evenly spaced along a line or on a circle.',
   example:
     '::pattern[Vent holes]{#vents count=6 diameter="5 mm" centre="0,0" unit=mm circle="100 mm" start="0 deg"}',
   build: ({ values, unknown, directive: found, scope }): CutShape | null => {
-    if (!values.count || !values.diameter) return null;
+    if (!values.count || !values.diameter || unknown.has('when')) return null;
     if (values.along && (values.centre || values.circle)) {
       const message =
         'this pattern has both a line and a circle; keep along="…", or centre="…" with circle="…"';
@@ -217,6 +227,7 @@ const pattern = directive({
       diameter: values.diameter.value.base,
       layout,
       for: values.for?.value ?? null,
+      when: values.when,
       at: found.at,
     };
   },
@@ -251,6 +262,7 @@ const arc = directive({
     through: required(onePoint),
     to: required(onePoint),
     unit: coordinateUnit,
+    when,
   },
   summary:
     'Bends the straight side of an outline between two of its corners into an arc through a third point.',
@@ -263,6 +275,7 @@ const arc = directive({
       from: pointIn(values.from.value, unit),
       through: pointIn(values.through.value, unit),
       to: pointIn(values.to.value, unit),
+      when: values.when,
       at: found.at,
     };
   },
@@ -272,14 +285,14 @@ const keepOut = directive({
   name: 'keep-out',
   form: 'leaf',
   label: 'required',
-  attributes: { points: required(points), unit: coordinateUnit },
+  attributes: { points: required(points), unit: coordinateUnit, when },
   summary: 'Something behind the panel that no cutter may reach.',
   example: '::keep-out[Washer hose, behind]{points="-80,60 80,60 80,75 -80,75" unit=mm}',
   build: ({ values, unknown, directive: found, scope }): CutShape | null => {
     const unit = unitOf(values.unit, values.points, unknown.has('unit'), scope);
     if (unit === null || !values.points) return null;
     const typed = values.points.value.map((point) => pointIn(point, unit));
-    return { shape: 'keep-out', label: found.labelText, points: typed, at: found.at };
+    return { shape: 'keep-out', label: found.labelText, points: typed, when: values.when, at: found.at };
   },
 });
 

@@ -29,7 +29,8 @@ export const cutTemplate = directive({
     join: oneOf('round', 'mitre'),
     when,
   },
-  summary: 'A full-scale template: outline, holes, datums and what lies behind, seen on the stated face.',
+  summary:
+    'A full-scale template: outline, holes, datums and what lies behind, seen on the stated face. Where what stands in it has a `when`, there are sheets for each drawing that a build really has, and each says which builds it is for.',
   example:
     ':::cut-template[Grille notch]{#notch panel=cover face=outside}\n::datum[Vehicle centreline]{axis=vertical at="0 mm"}\n::outline{points="-62,0 62,0 62,38 r6 -62,38 r6" unit=mm open-edge=bottom}\n:::',
   build: ({ values, directive: found, scope }) => {
@@ -50,13 +51,14 @@ export const cutTemplate = directive({
       slots: of('slot'),
       patterns: of('pattern'),
       keepOuts: of('keep-out'),
-      panelOutline: shapes.flatMap((shape) => (shape.shape === 'panel' ? [shape.outline] : []))[0] ?? null,
+      panelOutlines: shapes.flatMap((shape) => (shape.shape === 'panel' ? [shape.outline] : [])),
       tolerance: lengthOf(values.tolerance),
       web: lengthOf(values.web),
       setBack: lengthOf(values['set-back']),
       curveRadius: lengthOf(values['curve-radius']),
       join: values.join?.value ?? 'round',
       cutterRadius: null,
+      variant: null,
       at: found.at,
     };
     return { template, idAt: values.id.at, when: values.when };

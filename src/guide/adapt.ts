@@ -56,8 +56,12 @@ export function adaptStep(step: Step, by: Adaptation): Step {
 /** A template under the names of the guide. */
 export function adaptTemplate({ template, idAt }: DeclaredTemplate, by: Adaptation): DeclaredTemplate {
   const ref = refWith(by.item);
-  const feature = <F extends Pick<CutHole, 'id' | 'for'>>(one: F): F => ({
+  const conditional = <F extends Pick<CutHole, 'when'>>(one: F): F => ({
     ...one,
+    when: adaptWhen(one.when, by),
+  });
+  const feature = <F extends Pick<CutHole, 'id' | 'for' | 'when'>>(one: F): F => ({
+    ...conditional(one),
     id: one.id === null ? null : by.item(one.id),
     for: one.for && ref(one.for),
   });
@@ -70,6 +74,11 @@ export function adaptTemplate({ template, idAt }: DeclaredTemplate, by: Adaptati
       holes: template.holes.map(feature),
       slots: template.slots.map(feature),
       patterns: template.patterns.map(feature),
+      datums: template.datums.map(conditional),
+      outlines: template.outlines.map(conditional),
+      arcs: template.arcs.map(conditional),
+      keepOuts: template.keepOuts.map(conditional),
+      panelOutlines: template.panelOutlines.map(conditional),
     },
   };
 }

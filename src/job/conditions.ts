@@ -1,9 +1,11 @@
 import type { Block } from '../model/block.ts';
+import type { CutTemplate } from '../model/cut-template.ts';
 import type { Guide, Section, Step } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { Prose } from '../model/prose.ts';
 import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
+import { conditionalsOf } from './template-variants.ts';
 import { prosesOf } from './walk.ts';
 
 /** What a condition of a guide stands on. */
@@ -11,7 +13,8 @@ export type ConditionOn =
   | { readonly kind: 'item'; readonly item: Item }
   | { readonly kind: 'step'; readonly section: Section; readonly step: Step }
   | { readonly kind: 'block'; readonly step: Step | null; readonly block: Block }
-  | { readonly kind: 'words'; readonly step: Step | null; readonly block: Block };
+  | { readonly kind: 'words'; readonly step: Step | null; readonly block: Block }
+  | { readonly kind: 'feature'; readonly step: Step | null; readonly template: CutTemplate };
 
 /** A condition where an author wrote it. */
 export interface ConditionPlace {
@@ -25,25 +28,32 @@ export interface ConditionPlace {
 export function conditionsOf(guide: Guide): readonly ConditionPlace[] {
   const items = [...guide.items.values()].flatMap((item) => placed(item.when, [], { kind: 'item', item }));
   const sections = guide.sections.flatMap((section) => [
-    ...inBlocks(section.intro, null, []),
+    ...inBlocks(section.intro, null, [], guide),
     ...section.steps.flatMap((step) => [
       ...placed(step.when, [], { kind: 'step', section, step }),
-      ...inBlocks(step.blocks, step, step.when ? [step.when.value] : []),
+      ...inBlocks(step.blocks, step, step.when ? [step.when.value] : [], guide),
     ]),
   ]);
-  return [...items, ...inBlocks(guide.opening, null, []), ...sections];
+  return [...items, ...inBlocks(guide.opening, null, [], guide), ...sections];
 }
 
 function inBlocks(
   blocks: readonly Block[],
   step: Step | null,
   outer: readonly When[],
+  guide: Pick<Guide, 'templates'>,
 ): readonly ConditionPlace[] {
   return blocks.flatMap((block) => {
     const own = block.type === 'prose' ? null : block.when;
     const inside = own ? [...outer, own.value] : outer;
+    const template = block.type === 'template' ? guide.templates.get(block.template.value) : undefined;
     return [
       ...placed(own, outer, { kind: 'block', step, block }),
+      ...(template
+        ? conditionalsOf(template).flatMap(({ when }) =>
+            placed(when, inside, { kind: 'feature', step, template }),
+          )
+        : []),
       ...prosesOf(block).flatMap((prose) => inProse(prose, inside, { kind: 'words', step, block })),
     ];
   });

@@ -15,7 +15,9 @@ export {
   totalCount,
 } from './phrase.ts';
 export { helperWords, secondTechnicianWords } from './schedule/index.ts';
-export { type Feature, findTarget, holesOf, type Target } from './target.ts';
+export { type Feature, findTarget, holesOf, type Target, whensOfTarget } from './target.ts';
+export { placeOfTemplate } from './template-place.ts';
+export { type DrawnVariant, templateVariants } from './template-variants.ts';
 export { toolsOf } from './uses.ts';
 export { actionsOf, inlinesOf, type Placed, placedIn, placedInStep, stepsOf } from './walk.ts';
 export { allHold, holds, optionsIn, whenKey } from './when.ts';

@@ -1,6 +1,9 @@
 import type { CutHole, CutPattern, CutSlot, CutTemplate } from '../model/cut-template.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
+import type { When } from '../model/when.ts';
+import type { Written } from '../source/span.ts';
+import { placeOfTemplate } from './template-place.ts';
 
 /** A hole, slot or row of holes of a template that an action can name. */
 export type Feature = CutHole | CutSlot | CutPattern;
@@ -27,6 +30,14 @@ export function findTarget(guide: Pick<Guide, 'items' | 'templates'>, id: string
     if (feature) return { kind: 'hole', template: owner, feature };
   }
   return null;
+}
+
+/** The conditions under which a target is there: its own, and those of the place of its template. */
+export function whensOfTarget(guide: Guide, target: Target): readonly Written<When>[] {
+  if (target.kind === 'item') return target.item.when ? [target.item.when] : [];
+  const own = target.kind === 'hole' && target.feature.when ? [target.feature.when] : [];
+  const { at } = target.template;
+  return [...placeOfTemplate(guide, target.template.id).map((value) => ({ value, at })), ...own];
 }
 
 /** How many holes a feature makes, on one side. */

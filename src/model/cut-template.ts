@@ -1,6 +1,7 @@
 import type { Span, Written } from '../source/span.ts';
 import type { Degrees, Millimetres } from '../units/quantity.ts';
 import type { Ref } from './inline.ts';
+import type { When } from './when.ts';
 
 /** The face of the panel on which a template is laid. */
 export type Face = 'outside' | 'inside';
@@ -24,8 +25,15 @@ export interface CutCorner {
   readonly at: Span;
 }
 
+/** Something on a template that only some builds may have; `null` stands for every build. */
+interface Conditional {
+  readonly when: Written<When> | null;
+}
+
 /** What is cut away, as corners that the author typed or as a file of the accessory's maker. */
-export type CutOutline =
+export type CutOutline = Conditional & DrawnOutline;
+
+type DrawnOutline =
   | {
       readonly kind: 'corners';
       readonly corners: readonly CutCorner[];
@@ -43,7 +51,7 @@ export type CutOutline =
     };
 
 /** Bends the straight side of an outline between two of its corners into an arc through a third point. */
-export interface CutArc {
+export interface CutArc extends Conditional {
   readonly from: CutPoint;
   readonly through: CutPoint;
   readonly to: CutPoint;
@@ -51,7 +59,7 @@ export interface CutArc {
 }
 
 /** One round hole. */
-export interface CutHole {
+export interface CutHole extends Conditional {
   readonly id: string | null;
   readonly label: string;
   readonly centre: CutPoint;
@@ -62,7 +70,7 @@ export interface CutHole {
 }
 
 /** A hole with two straight sides and two round ends. */
-export interface CutSlot {
+export interface CutSlot extends Conditional {
   readonly id: string | null;
   readonly label: string;
   /** Centres of the two round ends. */
@@ -74,7 +82,7 @@ export interface CutSlot {
 }
 
 /** Equal holes, evenly spaced on a line (both ends included) or on a circle. */
-export interface CutPattern {
+export interface CutPattern extends Conditional {
   readonly id: string | null;
   readonly label: string;
   readonly count: number;
@@ -94,7 +102,7 @@ export interface CutPattern {
 }
 
 /** What the technician measures from. A vertical datum is a line x = position, a horizontal one y = position. */
-export interface CutDatum {
+export interface CutDatum extends Conditional {
   readonly label: string;
   readonly axis: 'vertical' | 'horizontal';
   readonly position: Millimetres;
@@ -102,13 +110,24 @@ export interface CutDatum {
 }
 
 /** Something behind the panel that no cutter may reach. */
-export interface KeepOut {
+export interface KeepOut extends Conditional {
   readonly label: string;
   readonly points: readonly CutPoint[];
   readonly at: Span;
 }
 
-/** A cut template as the author wrote it. Features that could not be read are left out. */
+/** Which of several drawings of one template this is. */
+export interface TemplateVariant {
+  /** Follows the template's id in the names of its files: `fog-yes`. */
+  readonly suffix: string;
+  /** The builds that it is for, in a technician's words: "with front fog lamps". */
+  readonly builds: string;
+}
+
+/**
+ * A cut template as the author wrote it, or as some builds have it. Features that could not be read are left
+ * out.
+ */
 export interface CutTemplate {
   readonly id: string;
   readonly title: string;
@@ -123,8 +142,8 @@ export interface CutTemplate {
   readonly slots: readonly CutSlot[];
   readonly patterns: readonly CutPattern[];
   readonly keepOuts: readonly KeepOut[];
-  /** The outline that the panel itself carries, in the same coordinates. */
-  readonly panelOutline: CutOutline | null;
+  /** The outline that the panel itself carries, in the same coordinates: the first that a build has. */
+  readonly panelOutlines: readonly CutOutline[];
   /** How far the finished cut may be off its true place. */
   readonly tolerance: Written<Millimetres> | null;
   /** The least width of panel that must stay between two cuts. */
@@ -137,6 +156,8 @@ export interface CutTemplate {
   readonly join: 'round' | 'mitre';
   /** Radius of the cutter that the cutting step names: no inner corner can be tighter. */
   readonly cutterRadius: Written<Millimetres> | null;
+  /** `null` as written, and where every build has the same. */
+  readonly variant: TemplateVariant | null;
   readonly at: Span;
 }
 

@@ -75,17 +75,18 @@ export interface TemplateView extends Shown {
   readonly printCheck: PrintCheckView | null;
 }
 
-/** A reduced drawing of one side of a template. */
-export interface TemplateDrawing {
+/** A reduced drawing of one side of a template, or of what some builds have of it. */
+export interface TemplateDrawing extends Shown {
   /** "Left side"; `null` for a template without sides. */
   readonly side: string | null;
   readonly drawing: Markup;
 }
 
 /** A file of a template. */
-export interface TemplateFile {
+export interface TemplateFile extends Shown {
   readonly href: string;
   readonly name: string;
+  /** Tells its builds too, where it is for some alone. */
   readonly detail: string;
 }
 

@@ -1,11 +1,12 @@
-import type { CutTemplate } from '../model/cut-template.ts';
+import type { CutDatum, CutTemplate } from '../model/cut-template.ts';
 import { formatBoth, quantityOf } from '../units/format.ts';
 import type { TemplateView } from './block-views.ts';
 import type { GuideContext } from './context.ts';
-import { always } from './plans.ts';
+import { always, shownWhen } from './plans.ts';
 
 /** A cut template as the page tells of it: panel, face and side, datums, its drawing and its files. */
-export function templateView(template: CutTemplate, { guide, shelf }: GuideContext): TemplateView {
+export function templateView(template: CutTemplate, context: GuideContext): TemplateView {
+  const { guide, shelf } = context;
   const panel = template.panel === null ? null : guide.items.get(template.panel.value);
   return {
     ...always,
@@ -16,11 +17,17 @@ export function templateView(template: CutTemplate, { guide, shelf }: GuideConte
       `Laid on the ${template.face}`,
       sideWords(template.side),
     ].filter((fact) => fact !== null),
-    datums: template.datums.map(({ label, position }) =>
-      position === 0 ? label : `${label}: ${formatBoth(quantityOf('length', position, 'mm'))} from zero`,
-    ),
+    datums: template.datums.map((datum) => datumWords(datum, context)),
     ...shelf.template(template.id),
   };
+}
+
+/** "Lower edge of the cover: 40 mm (1-9/16 in) from zero, with front fog lamps". */
+function datumWords({ label, position, when }: CutDatum, context: GuideContext): string {
+  const place =
+    position === 0 ? label : `${label}: ${formatBoth(quantityOf('length', position, 'mm'))} from zero`;
+  const { only } = shownWhen(context, when);
+  return only === null ? place : `${place}, ${only}`;
 }
 
 function sideWords(side: CutTemplate['side']): string | null {

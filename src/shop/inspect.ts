@@ -67,8 +67,8 @@ export async function inspect(
     };
     const placed = placedReport(placeChains(value), report);
     for (const rule of rulesFor(subject.lost)) rule.run(subject, placed);
-    judgeTemplates(value, read, placed);
-    await checkPage(value, shop, look, placed);
+    judgeTemplates(value, subject.job, read, placed);
+    await checkPage(value, shop, look, placed, subject.lost);
     jobs.set(value.id, subject.job);
   }
   const echoes = echoesOfLists(general.findings);

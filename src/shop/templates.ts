@@ -1,3 +1,4 @@
+import { witnessNotes } from '../checks/builds/witness.ts';
 import type { SheetContext } from '../cut/job.ts';
 import type { Bit } from '../cut/lint.ts';
 import { type Fonts, metricsOf } from '../cut/metrics.ts';
@@ -7,14 +8,18 @@ import { LETTERS_MISSING, SHEETS_TOO_MANY } from '../cut/rules.ts';
 import { MOST_SHEETS } from '../cut/sheet-count.ts';
 import { tooManySheets } from '../cut/sheets.ts';
 import type { Finding } from '../diagnostics/finding.ts';
-import type { Report } from '../diagnostics/report.ts';
+import { collector, type Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
+import { templateVariants } from '../job/index.ts';
+import type { CutTemplate } from '../model/cut-template.ts';
 import type { Guide } from '../model/guide.ts';
+import type { Job } from '../model/job.ts';
 import type { ShopSettings } from '../model/shop.ts';
+import type { Build } from '../model/when.ts';
 import type { Span } from '../source/span.ts';
 
 /** Judges the cut templates of a guide, given what was found while reading it. */
-export type JudgeTemplates = (guide: Guide, read: readonly Finding[], report: Report) => void;
+export type JudgeTemplates = (guide: Guide, job: Job, read: readonly Finding[], report: Report) => void;
 
 /**
  * Makes the judge of a shop's templates: their shapes, and, with the fonts of the sheets, whether they can be
@@ -22,21 +27,56 @@ export type JudgeTemplates = (guide: Guide, read: readonly Finding[], report: Re
  */
 export function templateJudge({ papers }: ShopSettings, fonts: Fonts | null): JudgeTemplates {
   const sheets = fonts && { papers, fonts, metrics: metricsOf(fonts), side: null };
-  return (guide, read, report) => {
+  return (guide, job, read, report) => {
     const bits = bitsOf(guide);
     const faults = read.filter(({ severity }) => severity === 'error').map(({ at }) => at);
+    const printed = sheets && { ...sheets, guideTitle: guide.title.value, revision: '', fingerprint: '' };
     for (const template of guide.templates.values()) {
       if (faults.some((at) => within(at, template.at))) continue;
-      const { resolved, findings } = resolve(template, bits);
-      for (const one of findings) report(one);
-      if (!sheets || findings.some(({ severity }) => severity === 'error')) continue;
-      reportSheets(
-        resolved,
-        { ...sheets, guideTitle: guide.title.value, revision: '', fingerprint: '' },
-        report,
-      );
+      const drawn = templateVariants(template, guide, job).map((variant) => ({
+        builds: variant.plans.flatMap((plan) => plan.builds),
+        findings: judge(variant.template, bits, printed),
+      }));
+      for (const one of eachOnce(drawn, guide, job)) report(one);
     }
   };
+}
+
+/** What is wrong with a template as some builds have it. */
+function judge(
+  template: CutTemplate,
+  bits: readonly Bit[] | null,
+  sheets: SheetContext | null,
+): readonly Finding[] {
+  const { resolved, findings } = resolve(template, bits);
+  if (!sheets || findings.some(({ severity }) => severity === 'error')) return findings;
+  const { findings: unprintable, report } = collector();
+  reportSheets(resolved, sheets, report);
+  return [...findings, ...unprintable];
+}
+
+/** What is wrong with one of the drawings that a template comes to, and the builds that have it. */
+interface Judged {
+  readonly builds: readonly Build[];
+  readonly findings: readonly Finding[];
+}
+
+/** The faults of all drawings of a template, each once; one that not all of them have says which builds show it. */
+function eachOnce(drawn: readonly Judged[], guide: Guide, job: Job): readonly Finding[] {
+  const found = new Map<string, { readonly fault: Finding; readonly shownBy: Judged[] }>();
+  for (const one of drawn) {
+    for (const fault of one.findings) {
+      const key = JSON.stringify([fault.code, fault.at, fault.message]);
+      const known = found.get(key);
+      if (known) known.shownBy.push(one);
+      else found.set(key, { fault, shownBy: [one] });
+    }
+  }
+  return [...found.values()].map(({ fault, shownBy }) => {
+    if (shownBy.length === drawn.length) return fault;
+    const builds = shownBy.flatMap((one) => one.builds);
+    return { ...fault, notes: [...fault.notes, ...witnessNotes(builds, guide, job)] };
+  });
 }
 
 function reportSheets(resolved: Resolved, context: SheetContext, report: Report): void {

@@ -1,13 +1,16 @@
 import { type DrawnSide, drawTemplate } from '../cut/draw-template.ts';
 import type { Fonts } from '../cut/metrics.ts';
 import { markup } from '../html/markup.ts';
+import { type DrawnVariant, templateVariants } from '../job/index.ts';
 import type { SheetPlan } from '../model/cut-template.ts';
 import type { Shop } from '../model/shop.ts';
 import type { TemplateFile } from '../pages/block-views.ts';
 import type { Shelf } from '../pages/context.ts';
 import { shortFingerprint } from '../pages/identity.ts';
 import type { PublishedGuide } from '../pages/index-page.ts';
+import { always, shownIn } from '../pages/plans.ts';
 import { printCheckView } from '../pages/print-check.ts';
+import type { Shown } from '../pages/shared-views.ts';
 import { PAPERS } from '../trade/paper.ts';
 
 /** What a template comes to: its files, by path from the guide's folder, and how the page shows it. */
@@ -28,18 +31,35 @@ export async function drawTemplates(
   const outputs = new Map<string, CutOutput>();
   for (const template of published.guide.templates.values()) {
     const context = { ...sheetIdentity(published), papers: settings.papers, fonts, side: null };
-    const { sides } = await drawTemplate(template, context);
-    const files = sides.flatMap((side) => side.files);
+    const drawn: Drawn[] = [];
+    for (const variant of templateVariants(template, published.guide, published.job)) {
+      const shown = shownVariant(variant, published);
+      const { sides } = await drawTemplate(variant.template, context);
+      drawn.push(...sides.map((side) => ({ ...side, shown })));
+    }
     outputs.set(template.id, {
-      files: files.map(({ name, bytes }) => ({ path: folder + name, bytes })),
+      files: drawn.flatMap(({ files }) => files.map(({ name, bytes }) => ({ path: folder + name, bytes }))),
       view: {
-        drawings: sides.map(({ side, preview }) => ({ side: sideWords(side), drawing: markup(preview) })),
-        files: sides.flatMap(filesOfSide),
-        printCheck: sides.length > 0 ? printCheckView(published.guide.id, template.id) : null,
+        drawings: drawn.map(({ shown, side, preview }) => ({
+          ...shown,
+          side: sideWords(side),
+          drawing: markup(preview),
+        })),
+        files: drawn.flatMap(filesOfSide),
+        printCheck: drawn.length > 0 ? printCheckView(published.guide.id, template.id) : null,
       },
     });
   }
   return outputs;
+}
+
+/** One side of a template, and the builds that it is drawn for. */
+type Drawn = DrawnSide & { readonly shown: Shown };
+
+/** For which plans one of several drawings stands, in the words of its sheets. */
+function shownVariant({ template, plans }: DrawnVariant, published: PublishedGuide): Shown {
+  if (!template.variant) return always;
+  return { ...shownIn(published, plans), only: template.variant.builds };
 }
 
 /** What every sheet says of the guide that it belongs to. */
@@ -51,13 +71,14 @@ export function sheetIdentity({ guide, job }: PublishedGuide) {
   };
 }
 
-function filesOfSide({ side, files, plans }: DrawnSide): readonly TemplateFile[] {
+function filesOfSide({ shown, side, files, plans }: Drawn): readonly TemplateFile[] {
   return files.map(({ name }) => {
     const plan = plans.find(({ paper }) => name.endsWith(`-${paper}.pdf`));
     const words = plan ? sheetWords(plan) : drawingWords(name);
     return {
+      ...shown,
       href: folder + name,
-      name: [words.name, sideWords(side)].filter((part) => part).join(', '),
+      name: [words.name, sideWords(side), shown.only].filter((part) => part).join(', '),
       detail: words.detail,
     };
   });

@@ -196,7 +196,15 @@ describe('a maker’s outline', () => {
 
   test('a gap is a finding', () => {
     const one = template({
-      outlines: [{ kind: 'file', path: 'notch.svg', text: svg('<path d="M20 20H80V60"/>'), at: span(3) }],
+      outlines: [
+        {
+          kind: 'file',
+          path: 'notch.svg',
+          text: svg('<path d="M20 20H80V60"/>'),
+          when: null,
+          at: span(3),
+        },
+      ],
     });
     expect(resolve(one).findings[0]).toMatchObject({ code: 'cut-outline-open', at: span(3) });
   });
@@ -254,5 +262,29 @@ test('a template of too many sheets is refused with the number it would need', a
   const { findings } = await drawTemplate(one, { ...CONTEXT, papers: ['a4'] });
   expect(findings[0]?.message).toMatch(
     /^this template would need \d+ sheets of A4; 40 is the most that can be laid true$/,
+  );
+});
+
+test('a drawing that some builds alone have says so in its name, in its words and on every sheet', async () => {
+  const { getDocument } = await import('pdfjs-dist/legacy/build/pdf.mjs');
+  const variant = { suffix: 'fog-yes', builds: 'with front fog lamps' };
+  const { files, sides } = await drawTemplate({ ...OPENING, variant }, { ...CONTEXT, papers: ['a4'] });
+  expect(files.map(({ name }) => name)).toEqual([
+    'vent_fog-yes-a4.pdf',
+    'vent_fog-yes.svg',
+    'vent_fog-yes.dxf',
+  ]);
+  const document = await getDocument({ data: new Uint8Array(files[0]?.bytes ?? []) }).promise;
+  expect((await document.getMetadata()).info).toMatchObject({
+    Title: 'Roof vent opening, with front fog lamps',
+  });
+  for (let page = 1; page <= document.numPages; page++) {
+    const { items } = await (await document.getPage(page)).getTextContent();
+    const words = items.map((item) => ('str' in item ? item.str : '')).join(' ');
+    expect(words).toContain('ONLY with front fog lamps');
+  }
+  expect(sides[0]?.preview).toContain('Roof vent opening, with front fog lamps, seen on');
+  expect(new TextDecoder().decode(files[1]?.bytes)).toContain(
+    '<title>Roof vent opening, with front fog lamps</title>',
   );
 });

@@ -36,15 +36,23 @@ export function outline(
       at: span(100 + i),
     }),
   );
-  return { kind: 'corners', corners: all, openEdge, at: span(100) };
+  return { kind: 'corners', corners: all, openEdge, when: null, at: span(100) };
 }
 
 export function hole(x: number, y: number, diameter: number, label = 'Bolt', at = 200): CutHole {
-  return { id: null, label, centre: point(x, y), diameter: mm(diameter), for: null, at: span(at) };
+  return {
+    id: null,
+    label,
+    centre: point(x, y),
+    diameter: mm(diameter),
+    for: null,
+    when: null,
+    at: span(at),
+  };
 }
 
 export function keepOut(label: string, points: readonly (readonly [number, number])[]): KeepOut {
-  return { label, points: points.map(([x, y]) => point(x, y)), at: span(300) };
+  return { label, points: points.map(([x, y]) => point(x, y)), when: null, at: span(300) };
 }
 
 /** A template with both datums at zero and nothing cut. */
@@ -56,8 +64,8 @@ export function template(parts: Partial<CutTemplate>): CutTemplate {
     face: 'outside',
     side: null,
     datums: [
-      { label: 'Vehicle centreline', axis: 'vertical', position: mm(0), at: span(10) },
-      { label: 'Lower edge of the cover', axis: 'horizontal', position: mm(0), at: span(11) },
+      { label: 'Vehicle centreline', axis: 'vertical', position: mm(0), when: null, at: span(10) },
+      { label: 'Lower edge of the cover', axis: 'horizontal', position: mm(0), when: null, at: span(11) },
     ],
     outlines: [],
     arcs: [],
@@ -65,13 +73,14 @@ export function template(parts: Partial<CutTemplate>): CutTemplate {
     slots: [],
     patterns: [],
     keepOuts: [],
-    panelOutline: null,
+    panelOutlines: [],
     tolerance: null,
     web: null,
     setBack: null,
     curveRadius: null,
     join: 'round',
     cutterRadius: null,
+    variant: null,
     at: span(1),
     ...parts,
   };
@@ -106,8 +115,8 @@ export const OPENING: CutTemplate = template({
   id: 'vent',
   title: 'Roof vent opening',
   datums: [
-    { label: 'Roof centreline', axis: 'vertical', position: mm(0), at: span(10) },
-    { label: 'Rear edge of the rail', axis: 'horizontal', position: mm(0), at: span(11) },
+    { label: 'Roof centreline', axis: 'vertical', position: mm(0), when: null, at: span(10) },
+    { label: 'Rear edge of the rail', axis: 'horizontal', position: mm(0), when: null, at: span(11) },
   ],
   outlines: [
     outline([
@@ -126,6 +135,7 @@ export const OPENING: CutTemplate = template({
       diameter: mm(8.5),
       layout: { kind: 'line', from: point(-160, 445), to: point(160, 445) },
       for: null,
+      when: null,
       at: span(400),
     },
   ],

@@ -94,12 +94,14 @@ describe('each fault is told once, in words, at its place', () => {
       'outside the panel',
       template({
         outlines: [PLATE],
-        panelOutline: outline([
-          [-30, 0],
-          [30, 0],
-          [30, 90],
-          [-30, 90],
-        ]),
+        panelOutlines: [
+          outline([
+            [-30, 0],
+            [30, 0],
+            [30, 90],
+            [-30, 90],
+          ]),
+        ],
       }),
       'cut-outside-panel: “Lower grille notch” (A) does not lie within the panel’s outline',
     ],
@@ -191,6 +193,7 @@ describe('bad numbers', () => {
       diameter: mm(3),
       layout,
       for: null,
+      when: null,
       at: span(9),
     };
     expect(findings(template({ patterns: [pattern] }))).toEqual([
@@ -225,7 +228,9 @@ describe('what is worked out', () => {
   });
 
   test('an arc bends the side between two sharp corners', () => {
-    const arcs = [{ from: point(-40, 60), through: point(0, 70), to: point(40, 60), at: span(5) }];
+    const arcs = [
+      { from: point(-40, 60), through: point(0, 70), to: point(40, 60), when: null, at: span(5) },
+    ];
     const { resolved, findings: found } = resolve(template({ outlines: [PLATE], arcs }));
     expect(found).toEqual([]);
     expect(contourBounds(resolved.cuts[0]?.area ?? { segments: [], closed: true }).maxY).toBeCloseTo(70, 9);
@@ -248,7 +253,8 @@ describe('what is worked out', () => {
       circle: mm(127),
       start: base<'angle'>(90),
     } as const;
-    const pattern = { id: null, label: 'Ring', count: 6, diameter: mm(6), layout, for: null, at: span(9) };
+    const ring = { id: null, label: 'Ring', count: 6, diameter: mm(6), layout };
+    const pattern = { ...ring, for: null, when: null, at: span(9) };
     const { resolved } = resolve(template({ patterns: [pattern] }));
     expect(resolved.cuts).toHaveLength(6);
     expect(resolved.cuts[0]?.stations[0]?.point.y).toBeCloseTo(163.5, 9);

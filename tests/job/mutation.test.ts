@@ -2,6 +2,7 @@ import { readdir } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { actionsOf, placedIn, stepsOf } from '../../src/job/index.ts';
+import { featuresOf } from '../../src/job/target.ts';
 import type { Guide } from '../../src/model/guide.ts';
 import { type Mutant, mutantsOf } from './mutation/mutants.ts';
 import { openWorkspace } from './mutation/workspace.ts';
@@ -86,6 +87,12 @@ function reasonFor({ change }: Mutant, guide: Guide): string | null {
       const { on } = change.place;
       if (on.kind === 'step') return actionsOf(on.step).length === 0 ? 'a condition on words alone' : null;
       if (on.kind === 'item') return null;
+      if (on.kind === 'feature') {
+        const named = featuresOf(on.template).some(
+          ({ id, when }) => id !== null && when?.at.start === change.place.when.at.start,
+        );
+        return named ? null : 'a condition on a shape that no step names';
+      }
       const done = placedIn([on.block]).some(
         ({ node, whens }) =>
           node.type === 'action' && whens.some(({ at }) => at.start === change.place.when.value.at.start),

@@ -129,8 +129,14 @@ const notch: CutTemplate = {
   face: 'outside',
   side: null,
   datums: [
-    { label: 'Vehicle centreline', axis: 'vertical', position: base<'length'>(0), at: here() },
-    { label: 'Lower edge of the cover', axis: 'horizontal', position: base<'length'>(0), at: here() },
+    { label: 'Vehicle centreline', axis: 'vertical', position: base<'length'>(0), when: null, at: here() },
+    {
+      label: 'Lower edge of the cover',
+      axis: 'horizontal',
+      position: base<'length'>(0),
+      when: null,
+      at: here(),
+    },
   ],
   outlines: [],
   arcs: [],
@@ -138,13 +144,14 @@ const notch: CutTemplate = {
   slots: [],
   patterns: [],
   keepOuts: [],
-  panelOutline: null,
+  panelOutlines: [],
   tolerance: null,
   web: null,
   setBack: null,
   curveRadius: null,
   join: 'round',
   cutterRadius: null,
+  variant: null,
   at: here(),
 };
 

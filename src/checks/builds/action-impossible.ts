@@ -1,5 +1,5 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { actionsOf, stepsOf } from '../../job/index.ts';
+import { actionsOf, findTarget, stepsOf, targetNoun, whensOfTarget } from '../../job/index.ts';
 import type { Rule } from '../rule.ts';
 import { areKnown, buildsOf, buildsWith, witnessNotes } from './witness.ts';
 
@@ -21,18 +21,23 @@ export const actionImpossible: Rule = {
     const builds = buildsOf(job);
     const told = new Set<string>();
     for (const { node, whens } of stepsOf(guide).flatMap(actionsOf)) {
-      const item = guide.items.get(node.target.value);
-      if (!item?.when || node.unknown.has('when') || !areKnown([...whens, item.when.value], guide)) continue;
+      const target = findTarget(guide, node.target.value);
+      const conditions = target ? whensOfTarget(guide, target) : [];
+      const [condition] = conditions;
+      const needed = conditions.map(({ value }) => value);
+      if (!target || !condition || node.unknown.has('when')) continue;
+      if (!areKnown([...whens, ...needed], guide)) continue;
       const done = buildsWith(whens, builds);
-      const there = buildsWith([item.when.value], done);
+      const there = buildsWith(needed, done);
       // On no build at all: that is told of the condition. A derived step repeats its source; one line is enough.
-      if (buildsWith([item.when.value], builds).length === 0) continue;
-      if (there.length === done.length || told.has(item.id)) continue;
-      told.add(item.id);
+      if (buildsWith(needed, builds).length === 0) continue;
+      const { value: id } = node.target;
+      if (there.length === done.length || told.has(id)) continue;
+      told.add(id);
       const missing = done.filter((build) => !there.includes(build));
-      const message = `the ${item.noun.singular} is not on every build for which this is done`;
+      const message = `the ${targetNoun(target).singular} is not on every build for which this is done`;
       const notes = [
-        { message: 'it is there only under this condition', at: item.when.at },
+        { message: 'it is there only under this condition', at: condition.at },
         ...witnessNotes(missing, guide, job),
       ];
       report(finding(card, node.at, message, { notes }));

@@ -1,6 +1,6 @@
 import type { Note } from '../../diagnostics/finding.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { placedIn, placedInStep, stepsOf } from '../../job/index.ts';
+import { findTarget, placedIn, placedInStep, stepsOf, targetNoun, whensOfTarget } from '../../job/index.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Ref } from '../../model/inline.ts';
 import type { When } from '../../model/when.ts';
@@ -28,15 +28,17 @@ export const referenceDropped: Rule = {
     for (const { ref, whens } of namesIn(guide)) {
       const target = conditionOf(ref.value, guide);
       const key = `${ref.at.file}\n${ref.at.start}`;
-      if (!target || told.has(key) || !areKnown([...whens, target.when.value], guide)) continue;
+      const [condition] = target?.whens ?? [];
+      const needed = (target?.whens ?? []).map(({ value }) => value);
+      if (!target || !condition || told.has(key) || !areKnown([...whens, ...needed], guide)) continue;
       const read = buildsWith(whens, builds);
-      const there = buildsWith([target.when.value], read);
+      const there = buildsWith(needed, read);
       // On no build at all: that is told of the condition.
-      if (there.length === read.length || buildsWith([target.when.value], builds).length === 0) continue;
+      if (there.length === read.length || buildsWith(needed, builds).length === 0) continue;
       told.add(key);
       const missing = read.filter((build) => !there.includes(build));
       const notes: Note[] = [
-        { message: 'it is there only under this condition', at: target.when.at },
+        { message: 'it is there only under this condition', at: condition.at },
         ...witnessNotes(missing, guide, job),
       ];
       const message = `${target.name} is not there on every build that reads this`;
@@ -68,9 +70,9 @@ function namesIn(guide: Guide): readonly Named[] {
 function conditionOf(
   id: string,
   guide: Guide,
-): { readonly when: Written<When>; readonly name: string } | null {
-  const item = guide.items.get(id);
-  if (item) return item.when && { when: item.when, name: `the ${item.noun.singular}` };
+): { readonly whens: readonly Written<When>[]; readonly name: string } | null {
+  const target = findTarget(guide, id);
+  if (target) return { whens: whensOfTarget(guide, target), name: `the ${targetNoun(target).singular}` };
   const step: Step | undefined = stepsOf(guide).find((one) => one.id === id);
-  return step?.when ? { when: step.when, name: `the step "${step.titleText}"` } : null;
+  return step?.when ? { whens: [step.when], name: `the step "${step.titleText}"` } : null;
 }

@@ -53,7 +53,8 @@ function siblingsOf({ on, outer }: ConditionPlace): string {
   const depth = String(outer.length);
   switch (on.kind) {
     case 'item':
-      return 'item';
+    case 'feature':
+      return on.kind;
     case 'step':
       return `step ${on.section.id}`;
     case 'block':
@@ -65,6 +66,6 @@ function siblingsOf({ on, outer }: ConditionPlace): string {
 
 /** Things may differ between choices without end; and a derived step repeats its source. */
 function isDerived({ on }: ConditionPlace): boolean {
-  if (on.kind === 'item') return true;
+  if (on.kind === 'item' || on.kind === 'feature') return true;
   return on.step?.origins.some(({ kind }) => kind === 'reverse') ?? false;
 }

@@ -1,7 +1,10 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import type { Feature } from '../../job/index.ts';
-import { holesOf, totalCount } from '../../job/index.ts';
+import { allHold, holesOf, totalCount, whensOfTarget } from '../../job/index.ts';
+import { featuresOf } from '../../job/target.ts';
 import type { Guide } from '../../model/guide.ts';
+import type { Build, When } from '../../model/when.ts';
+import { buildsOf, buildsWith, witnessNotes } from '../builds/witness.ts';
 import type { Rule } from '../rule.ts';
 
 const screws = (count: number) => `::part[Bumper cover]{#cover}
@@ -28,32 +31,57 @@ const card: RuleCard = {
   good: screws(2),
 };
 
-/** The holes that are made for an item are as many as the item's pieces, spares apart. */
+/** What makes holes, and what holds it. */
+const shapes = ['hole', 'slot', 'pattern', 'cut-template'];
+
+/** On every build, the holes that are made for an item are as many as the item's pieces, spares apart. */
 export const holesDisagree: Rule = {
   card,
-  run: ({ guide }, report) => {
+  run: ({ guide, job, lost }, report) => {
+    // A hole that could not be read is missing from the count.
+    if (shapes.some((name) => lost.declarations.has(name))) return;
+    const builds = buildsOf(job);
     for (const item of guide.items.values()) {
       const holes = holesFor(item.id, guide);
       const [first] = holes;
       if (!first || !('count' in item) || item.unknown.has('count') || item.unknown.has('side')) continue;
+      if (lost.ids.has(item.id)) continue;
       const spare = item.kind === 'kit' ? (item.spare?.value ?? 0) : 0;
       const pieces = totalCount(item) - spare * (totalCount(item) / item.count.value);
-      const made = holes.reduce((sum, { feature, times }) => sum + holesOf(feature) * times, 0);
-      if (made === pieces) continue;
+      const fitted = buildsWith(item.when ? [item.when.value] : [], builds);
+      const wrong = fitted.filter((build) => countOn(build, holes) !== pieces);
+      const [build] = wrong;
+      if (!build) continue;
+      const made = countOn(build, holes);
       const message = `the templates make ${made} ${made === 1 ? 'hole' : 'holes'} for ${pieces} ${pieces === 1 ? item.noun.singular : item.noun.plural}`;
       const notes = holes.map(({ feature }) => ({ message: 'made here', at: feature.at }));
-      report(finding(card, item.count.at, message, { notes }));
+      const seen = wrong.length < fitted.length ? witnessNotes(wrong, guide, job) : [];
+      report(finding(card, item.count.at, message, { notes: [...notes, ...seen] }));
     }
   },
 };
 
-function holesFor(
-  id: string,
-  guide: Guide,
-): readonly { readonly feature: Feature; readonly times: number }[] {
+interface Made {
+  readonly feature: Feature;
+  readonly times: number;
+  /** What must hold for it to be made. */
+  readonly whens: readonly When[];
+}
+
+function holesFor(id: string, guide: Guide): readonly Made[] {
   return [...guide.templates.values()].flatMap((template) =>
-    [...template.holes, ...template.slots, ...template.patterns]
+    featuresOf(template)
       .filter((feature) => feature.for?.value === id)
-      .map((feature) => ({ feature, times: template.side === 'each' ? 2 : 1 })),
+      .map((feature) => ({
+        feature,
+        times: template.side === 'each' ? 2 : 1,
+        whens: whensOfTarget(guide, { kind: 'hole', template, feature }).map(({ value }) => value),
+      })),
   );
+}
+
+function countOn(build: Build, holes: readonly Made[]): number {
+  return holes
+    .filter(({ whens }) => allHold(whens, build))
+    .reduce((sum, { feature, times }) => sum + holesOf(feature) * times, 0);
 }

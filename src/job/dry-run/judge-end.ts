@@ -70,7 +70,8 @@ function mayEndSo({ item, count, on }: Lot, { state, set }: Cell, ledger: Ledger
 function judgeCut(lot: Lot, ledger: Ledger): void {
   const { cut } = lot;
   if (!cut) return;
-  const here = ledger.script.lotSets[lot.index] ?? noPlan;
+  const drawn = ledger.script.lotSets[lot.index] ?? noPlan;
+  const here = cut.whole ? drawn & (ledger.script.outlined[lot.index] ?? noPlan) : drawn;
   const others = ledger.script.lots.filter(
     (one) => one.cut?.template === cut.template && one.side === lot.side,
   );
@@ -78,7 +79,6 @@ function judgeCut(lot: Lot, ledger: Ledger): void {
     some.reduce((found, one) => found | plansIn(one, here, ledger, (state) => state === 'done'), noPlan);
   const whole = doneIn(others.filter((one) => one.cut?.whole));
   const holes = doneIn(others.filter((one) => !one.cut?.whole));
-  if (cut.whole && cut.template.outlines.length === 0) return;
   const made = doneIn([lot]) | (cut.whole ? noPlan : whole & ~holes);
   const feature = featuresOf(cut.template).find(({ id }) => id === lot.id);
   const at = cut.whole ? cut.template.at : feature?.at;

@@ -3,11 +3,11 @@ import type { Action, Verb } from '../../model/inline.ts';
 import type { Item, Side } from '../../model/item.ts';
 import type { Build, When } from '../../model/when.ts';
 import { actionRule, targetKinds } from '../actions.ts';
-import { findTarget } from '../target.ts';
+import { findTarget, whensOfTarget } from '../target.ts';
 import { actionsOf, placedIn, provesOf, stepWhens } from '../walk.ts';
 import { holds, whenKey } from '../when.ts';
 import { type Lot, lotsOf } from './lot.ts';
-import { everyPlan, type MembersOf, membership, type PlanSet, plansWhere } from './plan-set.ts';
+import { everyPlan, type MembersOf, membership, noPlan, type PlanSet, plansWhere } from './plan-set.ts';
 
 /** One action on one side of the vehicle, or on all that it names. */
 export interface Move {
@@ -37,6 +37,8 @@ export interface Script {
   readonly scenes: readonly Scene[];
   /** For each lot, the plans that have it. */
   readonly lotSets: readonly PlanSet[];
+  /** For the lot of each template, the plans in which it has an outline to cut; no plans for other lots. */
+  readonly outlined: readonly PlanSet[];
   /** For each lot, the conditions and measures that its item asks for. */
   readonly lotNeeds: readonly (readonly Lot[])[];
   /** The conditions and measures that a step or an item asks for. */
@@ -84,7 +86,15 @@ export function scriptOf(guide: Guide, builds: readonly Build[]): Script {
     membersOf: membership(builds.length),
     lots,
     scenes: [...scenes, proving],
-    lotSets: lots.map(({ item }) => setOf(item?.when ? [item.when.value] : [])),
+    lotSets: lots.map(({ id }) => {
+      const target = findTarget(guide, id);
+      return setOf(target ? whensOfTarget(guide, target).map(({ value }) => value) : []);
+    }),
+    outlined: lots.map(({ cut }) =>
+      cut?.whole
+        ? cut.template.outlines.reduce((set, { when }) => set | setOf(when ? [when.value] : []), noPlan)
+        : noPlan,
+    ),
     lotNeeds,
     needed: new Set([...scenes.map((scene) => scene.needs), ...lotNeeds].flat()),
     sound,
