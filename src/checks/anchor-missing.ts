@@ -15,7 +15,7 @@ const card: RuleCard = {
 /** Every link with a `#` names a section, a step or a template of the page that it leads to. */
 export const anchorMissing: PageRule = {
   card,
-  runOnPage: (page, shop, report) => {
+  runOnPage: (page, shop, report, lost) => {
     for (const link of page.links) {
       const target = linkTarget(page, link.href);
       if (target.kind !== 'file' || target.path === null || target.anchor === null) continue;
@@ -24,6 +24,7 @@ export const anchorMissing: PageRule = {
       // A missing file is told by another rule; a file that is no page has no anchors to check.
       const anchors = anchorsOf(shop, target.path);
       if (anchors === null || anchors.has(target.anchor)) continue;
+      if (target.path === page.file && (lost.nameless || lost.ids.has(target.anchor))) continue;
       const help = didYouMean(nearest(target.anchor, anchors).map((id) => `#${id}`));
       const where = target.path === page.file ? 'this page' : target.path;
       report(

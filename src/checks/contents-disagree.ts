@@ -41,26 +41,27 @@ export const contentsDisagree: Rule = {
   run: ({ guide: { items, contents }, lost }, report) => {
     if (contents === null) return;
     const kit = [...items.values()].filter((item): item is KitItem => item.kind === 'kit');
-    for (const [id, { value: packed, at }] of contents) {
+    // What a mistyped id was meant for is on the list.
+    const meant = new Set<string>();
+    for (const [id, { value: packed, at, idAt }] of contents) {
       const item = kit.find((one) => one.id === id);
       if (!item && !lost.ids.has(id)) {
-        const near = nearest(
+        const known = kit.map((one) => one.id);
+        const [likely] = nearest(
           id,
-          kit.map((one) => one.id),
+          known.filter((one) => !contents.has(one)),
         );
-        const notes = near.length > 0 ? [{ message: `nearest among the kit: ${near.join(' or ')}` }] : [];
-        report(
-          finding(card, at, `the packing list holds "${id}", which the guide does not declare as kit`, {
-            notes,
-          }),
-        );
+        if (likely !== undefined) meant.add(likely);
+        const message = `the packing list holds "${id}", which the guide does not declare as kit`;
+        const suggestion = likely === undefined ? undefined : { at: idAt, text: likely };
+        report(finding(card, idAt, message, { suggestion }));
       } else if (item && !item.unknown.has('count') && totalCount(item) !== packed) {
         const message = `the packing list says ${packed}, the guide declares ${countWords(item)}: ${item.noun.singular}`;
         report(finding(card, at, message, { notes: [{ message: 'declared here', at: item.count.at }] }));
       }
     }
     for (const item of kit) {
-      if (contents.has(item.id)) continue;
+      if (contents.has(item.id) || meant.has(item.id)) continue;
       report(
         finding(card, item.idAt, `the ${item.noun.singular} is not on the packing list under "contents"`),
       );

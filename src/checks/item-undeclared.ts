@@ -1,6 +1,7 @@
 import type { RuleCard } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
 import { findTarget } from '../job/index.ts';
+import { featuresOf } from '../job/target.ts';
 import { type Reference, referencesOf } from './references.ts';
 import type { Rule, Subject } from './rule.ts';
 import { reportUndeclared, type Undeclared, whoNames } from './undeclared.ts';
@@ -18,6 +19,7 @@ const card: RuleCard = {
 export const itemUndeclared: Rule = {
   card,
   run: (subject, report) => {
+    if (subject.lost.nameless) return;
     const missing = referencesOf(subject.guide).filter(
       ({ ref, wanted }) =>
         !['tool', 'alternative', 'step'].includes(wanted) &&
@@ -37,5 +39,6 @@ function describe(first: Reference, { guide, shop }: Subject): Undeclared {
       message,
       notes: [{ message: `the tool crib has it: declare it with ::wear{#${id}}`, at: owned.idAt }],
     };
-  return { message, likely: nearest(id, [...guide.items.keys(), ...guide.templates.keys()])[0] };
+  const holes = [...guide.templates.values()].flatMap(featuresOf).flatMap((hole) => hole.id ?? []);
+  return { message, likely: nearest(id, [...guide.items.keys(), ...guide.templates.keys(), ...holes])[0] };
 }

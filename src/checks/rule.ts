@@ -18,6 +18,8 @@ export interface Lost {
   readonly ids: ReadonlySet<string>;
   /** Names of the directives that could not be read as declarations: `tool`, `supply`. */
   readonly declarations: ReadonlySet<string>;
+  /** Whether one of them has no id that could be guessed, so that an unknown id may be meant for it. */
+  readonly nameless: boolean;
 }
 
 /** A rule that every guide is held against; it reports what it finds and says nothing about unknown values. */
@@ -32,5 +34,5 @@ export type Page = Pick<Guide, 'file' | 'links' | 'pictures' | 'anchors'>;
 /** A rule that every page is held against, of guides and of platforms. */
 export interface PageRule {
   readonly card: RuleCard;
-  readonly runOnPage: (page: Page, shop: Shop, report: Report) => void;
+  readonly runOnPage: (page: Page, shop: Shop, report: Report, lost: Lost) => void;
 }

@@ -17,10 +17,11 @@ const card: RuleCard = {
 /** Every step that a sentence or `trial=` names exists. */
 export const stepUnknown: Rule = {
   card,
-  run: ({ guide }, report) => {
+  run: ({ guide, lost }, report) => {
+    if (lost.nameless) return;
     const steps = stepsOf(guide).map(({ id }) => id);
     const missing = referencesOf(guide).filter(
-      ({ ref, wanted }) => wanted === 'step' && !steps.includes(ref.value),
+      ({ ref, wanted }) => wanted === 'step' && !steps.includes(ref.value) && !lost.ids.has(ref.value),
     );
     reportUndeclared(
       card,

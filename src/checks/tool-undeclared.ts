@@ -18,6 +18,7 @@ export const toolUndeclared: Rule = {
   card,
   run: (subject, report) => {
     const { guide, shop, lost } = subject;
+    if (lost.nameless) return;
     const missing = referencesOf(guide).filter(
       ({ ref, wanted }) =>
         !guide.items.has(ref.value) &&

@@ -5,7 +5,7 @@ import type { Fonts, Metrics } from './metrics.ts';
 /** What a template is printed for; everything that the geometry does not know. */
 export interface CutContext {
   readonly guideTitle: string;
-  /** As the guide states it: `3`. */
+  /** As the guide states it: `3`; empty where it states none. */
   readonly revision: string;
   readonly fingerprint: string;
   readonly papers: readonly PaperName[];
@@ -28,7 +28,9 @@ export function identityLines(context: CutContext, side: string | null, face: Fa
   const { correction } = context;
   return [
     `${side ? `${side.toUpperCase()} SIDE, laid` : 'Laid'} on the ${face.toUpperCase()} face`,
-    `Revision ${context.revision} · fingerprint ${context.fingerprint}`,
+    context.revision === ''
+      ? `Fingerprint ${context.fingerprint}`
+      : `Revision ${context.revision} · fingerprint ${context.fingerprint}`,
     'SCALE 1:1 · cut the middle of the wide line',
     // Short enough for the strip of a tile.
     ...(correction ? [`CORRECTED ×${correction.x.toFixed(4)} across, ×${correction.y.toFixed(4)} up`] : []),

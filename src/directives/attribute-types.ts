@@ -160,7 +160,9 @@ export const estimate: AttributeType<Estimate> = {
   expects: 'a time, a range or least/likely/most, as in `5 min`, `3..6 min`, `4/6/15 min`',
   read: (text) => {
     const reading = parseEstimate(text);
-    return reading.ok ? good(reading.estimate) : bad(reading.message, reading.suggestion);
+    if (!reading.ok) return bad(reading.message, reading.suggestion);
+    if (reading.estimate.most > 0) return good(reading.estimate);
+    return bad(`"${text}" is no time at all; write what the work takes, as in "2 min", or leave it out`);
   },
 };
 

@@ -71,7 +71,7 @@ export function readGuide(source: SourceFile, context: GuideContext, report: Rep
         : new Map(
             Object.entries(value.contents).map(([id, count]) => [
               id,
-              { value: count, at: front.valueAt(['contents', id]) },
+              { value: count, at: front.valueAt(['contents', id]), idAt: front.keyAt(['contents', id]) },
             ]),
           ),
     sections,

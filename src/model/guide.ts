@@ -27,7 +27,7 @@ export interface Guide {
   /** What the guide says it does without. */
   readonly nones: readonly None[];
   /** The box's own packing list, by kit id. */
-  readonly contents: ReadonlyMap<string, Written<number>> | null;
+  readonly contents: ReadonlyMap<string, PackedCount> | null;
   readonly sections: readonly Section[];
   /** Text before the first heading. */
   readonly opening: readonly Block[];
@@ -58,6 +58,11 @@ export interface Section {
   readonly intro: readonly Block[];
   readonly steps: readonly Step[];
   readonly at: Span;
+}
+
+/** How many of one thing the box holds, by its own packing list. */
+export interface PackedCount extends Written<number> {
+  readonly idAt: Span;
 }
 
 /** One step: what is done without a break, numbered and ticked. */

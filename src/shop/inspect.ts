@@ -1,4 +1,4 @@
-import { type Page, pageRules, platformAnchors, rulesFor } from '../checks/index.ts';
+import { type Lost, type Page, pageRules, platformAnchors, rulesFor } from '../checks/index.ts';
 import type { Fonts } from '../cut/metrics.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
@@ -12,7 +12,7 @@ import type { SourceFile, Sources } from '../source/source-file.ts';
 import { discover, fileId } from './discover.ts';
 import { echoesOfLists, echoesOfPlatform } from './echoes.ts';
 import type { Inspection } from './inspection.ts';
-import { lostTo } from './lost.ts';
+import { lostTo, nothingLost } from './lost.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
 import { reportUnused } from './procedures.ts';
 import { readLists, type ShopLists } from './read-lists.ts';
@@ -53,7 +53,7 @@ export async function inspect(
   const look = pictureJudge(files, cache);
   const judgeTemplates = templateJudge(lists.settings, fonts);
   for (const { value, report } of platforms) {
-    if (value) await checkPage(platformPage(value), shop, look, report);
+    if (value) await checkPage(platformPage(value), shop, look, report, nothingLost);
   }
   const jobs = new Map<string, Job>();
   for (const { value, findings, report } of guides) {
@@ -126,8 +126,14 @@ function guideContext(
   };
 }
 
-async function checkPage(page: Page, shop: Shop, look: LookAtPictures, report: Report): Promise<void> {
-  for (const rule of pageRules) rule.runOnPage(page, shop, report);
+async function checkPage(
+  page: Page,
+  shop: Shop,
+  look: LookAtPictures,
+  report: Report,
+  lost: Lost,
+): Promise<void> {
+  for (const rule of pageRules) rule.runOnPage(page, shop, report, lost);
   await look(page.file, page.pictures, report);
 }
 

@@ -1,7 +1,17 @@
 import { idsMeant, type Lost } from '../checks/index.ts';
 import type { Finding } from '../diagnostics/finding.ts';
+import { idLike } from '../directives/attribute-types.ts';
+import { directives } from '../directives/index.ts';
 import type { Guide } from '../model/guide.ts';
 import { lineColumn, lineText, type Sources } from '../source/source-file.ts';
+
+/** What is lost where every fault is told by itself. */
+export const nothingLost: Lost = { ids: new Set(), declarations: new Set(), nameless: false };
+
+/** Directives that others name by an id. */
+const withId = new Set(
+  directives.filter(({ attributes }) => attributes.id?.required).map(({ name }) => name),
+);
 
 /**
  * What the faults found while reading a guide have cost. A declaration (a line that begins with `::`) with an
@@ -11,21 +21,31 @@ import { lineColumn, lineText, type Sources } from '../source/source-file.ts';
 export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sources): Lost {
   const ids = new Set(idsMeant(guide));
   const declarations = new Set<string>();
+  let nameless = false;
   for (const { severity, at, suggestion } of findings) {
     const source = sources.get(at.file);
     if (severity !== 'error' || !source) continue;
-    if (suggestion) ids.add(suggestion.text);
+    if (suggestion) ids.add(suggestion.text.replace(/^ *\{?#|\}$/g, ''));
     const line = lineText(source, lineColumn(source, at.start).line);
     const name = /^:{2,3}([a-z-]+)/.exec(line)?.[1];
     const named = [...line.matchAll(/#([a-z0-9]+(?:-[a-z0-9]+)*)/g)].flatMap(([, id]) => id ?? []);
     // Most faults cost one attribute: what is named is there all the same.
     if (name === undefined || (named.length > 0 && named.every((id) => isThere(id, guide)))) continue;
     declarations.add(name);
-    for (const id of named) ids.add(id);
+    const meant = named.length > 0 ? named : guesses(line);
+    for (const id of meant) ids.add(id);
+    nameless ||= withId.has(name) && !/#[^\s}]*[a-z0-9]/i.test(line);
   }
-  return { ids, declarations };
+  return { ids, declarations, nameless };
 }
 
 function isThere(id: string, { items, anchors }: Guide): boolean {
   return items.has(id) || anchors.has(id);
+}
+
+/** The id that a declaration without a readable one was likely to have: what stands for it, or else its label. */
+function guesses(line: string): readonly string[] {
+  const id = /#([^\s}]+)/.exec(line)?.[1] ?? /\[([^\]]+)\]/.exec(line)?.[1] ?? '';
+  const likely = idLike(id);
+  return likely === undefined ? [] : [likely];
 }

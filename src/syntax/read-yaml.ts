@@ -25,7 +25,9 @@ export function readYaml<T>(
   schema: z.ZodType<T>,
   report: Report,
 ): YamlValue<T> | null {
-  const document = parseDocument(text.value, { prettyErrors: false, uniqueKeys: false, version: '1.2' });
+  // The parser knows no line that ends with a carriage return alone; the places stay the same.
+  const lines = text.value.replace(/\r(?!\n)/g, '\n');
+  const document = parseDocument(lines, { prettyErrors: false, uniqueKeys: false, version: '1.2' });
   if (reportBroken(document, text, report)) return null;
   if (!isKeyed(document)) {
     const empty = document.contents === null || document.toJS() === null;

@@ -67,6 +67,11 @@ export function strengthOf(thread: Thread, grade: string): Strength | undefined 
   return { name, proof, tensile };
 }
 
+/** The classes and grades that the tables give for a form of thread, as an author may write them. */
+export function gradesFor(form: Thread['form']): readonly string[] {
+  return form === 'unified' ? Object.keys(inch) : [...Object.keys(metric), ...Object.keys(nutOf)];
+}
+
 /** The greatest load without lasting stretch: proof stress on the stress area. */
 export function proofLoad(thread: Thread, strength: Strength): Base<'force'> {
   return base<'force'>(strength.proof * stressArea(thread));

@@ -373,7 +373,9 @@ export function guide(words: GuideWords): Guide {
     items: new Map(items.map((one) => [one.id, one])),
     templates: new Map((words.templates ?? []).map((one) => [one.id, one])),
     nones: [],
-    contents: contents && new Map(Object.entries(contents).map(([id, count]) => [id, written(count)])),
+    contents:
+      contents &&
+      new Map(Object.entries(contents).map(([id, count]) => [id, { ...written(count), idAt: nowhere }])),
     sections: built,
     opening: words.opening ?? [],
     footnotes: [],

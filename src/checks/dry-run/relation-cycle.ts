@@ -2,7 +2,8 @@ import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import type { Item } from '../../model/item.ts';
 import { compareSpans } from '../../source/span.ts';
 import type { Rule } from '../rule.ts';
-import { type Relation, relationsOf } from './relations.ts';
+import { circlesOf } from './circles.ts';
+import type { Relation } from './relations.ts';
 
 const parts = (covers: string) =>
   `::part[Grille]{#grille covers=shutter}\n::part[Shutter]{#shutter${covers}}\n\n::step[Wipe both]{#wipe}\n\n:clean[grille] and :clean[shutter].`;
@@ -20,10 +21,8 @@ const card: RuleCard = {
 export const relationCycle: Rule = {
   card,
   run: ({ guide }, report) => {
-    const edges = [...guide.items.values()].flatMap(relationsOf).filter(({ name }) => name !== 'needs');
     const told = new Set<string>();
-    for (const item of guide.items.values()) {
-      const circle = circleFrom(item.id, edges);
+    for (const circle of circlesOf(guide.items)) {
       const key = circle
         .map(({ from }) => from.id)
         .sort()
@@ -51,23 +50,4 @@ const verbs = {
 
 function sentence({ from, name, to }: Relation, items: ReadonlyMap<string, Item>): string {
   return `the ${from.noun.singular} ${verbs[name]} the ${items.get(to.value)?.noun.singular ?? to.value}`;
-}
-
-/** The relations that lead from an item back to it, the shortest way; empty where none do. */
-function circleFrom(id: string, edges: readonly Relation[]): readonly Relation[] {
-  const reached = new Set<string>();
-  let paths: readonly (readonly Relation[])[] = edges
-    .filter(({ from }) => from.id === id)
-    .map((edge) => [edge]);
-  while (paths.length > 0) {
-    const closed = paths.find((path) => path.at(-1)?.to.value === id);
-    if (closed) return closed;
-    paths = paths.flatMap((path) => {
-      const end = path.at(-1)?.to.value ?? '';
-      if (reached.has(end)) return [];
-      reached.add(end);
-      return edges.filter(({ from }) => from.id === end).map((edge) => [...path, edge]);
-    });
-  }
-  return [];
 }

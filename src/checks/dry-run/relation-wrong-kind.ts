@@ -1,5 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import type { Rule } from '../rule.ts';
+import { circled } from './circles.ts';
 import { related, relationsOf } from './relations.ts';
 
 const card: RuleCard = {
@@ -15,9 +16,11 @@ const card: RuleCard = {
 export const relationWrongKind: Rule = {
   card,
   run: ({ guide }, report) => {
+    const inCircle = circled(guide.items);
     for (const { from, name, to } of [...guide.items.values()].flatMap(relationsOf)) {
       const target = guide.items.get(to.value);
       if (!target || related[name].includes(target.kind)) continue;
+      if (inCircle.has(from.id) && inCircle.has(to.value)) continue;
       const kinds = related[name].map(kindWords).join(' or ');
       const notes = [{ message: `declared here as ${kindWords(target.kind)}`, at: target.idAt }];
       const message = `\`${name}\` of the ${from.noun.singular} names "${to.value}"; it can name ${kinds}`;

@@ -4,6 +4,7 @@ import { findTarget, targetNoun, traitsForAuthor } from '../../job/index.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Violation, ViolationKind } from '../../model/violation.ts';
 import type { Rule } from '../rule.ts';
+import { circled } from './circles.ts';
 
 /** The faults of some kinds. */
 export type ViolationOf<K extends ViolationKind> = OfKind<Violation, K>;
@@ -26,11 +27,12 @@ export function violationRule<K extends ViolationKind>(
   return {
     card,
     run: ({ guide, job, lost }, report) => {
-      for (const violation of job.violations) {
-        if (!isOf(violation, kinds)) continue;
+      const found = job.violations.filter((violation) => isOf(violation, kinds));
+      const inCircle = found.length > 0 ? circled(guide.items) : new Set<string>();
+      for (const violation of found) {
         const ids = idsIn(violation);
         // What could not be read may be the very thing that is missing here.
-        if (ids.some((id) => lost.ids.has(id))) continue;
+        if (ids.some((id) => lost.ids.has(id) || inCircle.has(id))) continue;
         const said = say(violation, guide);
         if (!said) continue;
         const notes = [

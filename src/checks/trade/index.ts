@@ -4,6 +4,7 @@ import { circuitMarginal } from './circuit-marginal.ts';
 import { clearanceHoleLarge } from './clearance-hole-large.ts';
 import { clearanceHoleSmall } from './clearance-hole-small.ts';
 import { fuseUnsafe } from './fuse-unsafe.ts';
+import { gradeUnknown } from './grade-unknown.ts';
 import { holeBitMismatch } from './hole-bit-mismatch.ts';
 import { patternImpossible } from './pattern-impossible.ts';
 import { ratingExceeded } from './rating-exceeded.ts';
@@ -27,6 +28,7 @@ export const tradeRules: readonly Rule[] = [
   clearanceHoleLarge,
   clearanceHoleSmall,
   fuseUnsafe,
+  gradeUnknown,
   holeBitMismatch,
   patternImpossible,
   ratingExceeded,

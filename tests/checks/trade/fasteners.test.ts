@@ -45,10 +45,15 @@ describe('a torque against its thread and class', () => {
   it.each([
     ['without a thread', 'grade=8.8 torque="500 N·m"'],
     ['without a class', 'thread=M6x1 torque="500 N·m"'],
-    ['with a class that no table has', 'thread=M6x1 grade=special torque="500 N·m"'],
     ['that only snugs before a turn', 'thread=M12x1.75 grade=8.8 torque="15 N·m, +90°"'],
   ])('is silent about one %s', async (_, attributes) => {
     expect(await codesOf(fastener(attributes))).toEqual([]);
+  });
+
+  it('is not made in silence where no table has the class', async () => {
+    const special = fastener('thread=M6x1 grade=special torque="500 N·m"');
+    expect(await codesOf(special)).toEqual(['grade-unknown']);
+    expect(await codesOf(fastener('thread=M6x1 grade=special'))).toEqual([]);
   });
 });
 
