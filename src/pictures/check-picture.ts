@@ -33,13 +33,13 @@ export async function checkPicture(
   if (!derived.ok) return { problems: derived.problems, weight: null };
   const sets = [derived.value, ...(derived.value.detail ? [derived.value.detail] : [])];
   const heaviest = sets.map(({ files }) =>
-    Math.max(...files.filter(isModern).map((one) => one.bytes.length)),
+    Math.max(...files.filter(isForScreens).map((one) => one.bytes.length)),
   );
   return weighed({ file, kind: 'raster', bytes: heaviest.reduce((sum, one) => sum + one, 0) }, []);
 }
 
-function isModern({ type, use }: { readonly type: string; readonly use: string }): boolean {
-  return use === 'page' && type === 'image/webp';
+function isForScreens({ type }: { readonly type: string }): boolean {
+  return type === 'image/webp';
 }
 
 function checkDrawing(bytes: Uint8Array, file: string, request: PictureRequest): PictureCheck {

@@ -45,11 +45,9 @@ export interface PictureFile {
   readonly width: number;
   readonly height: number;
   readonly type: 'image/webp' | 'image/jpeg' | 'image/png';
-  /** `page` for screens, `print` for paper. */
-  readonly use: 'page' | 'print';
 }
 
-/** One view of a picture in all its sizes: for screens WebP, narrowest first, then the fallback; then print. */
+/** One view of a picture in all its sizes: for screens WebP, narrowest first; last the plain one for paper. */
 export interface PictureSet {
   readonly files: readonly PictureFile[];
   /** Pixels of the largest size; they give the page its width and height, so that nothing jumps. */

@@ -56,16 +56,15 @@ export async function publishPicture(
 }
 
 function setView(set: PictureSet): PictureView {
-  const onScreen = set.files.filter((file) => file.use === 'page');
-  const modern = onScreen.filter((file) => file.type === 'image/webp');
-  const fallback = onScreen.find((file) => file.type !== 'image/webp') ?? modern.at(-1);
-  if (!fallback) throw new Error('a derived picture has no file for the page');
-  const srcset = modern.map((file) => `${folder}${file.name} ${file.width}w`).join(', ');
+  const plain = set.files.at(-1);
+  if (!plain) throw new Error('a derived picture has no files');
+  const forScreens = set.files.filter((file) => file !== plain);
+  const srcset = forScreens.map((file) => `${folder}${file.name} ${file.width}w`).join(', ');
   return {
-    src: folder + fallback.name,
+    src: folder + plain.name,
     width: set.width,
     height: set.height,
-    sources: srcset === '' ? [] : [{ type: 'image/webp', srcset }],
+    sources: [{ type: 'image/webp', srcset }],
     detail: null,
   };
 }

@@ -5,12 +5,12 @@ import { derivePictures } from '../../src/pictures/derive.ts';
 
 const plain = { crop: null, blur: [], zoom: null };
 
-/** The middle pixel of the print file. */
+/** The middle pixel of the plain file. */
 async function published(bytes: Uint8Array): Promise<number[]> {
   const derived = await derivePictures(bytes, 'p', plain, noCache);
   if (!derived.ok) throw new Error('not derived');
-  const print = derived.value.files.find((file) => file.use === 'print');
-  const { data, info } = await sharp(print?.bytes).raw().toBuffer({ resolveWithObject: true });
+  const last = derived.value.files.at(-1);
+  const { data, info } = await sharp(last?.bytes).raw().toBuffer({ resolveWithObject: true });
   const middle = (Math.floor(info.height / 2) * info.width + Math.floor(info.width / 2)) * info.channels;
   return [...data.subarray(middle, middle + info.channels)];
 }

@@ -22,28 +22,23 @@ async function derive(
 }
 
 function sizes(picture: DerivedPicture) {
-  return picture.files.map(({ type, use, width, height }) => `${use} ${type.slice(6)} ${width}×${height}`);
+  return picture.files.map(({ type, width, height }) => `${type.slice(6)} ${width}×${height}`);
 }
 
-test('a phone photo becomes screen sizes, a fallback and a print size', async () => {
+test('a phone photo becomes screen sizes and one for paper', async () => {
   const derived = await derive(await photo(4000, 3000));
   expect(sizes(derived)).toEqual([
-    'page webp 480×360',
-    'page webp 800×600',
-    'page webp 1200×900',
-    'page webp 1600×1200',
-    'page jpeg 1200×900',
-    'print jpeg 1400×1050',
+    'webp 480×360',
+    'webp 800×600',
+    'webp 1200×900',
+    'webp 1600×1200',
+    'jpeg 800×600',
   ]);
   expect([derived.width, derived.height, derived.detail]).toEqual([1600, 1200, null]);
 });
 
 test('a small picture is never enlarged', async () => {
-  expect(sizes(await derive(await photo(300, 200)))).toEqual([
-    'page webp 300×200',
-    'page jpeg 300×200',
-    'print jpeg 300×200',
-  ]);
+  expect(sizes(await derive(await photo(300, 200)))).toEqual(['webp 300×200', 'jpeg 300×200']);
 });
 
 test('a very tall picture stays within what WebP can hold', async () => {
@@ -104,9 +99,9 @@ describe('blur', () => {
     const plate = { left: 0.6, top: 0.3, width: 0.2, height: 0.2 };
     const crop = { left: 0.5, top: 0.25, width: 2, height: 2 };
     const derived = await derive(await stripes(), { blur: [plate], crop });
-    const print = derived.files.at(-1);
-    expect([print?.width, print?.height]).toEqual([200, 300]);
-    expect(await contrast(print?.bytes, 40, 20, 80)).toBeLessThan(8);
+    const last = derived.files.at(-1);
+    expect([last?.width, last?.height]).toEqual([200, 300]);
+    expect(await contrast(last?.bytes, 40, 20, 80)).toBeLessThan(8);
   });
 
   test('an area that hangs over the edge is cut off there', async () => {
@@ -165,6 +160,6 @@ describe('the cache', () => {
     const file = join(folder, 'a-file');
     await writeFile(file, '');
     const derived = await derive(await photo(300, 200), {}, pictureCache(join(file, 'below')));
-    expect(derived.files.length).toBe(3);
+    expect(derived.files.length).toBe(2);
   });
 });
