@@ -35,7 +35,6 @@ export const mentionWrongKind: Rule = {
 function fits({ wanted }: Reference, target: Target): boolean {
   if (wanted === 'alternative') return kindOf(target) === 'tool';
   if (wanted === 'item' || wanted === 'target' || wanted === 'need' || wanted === 'step') return true;
-  if (wanted === 'cut-template') return target.kind !== 'item';
   // A fastener that comes in the box is both.
   if (wanted === 'fastener' && target.kind === 'item' && isFixing(target.item)) return true;
   return kindOf(target) === wanted;

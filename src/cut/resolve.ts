@@ -14,9 +14,10 @@ import type { Span } from '../source/span.ts';
 import { paperTolerance } from '../trade/paper.ts';
 import { isTooTight } from './curve-fit.ts';
 import { type Bit, lintResolved } from './lint.ts';
+import { marksOf } from './marks.ts';
 import { withUsableNumbers } from './numbers.ts';
 import { outlineContour } from './outline.ts';
-import { letterOf, mm, type Resolved, type ResolvedCut, type Station } from './resolved.ts';
+import { mm, type Resolved, type ResolvedCut, type Station } from './resolved.ts';
 import {
   ARC_STRAY,
   DATUM_MISSING,
@@ -39,9 +40,10 @@ export function resolve(
   const shapes = [...outlines(template, report), ...round(template)];
   const curve = curveOf(template);
   const tooTight = curve !== null && isTooTight(template, shapes, curve, report);
+  const letters = lettersOf(shapes, template.variant?.whole ?? template);
   const cuts = tooTight
     ? []
-    : shapes.flatMap((shape, i) => finishCut(shape, letterOf(i), template, curve, report));
+    : shapes.flatMap((shape, i) => finishCut(shape, letters[i] ?? '', template, curve, report));
   if (cuts.length === 0 && findings.length === 0) {
     report(finding(NOTHING_CUT, template.at, 'this template has no outline, hole, slot or pattern'));
   }
@@ -135,6 +137,15 @@ function round(template: CutTemplate): Shape[] {
       return centres.map((centre) => hole({ centre, diameter, label, at }));
     }),
   ];
+}
+
+/** The letter of each shape: of several that one place makes, the next of that place's. */
+function lettersOf(shapes: readonly Shape[], whole: CutTemplate): readonly string[] {
+  const marked = marksOf(whole).flatMap(({ at, marks }) => marks.map((mark) => ({ at, mark })));
+  return shapes.map(({ at }, i) => {
+    const earlier = shapes.slice(0, i).filter((shape) => shape.at.start === at.start).length;
+    return marked.filter((one) => one.at.start === at.start)[earlier]?.mark ?? '';
+  });
 }
 
 /** The curve's crown stands on the first upright datum: from there the projection is measured. */

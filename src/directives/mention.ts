@@ -20,7 +20,13 @@ const kinds: readonly MentionKind[] = [
   'circuit',
   'step',
   'cut-template',
+  'hole',
 ];
+
+function summaryOf(of: MentionKind): string {
+  if (of !== 'hole') return `Mentions a ${of} by its id and prints its name.`;
+  return 'Mentions a hole, slot or pattern of a cut template by its id, prints its name and leads to its line in the table of the template.';
+}
 
 /** Mentions of everything that has a name: they print the noun from its declaration. */
 export const mentions: readonly DirectiveReader<Inline>[] = kinds.map((of) =>
@@ -29,7 +35,7 @@ export const mentions: readonly DirectiveReader<Inline>[] = kinds.map((of) =>
     form: 'text',
     label: 'required',
     attributes: { as: words, when },
-    summary: `Mentions a ${of} by its id and prints its name.`,
+    summary: summaryOf(of),
     example: `:${of}[some-id]`,
     build: ({ values, directive: found, scope }) => {
       const target = targetOf(found, scope);

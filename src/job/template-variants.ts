@@ -42,10 +42,11 @@ export function templateVariants(
     groups.set(key, [...(groups.get(key) ?? []), plan]);
   }
   const all = [...groups.values()];
-  const variants = all.length > 1 ? namesOf(all, guide, job.decidingOptions) : [null];
+  const names = all.length > 1 ? namesOf(all, guide, job.decidingOptions) : [];
   return all.flatMap((plans, index) => {
-    const [plan] = plans;
-    return plan ? [{ template: ofBuild(template, firstBuild(plan), variants[index] ?? null), plans }] : [];
+    const [[plan], name] = [plans, names[index]];
+    const variant = name ? { ...name, whole: template } : null;
+    return plan ? [{ template: ofBuild(template, firstBuild(plan), variant), plans }] : [];
   });
 }
 
@@ -83,7 +84,7 @@ function namesOf(
   groups: readonly (readonly Plan[])[],
   guide: Guide,
   deciding: readonly string[],
-): readonly TemplateVariant[] {
+): readonly Omit<TemplateVariant, 'whole'>[] {
   const options = guide.builds.options.filter(({ id }) => deciding.includes(id));
   const buildsOf = (plans: readonly Plan[]) => plans.flatMap((plan) => plan.builds);
   const traits = groups.map((plans) => {

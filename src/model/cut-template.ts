@@ -122,6 +122,8 @@ export interface TemplateVariant {
   readonly suffix: string;
   /** The builds that it is for, in a technician's words: "with front fog lamps". */
   readonly builds: string;
+  /** The template with what any build has: a letter means the same cut on every drawing of it. */
+  readonly whole: CutTemplate;
 }
 
 /**

@@ -18,7 +18,8 @@ export type MentionKind =
   | 'rating'
   | 'circuit'
   | 'step'
-  | 'cut-template';
+  | 'cut-template'
+  | 'hole';
 
 /** A noun printed from its declaration: `:tool[trim-lever]`. */
 export interface Mention {

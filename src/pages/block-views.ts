@@ -71,6 +71,7 @@ export interface TemplateView extends Shown {
   readonly datums: readonly string[];
   readonly drawings: readonly TemplateDrawing[];
   readonly files: readonly TemplateFile[];
+  readonly cuts: readonly TemplateCut[];
   /** `null` where there are no files to print. */
   readonly printCheck: PrintCheckView | null;
 }
@@ -83,6 +84,19 @@ export interface TemplateDrawing extends Shown {
 }
 
 /** A file of a template. */
+/** A line of the table of what a template cuts. */
+export interface TemplateCut extends Shown {
+  /** The id of the line on the page; `null` for what no text can name. */
+  readonly id: string | null;
+  /** Its letters on the drawing: "B" or "C–F". */
+  readonly marks: string;
+  readonly name: string;
+  /** Empty for an outline: the drawing has its size. */
+  readonly size: string;
+  /** What goes through it, where that is stated. */
+  readonly for: string | null;
+}
+
 export interface TemplateFile extends Shown {
   readonly href: string;
   readonly name: string;

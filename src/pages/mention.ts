@@ -1,4 +1,4 @@
-import { capitalised, mentionWords, nounOf } from '../job/index.ts';
+import { capitalised, findTarget, mentionWords, nounOf, targetNoun } from '../job/index.ts';
 import type { Mention } from '../model/inline.ts';
 import type { Item, Noun } from '../model/item.ts';
 import { type GuideContext, stepRef } from './context.ts';
@@ -7,7 +7,7 @@ import { element, type PlainNode, text } from './elements.ts';
 /** Puts words on the page and keeps count of where a sentence begins. */
 type Say = (words: string) => PlainNode;
 
-/** A mention as a link to where its target stands on the page: a row of a list, a step or a template. */
+/** A mention as a link to where its target stands on the page: a row of a list or table, a step or a template. */
 export function mentionElement(
   mention: Mention,
   context: GuideContext,
@@ -19,11 +19,11 @@ export function mentionElement(
   const noun = nounOfMention(mention, context);
   const words = say(mentionWords(mention, noun, starts));
   if (mention.of === 'cut-template') return element('a', { href: `#${id}` }, [words]);
-  if (!context.listed.has(id)) return words;
+  if (mention.of !== 'hole' && !context.listed.has(id)) return words;
   return element('a', { className: ['item'], href: `#${itemAnchor(id)}` }, [words]);
 }
 
-/** The id on the page of an item's row. The underscore keeps it apart from the ids that authors write. */
+/** The id on the page of the row of an item or a hole. The underscore keeps it apart from the ids that authors write. */
 export function itemAnchor(id: string): string {
   return `item_${id}`;
 }
@@ -44,6 +44,6 @@ function nounOfMention(mention: Mention, { guide, shop }: GuideContext): Noun {
   if (item) return item.noun;
   const type = mention.of === 'fastener' ? shop.fastenerTypes.get(id) : undefined;
   if (type) return type.noun;
-  const template = guide.templates.get(id);
-  return nounOf(template?.title ?? id);
+  const target = findTarget(guide, id);
+  return target ? targetNoun(target) : nounOf(id);
 }

@@ -3,6 +3,7 @@ import { formatBoth, quantityOf } from '../units/format.ts';
 import type { TemplateView } from './block-views.ts';
 import type { GuideContext } from './context.ts';
 import { always, shownWhen } from './plans.ts';
+import { templateCuts } from './template-cuts.ts';
 
 /** A cut template as the page tells of it: panel, face and side, datums, its drawing and its files. */
 export function templateView(template: CutTemplate, context: GuideContext): TemplateView {
@@ -18,6 +19,7 @@ export function templateView(template: CutTemplate, context: GuideContext): Temp
       sideWords(template.side),
     ].filter((fact) => fact !== null),
     datums: template.datums.map((datum) => datumWords(datum, context)),
+    cuts: templateCuts(template, context),
     ...shelf.template(template.id),
   };
 }

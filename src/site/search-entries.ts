@@ -6,6 +6,7 @@ import type { Platform } from '../model/shop.ts';
 import { guideFolder, platformFolder } from '../pages/context.ts';
 import { fixingWords } from '../pages/gather.ts';
 import type { PublishedGuide } from '../pages/index-page.ts';
+import { itemAnchor } from '../pages/mention.ts';
 import { fastenerTypePath, termPath, toolPath } from '../pages/reference-paths.ts';
 import { formatDrive } from '../trade/drives.ts';
 import { type GlossaryTerm, glossary, namesOfDrive } from '../trade/glossary.ts';
@@ -50,8 +51,10 @@ function guideEntry({ guide, job }: PublishedGuide, platforms: readonly Platform
       })),
       ...[...guide.templates.values()].flatMap((template) => [
         { text: template.title, at: template.id },
-        ...template.holes.map((hole) => ({ text: holeWords(hole), at: template.id })),
-        ...template.patterns.map((pattern) => ({ text: holeWords(pattern), at: template.id })),
+        ...[...template.holes, ...template.patterns].map((hole) => ({
+          text: holeWords(hole),
+          at: hole.id === null ? template.id : itemAnchor(hole.id),
+        })),
       ]),
       ...steps.map((step) => ({ text: step.titleText, at: step.id })),
       ...messages.map(({ message, step, section }) => ({

@@ -267,7 +267,7 @@ test('a template of too many sheets is refused with the number it would need', a
 
 test('a drawing that some builds alone have says so in its name, in its words and on every sheet', async () => {
   const { getDocument } = await import('pdfjs-dist/legacy/build/pdf.mjs');
-  const variant = { suffix: 'fog-yes', builds: 'with front fog lamps' };
+  const variant = { suffix: 'fog-yes', builds: 'with front fog lamps', whole: OPENING };
   const { files, sides } = await drawTemplate({ ...OPENING, variant }, { ...CONTEXT, papers: ['a4'] });
   expect(files.map(({ name }) => name)).toEqual([
     'vent_fog-yes-a4.pdf',

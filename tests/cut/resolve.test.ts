@@ -246,6 +246,14 @@ describe('what is worked out', () => {
     expect(cut?.diameter).toBe(8);
   });
 
+  test('a cut has the same letter on every drawing of its template', () => {
+    const [first, second] = [hole(0, 20, 8, 'First', 201), hole(0, 60, 8, 'Second', 202)];
+    const whole = template({ outlines: [], holes: [first, second] });
+    const variant = { suffix: 'fog-no', builds: 'without front fog lamps', whole };
+    const { resolved } = resolve({ ...whole, holes: [second], variant });
+    expect(resolved.cuts.map(({ mark, label }) => [mark, label])).toEqual([['B', 'Second']]);
+  });
+
   test('holes on a circle', () => {
     const layout = {
       kind: 'circle',
