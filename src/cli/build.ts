@@ -1,4 +1,5 @@
 import { relative } from 'node:path';
+import { listed } from '../diagnostics/suggest.ts';
 import { diskFiles, type Inspection, inspect } from '../shop/index.ts';
 import { buildSite } from '../site/build-site.ts';
 import { readFonts } from '../site/fonts.ts';
@@ -44,8 +45,14 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   return code;
 }
 
-function whyNotPublished({ soundGuides }: Inspection, code: ExitCode, keepGoing: boolean): string | null {
+function whyNotPublished(
+  { soundGuides, brokenForAll }: Inspection,
+  code: ExitCode,
+  keepGoing: boolean,
+): string | null {
   if (code === 0) return null;
   if (!keepGoing) return 'the guides have faults, and the last site stays as it is';
+  if (brokenForAll.length > 0)
+    return `every guide depends on ${listed(brokenForAll, 'and')}, which must be mended first`;
   return soundGuides.size === 0 ? 'no guide is sound' : null;
 }

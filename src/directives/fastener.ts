@@ -23,15 +23,16 @@ export const fastener = directive({
     const noun = labelled(found.labelText, type?.noun);
     if (!noun) {
       if (values.type) return null;
-      return unlabelled('fastener', values.id, 'any list', [], scope);
+      return unlabelled('fastener', values.id, 'in any list', [], scope);
     }
     const own = fixing(values, found.at);
+    // What a type that is lost, or cannot be read, would have filled in is not known either.
     const typeLost = values.type !== null && type === undefined;
+    const lost = ['drive', 'reuse'].filter((name) => typeLost || type?.unknown.has(name));
     return {
       ...itemBase('fastener', read, values.id, noun),
       ...own,
-      // What the lost type would have filled in is not known either.
-      unknown: typeLost ? new Set([...unknown, 'drive', 'reuse']) : unknown,
+      unknown: new Set([...unknown, ...lost]),
       drive: own.drive ?? (unknown.has('drive') ? null : (type?.drive ?? null)),
       reuse: values.reuse ? own.reuse : (type?.reuse ?? true),
       type: values.type?.value ?? null,

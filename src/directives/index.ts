@@ -38,6 +38,7 @@ import { outlineMissing } from './rules/outline-missing.ts';
 import { outlineShapeless } from './rules/outline-shapeless.ts';
 import { patternShapeless } from './rules/pattern-shapeless.ts';
 import { targetMissing } from './rules/target-missing.ts';
+import { toolUnlisted } from './rules/tool-unlisted.ts';
 import { step } from './step.ts';
 import { supply } from './supply.ts';
 import { tool } from './tool.ts';
@@ -89,6 +90,7 @@ export const directiveRules: readonly RuleCard[] = [
   misplaced,
   fastenerTypeUnknown,
   itemUnlabelled,
+  toolUnlisted,
   labelMissing,
   labelUnwanted,
   outlineMissing,

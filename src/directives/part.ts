@@ -17,7 +17,14 @@ export const part = directive({
     if (!values.id) return null;
     const known = scope.platformParts.get(values.id.value);
     const noun = labelled(found.labelText, known?.noun);
-    if (!noun) return unlabelled('part', values.id, 'the platform', scope.platformParts.keys(), scope);
+    if (!noun)
+      return unlabelled(
+        'part',
+        values.id,
+        'among the parts of the platform',
+        scope.platformParts.keys(),
+        scope,
+      );
     const own = itemBase('part', read, values.id, noun);
     const number = counted(values, found.at);
     return {

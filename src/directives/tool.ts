@@ -2,7 +2,7 @@ import type { Tool } from '../model/item.ts';
 import { drive, list, range, refs, size } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
-import { unlabelled } from './unlabelled.ts';
+import { unlisted } from './unlabelled.ts';
 
 /** Declares a tool; without a label it comes from the tool crib. */
 export const tool = directive({
@@ -22,14 +22,16 @@ export const tool = directive({
   summary: 'Declares a tool that the job asks for.',
   example: '::tool[13 mm socket]{#socket-13 drive="hex 13"}',
   build: (read): Tool | null => {
-    const { values, directive: found, scope } = read;
+    const { values, unknown, directive: found, scope } = read;
     if (!values.id) return null;
     const owned = scope.crib.get(values.id.value);
     const known = owned?.kind === 'tool' ? owned : undefined;
     const noun = labelled(found.labelText, known?.noun);
-    if (!noun) return unlabelled('tool', values.id, 'the tool crib', scope.crib.keys(), scope);
+    if (!noun) return unlisted('tool', values.id, scope);
     return {
       ...itemBase('tool', read, values.id, noun),
+      // What the crib says of it and cannot be read is unknown here too.
+      unknown: new Set([...unknown, ...(known?.unknown ?? [])]),
       inCrib: known !== undefined,
       synonyms: values.synonyms?.value ?? known?.synonyms ?? [],
       drive: values.drive ?? known?.drive ?? null,

@@ -1,8 +1,9 @@
-import { finding } from '../diagnostics/rule-card.ts';
+import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
 import type { Written } from '../source/span.ts';
 import type { Scope } from './directive.ts';
 import { itemUnlabelled } from './rules/item-unlabelled.ts';
+import { toolUnlisted } from './rules/tool-unlisted.ts';
 
 /** Reports a declaration that has no label and whose id nobody knows. Returns `null`, for its caller to return. */
 export function unlabelled(
@@ -12,14 +13,24 @@ export function unlabelled(
   known: Iterable<string>,
   scope: Scope,
 ): null {
+  return reported(itemUnlabelled, what, id, place, known, scope);
+}
+
+/** The same for what the tool crib would name. */
+export function unlisted(what: 'tool' | 'wear', id: Written<string>, scope: Scope): null {
+  return reported(toolUnlisted, what, id, 'in the tool crib', scope.crib.keys(), scope);
+}
+
+function reported(
+  card: RuleCard,
+  what: string,
+  id: Written<string>,
+  place: string,
+  known: Iterable<string>,
+  scope: Scope,
+): null {
   const likely = nearest(id.value, [...known])[0];
-  scope.report(
-    finding(
-      itemUnlabelled,
-      id.at,
-      `"${id.value}" is not in ${place}, so this ${what} needs a label: ::${what}[Name]{#${id.value}}`,
-      likely ? { suggestion: { at: id.at, text: likely } } : {},
-    ),
-  );
+  const message = `"${id.value}" is not ${place}, so this ${what} needs a label: ::${what}[Name]{#${id.value}}`;
+  scope.report(finding(card, id.at, message, likely ? { suggestion: { at: id.at, text: likely } } : {}));
   return null;
 }

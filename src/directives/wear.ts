@@ -2,7 +2,7 @@ import type { Wear } from '../model/item.ts';
 import { list } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
-import { unlabelled } from './unlabelled.ts';
+import { unlisted } from './unlabelled.ts';
 
 /** Declares protective equipment; without a label it comes from the tool crib. */
 export const wear = directive({
@@ -17,7 +17,7 @@ export const wear = directive({
     if (!values.id) return null;
     const known = scope.crib.get(values.id.value);
     const noun = labelled(found.labelText, known?.noun);
-    if (!noun) return unlabelled('wear', values.id, 'the tool crib', scope.crib.keys(), scope);
+    if (!noun) return unlisted('wear', values.id, scope);
     const synonyms = values.synonyms?.value ?? known?.synonyms ?? [];
     return { ...itemBase('wear', read, values.id, noun), synonyms };
   },

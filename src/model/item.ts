@@ -177,5 +177,7 @@ export interface FastenerType {
   /** How it releases, in a sentence. */
   readonly release: string | null;
   readonly synonyms: readonly string[];
+  /** What was written but could not be read. */
+  readonly unknown: ReadonlySet<string>;
   readonly at: Span;
 }

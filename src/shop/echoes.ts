@@ -1,19 +1,50 @@
 import type { Finding } from '../diagnostics/finding.ts';
+import { finding } from '../diagnostics/rule-card.ts';
 import { fastenerTypeUnknown } from '../directives/rules/fastener-type-unknown.ts';
 import { itemUnlabelled } from '../directives/rules/item-unlabelled.ts';
+import { toolUnlisted } from '../directives/rules/tool-unlisted.ts';
+import { wholeFile } from '../source/span.ts';
 import { cribFile } from './crib.ts';
 import { fastenersFile } from './fastener-types.ts';
+import { misnamed } from './read-lists.ts';
+import { listMissing } from './rules.ts';
 
-/** What a shared file declares, missed by every guide, where that file cannot be read. */
+/** What every guide misses where a shared list is missing or cannot be read. */
 const missedWithout: ReadonlyMap<string, string> = new Map([
-  [cribFile, itemUnlabelled.code],
+  [cribFile, toolUnlisted.code],
   [fastenersFile, fastenerTypeUnknown.code],
 ]);
 
-/** Codes of findings that say nothing new after a fault in the shop's own lists, which is told by itself. */
-export function echoesOfLists(general: readonly Finding[]): ReadonlySet<string> {
-  const broken = general.filter(({ severity }) => severity === 'error').map(({ at }) => at.file);
-  return new Set(broken.flatMap((file) => missedWithout.get(file) ?? []));
+/** One finding for each list that is not there although something is looked up in it. */
+export function missingLists(
+  files: ReadonlyMap<string, number>,
+  found: readonly Finding[],
+): readonly Finding[] {
+  return [...missedWithout].flatMap(([file, code]) => {
+    const asked = found.filter((one) => one.code === code);
+    const [first, ...others] = asked;
+    if (files.has(file) || !first) return [];
+    const more = others.length === 0 ? '' : `, and ${others.length} more`;
+    const notes = [{ message: `this is looked up there${more}`, at: first.at }, ...misnamed(file, files)];
+    const message = `this workspace has no ${file}; ${cures.get(file)}`;
+    return [finding(listMissing, wholeFile(file), message, { notes })];
+  });
+}
+
+const cures: ReadonlyMap<string, string> = new Map([
+  [
+    cribFile,
+    'list the tools there, as in "trim-lever: {name: Trim lever}", or give each a label in the guide',
+  ],
+  [
+    fastenersFile,
+    'list the types there, as in "push-clip: {name: Push clip}", or take type= out of the guide',
+  ],
+]);
+
+/** Codes of findings that say nothing new where the shop's own lists are missing or cannot be read. */
+export function echoesOfLists(files: readonly string[]): ReadonlySet<string> {
+  return new Set(files.flatMap((file) => missedWithout.get(file) ?? []));
 }
 
 /** Codes of findings that say nothing new where a guide's platform cannot be read: its parts and options are unknown. */

@@ -5,8 +5,7 @@ import { directive } from '../directives/directive.ts';
 import { nounOf } from '../job/index.ts';
 import type { FastenerType } from '../model/item.ts';
 import type { SourceFile } from '../source/source-file.ts';
-import { emptyScope } from './empty-scope.ts';
-import { readEntries } from './list-entries.ts';
+import { type ListEntry, readEntries } from './list-entries.ts';
 
 export const fastenersFile = 'fasteners.yaml';
 
@@ -18,7 +17,7 @@ const entryReader = directive({
   attributes: { id: required(id), plural: words, drive, reuse: yesNo, release: words, synonyms: list },
   summary: 'A kind of fastener: its drive, whether it goes back, and how it lets go.',
   example: '',
-  build: ({ values, directive: found }): FastenerType | null => {
+  build: ({ values, unknown, directive: found }): FastenerType | null => {
     if (!values.id) return null;
     const noun = nounOf(found.labelText);
     return {
@@ -28,17 +27,13 @@ const entryReader = directive({
       reuse: values.reuse?.value ?? true,
       release: values.release?.value ?? null,
       synonyms: values.synonyms?.value ?? [],
+      unknown,
       at: found.at,
     };
   },
 });
 
-/** Reads the kinds of fastener that the shop knows, by id. */
-export function readFastenerTypes(source: SourceFile, report: Report): ReadonlyMap<string, FastenerType> {
-  const types = new Map<string, FastenerType>();
-  for (const entry of readEntries(source, {}, () => 'fastener type', report)) {
-    const type = entryReader.read(entry, emptyScope(report));
-    if (type) types.set(type.id, type);
-  }
-  return types;
+/** Reads the kinds of fastener that the shop knows. */
+export function readFastenerTypes(source: SourceFile, report: Report): readonly ListEntry<FastenerType>[] {
+  return readEntries(source, {}, () => entryReader, report);
 }

@@ -10,7 +10,7 @@ import type { Platform, Shop } from '../model/shop.ts';
 import { noCache, type PictureCache } from '../pictures/cache.ts';
 import type { SourceFile, Sources } from '../source/source-file.ts';
 import { discover, fileId } from './discover.ts';
-import { echoesOfLists, echoesOfPlatform } from './echoes.ts';
+import { echoesOfLists, echoesOfPlatform, missingLists } from './echoes.ts';
 import type { Inspection } from './inspection.ts';
 import { lostTo, nothingLost } from './lost.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
@@ -19,7 +19,7 @@ import { readLists, type ShopLists } from './read-lists.ts';
 import { readSources } from './read-sources.ts';
 import { resolvePath } from './resolve-path.ts';
 import { templateJudge } from './templates.ts';
-import { type Inspected, sorted, soundGuides } from './verdict.ts';
+import { brokenForAll, type Inspected, sorted, soundGuides } from './verdict.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
 /**
@@ -71,14 +71,18 @@ export async function inspect(
     await checkPage(value, shop, look, placed, subject.lost);
     jobs.set(value.id, subject.job);
   }
-  const echoes = echoesOfLists(general.findings);
   const told = [general, ...platforms, ...guides.map((guide) => onPlatform(guide, byId))];
+  const all = sorted(told.flatMap(({ findings }) => findings));
+  const missing = missingLists(listing.files, all);
+  const broken = brokenForAll(general.findings, lists.faults);
+  const echoes = echoesOfLists([...broken, ...missing.map(({ at }) => at.file)]);
   return {
     shop,
     jobs,
-    findings: sorted(told.flatMap(({ findings }) => findings)).filter(({ code }) => !echoes.has(code)),
+    findings: sorted([...all.filter(({ code }) => !echoes.has(code)), ...missing]),
     sources,
-    soundGuides: soundGuides(guides, platforms, general.findings),
+    soundGuides: broken.length > 0 ? new Set() : soundGuides(guides, platforms, lists.faults),
+    brokenForAll: broken,
     guideCount: found.guides.length,
   };
 }

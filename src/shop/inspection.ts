@@ -14,6 +14,8 @@ export interface Inspection {
   readonly sources: Sources;
   /** Guides without an error of their own, of their platform or of the shop; only these may be published. */
   readonly soundGuides: ReadonlySet<string>;
+  /** The shop's own files that have an error on which every guide depends, so that no guide is sound. */
+  readonly brokenForAll: readonly string[];
   /** Files that are meant to be guides, whether or not they could be read. */
   readonly guideCount: number;
 }

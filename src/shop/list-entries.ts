@@ -1,9 +1,14 @@
 import { z } from 'zod';
-import type { Report } from '../diagnostics/report.ts';
+import type { Finding } from '../diagnostics/finding.ts';
+import { collector, type Report } from '../diagnostics/report.ts';
+import { idLike } from '../directives/attribute-types.ts';
+import type { DirectiveReader } from '../directives/directive.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import type { Span } from '../source/span.ts';
 import { readYaml, type YamlPlaces, yamlText } from '../syntax/read-yaml.ts';
 import type { Attribute, LeafDirective } from '../syntax/tree.ts';
+import { checkShape } from '../syntax/yaml-shape.ts';
+import { emptyScope } from './empty-scope.ts';
 
 type Scalar = string | number | boolean;
 
@@ -13,52 +18,108 @@ const anyValue = z.union([z.string(), z.number(), z.boolean(), z.array(z.union([
   error: 'one value or a list',
 });
 
+/** One thing of a list, with the errors that were found in it alone. */
+export interface ListEntry<R> {
+  /** `null` where its id is beyond guessing. */
+  readonly value: R | null;
+  readonly id: string;
+  readonly errors: readonly Finding[];
+}
+
 /**
  * Reads a map of things by id (`trim-lever: {name: Trim lever, …}`) as leaf directives, so that a drive or a
  * range is read by the same rules as in a guide. The keys in `own` belong to the list and are no attributes;
- * `nameOf` picks the directive of an entry.
+ * `readerOf` picks the directive of an entry. Of an entry that cannot be used, its name is left, and everything
+ * else is unknown, so that a guide that asks for it is not told of that again.
  */
-export function readEntries(
+export function readEntries<R extends { readonly id: string; readonly unknown: ReadonlySet<string> }>(
   source: SourceFile,
   own: { readonly [key: string]: z.ZodType<Scalar | undefined> },
-  nameOf: (entry: Entry) => string,
+  readerOf: (entry: Entry) => DirectiveReader<R>,
   report: Report,
-): readonly LeafDirective[] {
+): readonly ListEntry<R>[] {
   const whole = { file: source.path, start: 0, end: source.text.length };
-  const schema = z.record(z.string(), z.object({ name: yamlText, ...own }).catchall(anyValue));
-  const read = readYaml<Record<string, Entry>>({ value: source.text, at: whole }, schema, report);
-  if (!read) return [];
-  return Object.entries(read.value).map(([id, entry]) => {
-    const attributes = Object.entries(entry).flatMap(([key, value]) =>
-      key === 'name' || Object.hasOwn(own, key) ? [] : [attribute(source, read, [id, key], key, value)],
-    );
-    const idAt = read.keyAt([id]);
-    const labelAt = inner(source, read.valueAt([id, 'name']));
-    return {
-      type: 'directive',
-      form: 'leaf',
-      name: nameOf(entry),
-      nameAt: idAt,
-      label: [{ type: 'text', value: entry.name, at: labelAt }],
-      labelText: entry.name,
-      labelAt,
-      attributes: [{ name: 'id', value: id, nameAt: idAt, valueAt: idAt }, ...attributes],
-      at: { ...idAt, end: Math.max(idAt.end, read.valueAt([id]).end) },
-    };
+  const map = readYaml({ value: source.text, at: whole }, z.record(z.string(), z.unknown()), report);
+  if (!map) return [];
+  const shape: z.ZodType<Entry> = z
+    .object({ name: yamlText, ...own }, { error: 'a map with at least its name, as in {name: Trim lever}' })
+    .catchall(anyValue);
+  return Object.entries(map.value).map(([id, written]) => {
+    const { findings, report: note } = collector();
+    const places = within(id, map);
+    const entry = checkShape(written, shape, places, note);
+    const read = entry && readerOf(entry).read(asDirective(id, entry, own, places, source), emptyScope(note));
+    const likely = idLike(id) ?? id;
+    const value = read ?? spoilt(likely, written, readerOf, places, source);
+    for (const one of findings) report(one);
+    const errors = findings.filter(({ severity }) => severity === 'error');
+    return { value, id: value?.id ?? id, errors };
   });
+}
+
+/** The places of one entry of a map. */
+function within(id: string, { keyAt, valueAt, isPlain }: YamlPlaces): YamlPlaces {
+  return {
+    keyAt: (path) => keyAt([id, ...path]),
+    valueAt: (path) => valueAt([id, ...path]),
+    isPlain: (path) => isPlain([id, ...path]),
+  };
+}
+
+/** What is left of an entry that has not the shape of one, or not the id. */
+function spoilt<R extends { readonly unknown: ReadonlySet<string> }>(
+  id: string,
+  written: unknown,
+  readerOf: (entry: Entry) => DirectiveReader<R>,
+  places: YamlPlaces,
+  source: SourceFile,
+): R | null {
+  const name =
+    typeof written === 'object' && written !== null && 'name' in written ? String(written.name) : id;
+  const entry = { name };
+  const reader = readerOf(entry);
+  const value = reader.read(
+    asDirective(id, entry, {}, places, source),
+    emptyScope(() => undefined),
+  );
+  return value && { ...value, unknown: new Set(Object.keys(reader.attributes)) };
+}
+
+function asDirective(
+  id: string,
+  entry: Entry,
+  own: { readonly [key: string]: unknown },
+  places: YamlPlaces,
+  source: SourceFile,
+): LeafDirective {
+  const attributes = Object.entries(entry).flatMap(([key, value]) =>
+    key === 'name' || Object.hasOwn(own, key) ? [] : [attribute(source, places, key, value)],
+  );
+  const idAt = places.keyAt([]);
+  const labelAt = inner(source, places.valueAt(['name']));
+  return {
+    type: 'directive',
+    form: 'leaf',
+    name: 'entry',
+    nameAt: idAt,
+    label: [{ type: 'text', value: entry.name, at: labelAt }],
+    labelText: entry.name,
+    labelAt,
+    attributes: [{ name: 'id', value: id, nameAt: idAt, valueAt: idAt }, ...attributes],
+    at: { ...idAt, end: Math.max(idAt.end, places.valueAt([]).end) },
+  };
 }
 
 function attribute(
   source: SourceFile,
   places: YamlPlaces,
-  path: readonly string[],
   name: string,
   value: Scalar | readonly Scalar[],
 ): Attribute {
   // In a directive, ids of a list stand apart by spaces and words by commas.
   const between = name === 'synonyms' ? ', ' : ' ';
   const text = typeof value === 'object' ? value.map(asWritten).join(between) : asWritten(value);
-  return { name, value: text, nameAt: places.keyAt(path), valueAt: inner(source, places.valueAt(path)) };
+  return { name, value: text, nameAt: places.keyAt([name]), valueAt: inner(source, places.valueAt([name])) };
 }
 
 /** `true` is another way to write `yes`. */

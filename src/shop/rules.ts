@@ -13,6 +13,22 @@ export const shopMissing: RuleCard = {
   good: { 'shop.yaml': shop },
 };
 
+export const listMissing: RuleCard = {
+  code: 'list-missing',
+  severity: 'error',
+  title: 'A list of the shop that guides ask for is not there',
+  why: 'A tool without a label takes its name from tools.yaml, and the type of a fastener stands in fasteners.yaml. Without the file nothing of that can be looked up.',
+  bad: {
+    'example/guide.md':
+      '::tool{#trim-lever}\n::tool{#heat-gun}\n\n::step[Free the edge]{#arch}\n\nWork the :tool[trim-lever] behind the edge. Warm it with the :tool[heat-gun].\n',
+  },
+  good: {
+    'tools.yaml': 'trim-lever: {name: Trim lever}\nheat-gun: {name: Heat gun}\n',
+    'example/guide.md':
+      '::tool{#trim-lever}\n::tool{#heat-gun}\n\n::step[Free the edge]{#arch}\n\nWork the :tool[trim-lever] behind the edge. Warm it with the :tool[heat-gun].\n',
+  },
+};
+
 export const guidesMissing: RuleCard = {
   code: 'guides-missing',
   severity: 'error',
@@ -107,6 +123,7 @@ export const fileUnreadable: RuleCard = {
 /** The rules of a workspace's files. */
 export const shopRules: readonly RuleCard[] = [
   shopMissing,
+  listMissing,
   guidesMissing,
   guideMisplaced,
   procedureUnused,

@@ -2,7 +2,7 @@ import { compareFindings, type Finding, type Note } from '../diagnostics/finding
 import type { Report } from '../diagnostics/report.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Platform } from '../model/shop.ts';
-import { sharedFiles } from './read-lists.ts';
+import { type ListFaults, sharedFiles } from './read-lists.ts';
 
 /** What was read from a file, `null` where nothing could be, with its own findings. */
 export interface Inspected<T> {
@@ -29,16 +29,43 @@ function joined(some: readonly Note[], more: readonly Note[]): readonly Note[] {
   return [...new Map([...some, ...more].map((note) => [JSON.stringify(note), note])).values()];
 }
 
-/** The guides that may be published: neither they, nor their platform, nor what all share has an error. */
+/**
+ * The shared files on whose errors every guide depends, since they cannot be laid to one entry of a list; sorted.
+ */
+export function brokenForAll(
+  general: readonly Finding[],
+  { crib, fastenerTypes }: ListFaults,
+): readonly string[] {
+  const ofEntries = new Set([...crib.values(), ...fastenerTypes.values()].flat());
+  const broken = general.filter((one) => isError(one) && sharedFiles.has(one.at.file) && !ofEntries.has(one));
+  return [...new Set(broken.map(({ at }) => at.file))].sort();
+}
+
+/**
+ * The guides that may be published where nothing is broken for all: neither they, nor their platform, nor an
+ * entry of the shop's lists that they use has an error.
+ */
 export function soundGuides(
   guides: readonly Inspected<Guide>[],
   platforms: readonly Inspected<Platform>[],
-  general: readonly Finding[],
+  faults: ListFaults,
 ): ReadonlySet<string> {
-  if (general.some((one) => isError(one) && sharedFiles.has(one.at.file))) return new Set();
   const soundPlatforms = new Set(platforms.filter(isSound).map(({ value }) => value?.id));
-  const sound = guides.filter((one) => isSound(one) && soundPlatforms.has(one.value?.platform.value));
+  const sound = guides.filter(
+    (one) =>
+      isSound(one) &&
+      soundPlatforms.has(one.value?.platform.value) &&
+      !(one.value && usesAny(one.value, faults)),
+  );
   return new Set(sound.flatMap(({ value }) => (value ? [value.id] : [])));
+}
+
+/** Whether a guide uses an entry of the shop's lists that has an error. */
+function usesAny({ items }: Guide, { crib, fastenerTypes }: ListFaults): boolean {
+  return [...items.values()].some((item) => {
+    if (item.kind === 'fastener') return item.type !== null && fastenerTypes.has(item.type.value);
+    return (item.kind === 'tool' || item.kind === 'wear') && crib.has(item.id);
+  });
 }
 
 function isSound({ value, findings }: Inspected<unknown>): boolean {

@@ -38,6 +38,14 @@ describe('build', () => {
     expect(await site()).toEqual(before);
   });
 
+  it('says which file stops all guides', async () => {
+    const { build } = await bench({ ...sound, 'shop.yaml': 'nme: x\n' });
+    const { out } = await build('--keep-going');
+    expect(out).toMatch(
+      /nothing was published: every guide depends on "shop.yaml", which must be mended first\n$/,
+    );
+  });
+
   it('makes no output folder where it publishes nothing', async () => {
     const { build, site } = await bench({ ...sound, 'shop.yaml': 'nme: x\n' });
     expect((await build('--keep-going')).code).toBe(1);

@@ -38,9 +38,50 @@ describe('sound guides', () => {
     expect(sound).toEqual(['example']);
   });
 
-  it('are none where a file that all share has an error', async () => {
-    expect((await found({ 'tools.yaml': 'lamp: {name: Lamp, drive: 13}\n' })).sound).toEqual([]);
-    expect((await found({ 'shop.yaml': 'name: A\ncrew: none\n' })).sound).toEqual([]);
+  it.each([
+    ['shop.yaml', 'name: A\ncrew: none\n'],
+    ['tools.yaml', 'lamp: {name: Lamp\n'],
+    ['tools.yaml', 'lamp: {name: Lamp}\nlamp: {name: Lamp}\n'],
+    ['fasteners.yaml', '\n'],
+  ])('are none where %s has an error that belongs to no entry of a list: %j', async (file, text) => {
+    const { sound, inspection } = await found({ [file]: text });
+    expect(sound).toEqual([]);
+    expect(inspection.brokenForAll).toEqual([file]);
+  });
+
+  it('are those that use no entry of a list with an error', async () => {
+    const asking = guide
+      .replace(
+        '::none{of=tools}',
+        '::tool{#lamp}\n::part[Lid]{#lid}\n::fastener[Clip]{#clip type=clip holds=lid}',
+      )
+      .replace('Look behind', 'Shine the :tool[lamp] behind the :part[lid] and its :fastener[clip], behind');
+    const lists = (lamp: string, clip: string) => ({
+      'tools.yaml': `lamp: ${lamp}\nsocket: {name: Socket, drive: hex 7}\n`,
+      'fasteners.yaml': `clip: ${clip}\nscrew: {name: Screw}\n`,
+      'asking/guide.md': asking,
+    });
+    const good = ['{name: Lamp}', '{name: Clip}'] as const;
+    expect(await found(lists(...good))).toMatchObject({ lines: [], sound: ['asking', 'example'] });
+    for (const lamp of ['{name: Lamp, drive: 13}', '{nme: Lamp}', 'Lamp', '{name: Lamp, range: []}']) {
+      const { lines, sound } = await found(lists(lamp, good[1]));
+      expect(lines.map((line) => line.split(' ')[0])).toEqual(['tools.yaml:1']);
+      expect(sound).toEqual(['example']);
+    }
+    const { lines, sound } = await found(lists(good[0], '{name: Clip, drive: 9}'));
+    expect(lines).toEqual(['fasteners.yaml:1 attribute-value']);
+    expect(sound).toEqual(['example']);
+  });
+
+  it('are not touched by an entry whose id is spoilt, unless they ask for it', async () => {
+    const { lines, sound } = await found({
+      'tools.yaml': 'Work Lamp: {name: Lamp}\n',
+      'asking/guide.md': guide
+        .replace('::none{of=tools}', '::tool{#work-lamp}')
+        .replace('Look behind', 'Shine the :tool[work-lamp] behind'),
+    });
+    expect(lines).toEqual(['tools.yaml:1 attribute-value']);
+    expect(sound).toEqual(['example']);
   });
 
   it('may have warnings', async () => {

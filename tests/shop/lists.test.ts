@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { collector } from '../../src/diagnostics/report.ts';
 import { readCrib } from '../../src/shop/crib.ts';
 import { readFastenerTypes } from '../../src/shop/fastener-types.ts';
+import type { ListEntry } from '../../src/shop/list-entries.ts';
 import { readSettings } from '../../src/shop/settings.ts';
 import { lineColumn, sourceFile } from '../../src/source/source-file.ts';
 
@@ -20,8 +21,12 @@ function reading<T>(
   return { value, faults };
 }
 
-const crib = (text: string) => reading('tools.yaml', text, readCrib);
-const types = (text: string) => reading('fasteners.yaml', text, readFastenerTypes);
+const byId = <R>(entries: readonly ListEntry<R>[]) =>
+  new Map(entries.map(({ id, value }) => [id, value] as const));
+const crib = (text: string) =>
+  reading('tools.yaml', text, (source, report) => byId(readCrib(source, report)));
+const types = (text: string) =>
+  reading('fasteners.yaml', text, (source, report) => byId(readFastenerTypes(source, report)));
 const settings = (text: string) =>
   reading('shop.yaml', text, (source, report) => readSettings(source, new Map([['logo.svg', 1]]), report));
 
@@ -53,13 +58,24 @@ it('points at the fault in an entry of the crib', () => {
   expect(crib('socket: {name: Socket, colour: red}').faults[0]).toMatch(/^1:24 attribute-unknown /);
   expect(crib('Socket 7: {name: Socket}').faults[0]).toMatch(/^1:1 attribute-value /);
   expect(crib('socket: {drive: hex 7}').faults).toEqual([
-    '1:1 yaml-missing-key "socket.name" is missing; it should be text',
+    '1:1 yaml-missing-key "name" is missing; it should be text',
   ]);
   expect(crib('socket: {name: Socket, wear: perhaps}').faults).toEqual([
-    '1:30 yaml-wrong-value "socket.wear" should be yes or no, not "perhaps"',
+    '1:30 yaml-wrong-value "wear" should be yes or no, not "perhaps"',
+  ]);
+  expect(crib('socket: Socket 13').faults).toEqual([
+    '1:9 yaml-wrong-value this should be a map with at least its name, as in {name: Trim lever}, not "Socket 13"',
   ]);
   // The place inside a quoted value is past its quote.
   expect(crib('torque: {name: T, range: "60..10 N·m"}').faults[0]).toMatch(/^1:27 attribute-value /);
+});
+
+it('keeps the name of an entry that cannot be used, and knows nothing else of it', () => {
+  const { value } = crib('socket: {name: Socket, drive: [hex]}\nBit 15: {name: Bit}\nlever: {drive: T15}\n');
+  expect([...value.keys()]).toEqual(['socket', 'bit-15', 'lever']);
+  expect(value.get('socket')).toMatchObject({ noun: { singular: 'socket' }, drive: null });
+  expect(value.get('bit-15')).toMatchObject({ noun: { singular: 'bit' } });
+  expect(value.get('lever')?.unknown.has('drive')).toBe(true);
 });
 
 it('reads fastener types', () => {

@@ -31,6 +31,7 @@ export function inspection(guide: Guide = fixture.guide, more: Partial<Inspectio
     findings: [],
     sources: new Map(),
     soundGuides: new Set([guide.id]),
+    brokenForAll: [],
     guideCount: 1,
     ...more,
   };
