@@ -18,6 +18,7 @@ const kept = new Map<string, Uint8Array>();
 const pictures: PictureCache = {
   read: async (name) => kept.get(name) ?? null,
   write: async (name, bytes) => void kept.set(name, bytes),
+  prune: async () => undefined,
 };
 
 /** Runs a command line in a folder, as a terminal without colours that is 100 cells wide would. */

@@ -13,6 +13,9 @@ interface BuildOptions extends CheckOptions {
   readonly keepGoing?: boolean;
 }
 
+/** Derived pictures that no build has asked for in so long are removed; until then a change back costs no time. */
+const KEPT_DAYS = 30;
+
 /** `baybook build`: checks the workspace and, where it is sound, publishes it as a site. */
 export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const workspace = await workspaceFolder(options.guides, io);
@@ -37,6 +40,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     for (const problem of outcome.problems) io.err(`nothing was published: ${problem}\n`);
     return 1;
   }
+  await io.pictures.prune(KEPT_DAYS);
   const { files: all, written, removed, notices } = outcome;
   for (const notice of notices) io.err(`${notice}\n`);
   const place = relative(io.cwd, folder) || '.';

@@ -21,5 +21,6 @@ process.exitCode = await run(process.argv.slice(2), {
   watched: stderr.isTTY === true,
   pictures: pictureCache(
     join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'baybook', 'pictures'),
+    new Date(),
   ),
 });

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, readdir, readFile, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 
 /** Finished picture work, kept between builds in a folder that may be deleted at any time. */
@@ -8,14 +8,23 @@ export interface PictureCache {
   readonly read: (name: string) => Promise<Uint8Array | null>;
   /** Keeps bytes under a name. A full or read-only disk only costs the next build its time. */
   readonly write: (name: string, bytes: Uint8Array) => Promise<void>;
+  /** Removes what has been neither read nor written for so many days, and nothing that the cache has not written. */
+  readonly prune: (days: number) => Promise<void>;
 }
 
-/** A cache in a folder, which is made when it is first written to. */
-export function pictureCache(folder: string): PictureCache {
+/** The names under which this room keeps its work, and what a build that was stopped leaves of them. */
+const ownName = /^(?:(?:set|inspect)-[0-9a-f]{20}\.json|[0-9a-f]{20}\.(?:webp|jpe?g|png))(?:\.\d+\.part)?$/;
+
+/** A cache in a folder, which is made when it is first written to; `now` is noted as the time of its use. */
+export function pictureCache(folder: string, now: Date): PictureCache {
   return {
     read: async (name) => {
+      const path = join(folder, name);
       try {
-        return await readFile(join(folder, name));
+        const bytes = await readFile(path);
+        // The time of its last use decides what is pruned; a cache that cannot be written to is never pruned.
+        await utimes(path, now, now).catch(() => undefined);
+        return bytes;
       } catch {
         return null;
       }
@@ -31,6 +40,15 @@ export function pictureCache(folder: string): PictureCache {
         return;
       }
     },
+    prune: async (days) => {
+      const since = now.getTime() - days * 24 * 3_600_000;
+      const names = await readdir(folder).catch(() => []);
+      for (const name of names.filter((one) => ownName.test(one))) {
+        const path = join(folder, name);
+        const about = await lstat(path).catch(() => null);
+        if (about?.isFile() && about.mtimeMs < since) await rm(path, { force: true }).catch(() => undefined);
+      }
+    },
   };
 }
 
@@ -38,6 +56,7 @@ export function pictureCache(folder: string): PictureCache {
 export const noCache: PictureCache = {
   read: async () => null,
   write: async () => undefined,
+  prune: async () => undefined,
 };
 
 /** What an earlier build kept as JSON under a name; `null` where nothing sound is there. */

@@ -27,6 +27,7 @@ it('does no picture work the second time, and writes nothing', async () => {
           derived.push(name);
           kept.set(name, bytes);
         },
+        prune: async () => undefined,
       },
     });
     return { code, derived: derived.length, more: kept.size - before };

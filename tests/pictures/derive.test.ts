@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readdir, rm, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
@@ -9,6 +9,7 @@ import { inspectPicture } from '../../src/pictures/inspect.ts';
 import type { DerivedPicture, PictureRequest } from '../../src/pictures/picture.ts';
 import { photo } from './fixtures.ts';
 
+const today = new Date('2026-02-01T00:00:00Z');
 const whole: PictureRequest = { crop: null, blur: [], zoom: null };
 
 async function derive(
@@ -118,7 +119,7 @@ describe('the cache', () => {
   afterEach(() => rm(folder, { recursive: true }));
 
   function counted(): { readonly cache: PictureCache; readonly written: string[] } {
-    const inner = pictureCache(folder);
+    const inner = pictureCache(folder, today);
     const written: string[] = [];
     const write: PictureCache['write'] = (name, bytes) => {
       written.push(name);
@@ -156,10 +157,40 @@ describe('the cache', () => {
     expect((await inspectPicture(bytes, 'p.jpg', cache)).ok).toBe(true);
   });
 
+  test('what no build has asked for is pruned, and nothing else', async () => {
+    const { cache, written } = counted();
+    const [old, used] = [await photo(900, 600), await photo(600, 900)];
+    await derive(old, {}, cache);
+    const stale = [...written];
+    await derive(used, {}, cache);
+    const day = new Date('2026-01-01T00:00:00Z');
+    for (const name of await readdir(folder)) await utimes(join(folder, name), day, day);
+    const foreign = ['notes.txt', 'set-notes.json', 'cafe.jpg', 'a0a0a0a0a0a0a0a0a0a0.pdf'];
+    for (const name of foreign) await writeFile(join(folder, name), 'mine');
+    await writeFile(join(folder, '00112233445566778899.webp.4711.part'), 'half');
+    for (const name of [...foreign, '00112233445566778899.webp.4711.part'])
+      await utimes(join(folder, name), day, day);
+    written.length = 0;
+    await derive(used, {}, cache);
+    expect(written).toEqual([]);
+    await cache.prune(30);
+    const left = await readdir(folder);
+    expect(left.filter((name) => stale.includes(name))).toEqual([]);
+    expect(left).toEqual(expect.arrayContaining(foreign));
+    expect(left.some((name) => name.endsWith('.part'))).toBe(false);
+    await derive(used, {}, cache);
+    expect(written).toEqual([]);
+  });
+
+  test('a folder that is not there is pruned in silence', async () => {
+    await pictureCache(join(folder, 'none'), today).prune(30);
+    expect(await readdir(folder)).toEqual([]);
+  });
+
   test('a folder that cannot be written to costs only time', async () => {
     const file = join(folder, 'a-file');
     await writeFile(file, '');
-    const derived = await derive(await photo(300, 200), {}, pictureCache(join(file, 'below')));
+    const derived = await derive(await photo(300, 200), {}, pictureCache(join(file, 'below'), today));
     expect(derived.files.length).toBe(2);
   });
 });
