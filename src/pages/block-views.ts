@@ -1,5 +1,6 @@
 import type { Markup } from '../html/markup.ts';
 import type { SignalWord } from '../trade/signal-words.ts';
+import type { Dimension } from '../units/quantity.ts';
 import type { PrintCheckView } from './print-check.ts';
 import type { PictureFile, Shown } from './shared-views.ts';
 
@@ -70,8 +71,8 @@ export interface TemplateView extends Shown {
   readonly facts: readonly string[];
   readonly datums: readonly string[];
   readonly drawings: readonly TemplateDrawing[];
-  readonly files: readonly TemplateFile[];
   readonly cuts: readonly TemplateCut[];
+  readonly files: readonly TemplateFile[];
   /** `null` where there are no files to print. */
   readonly printCheck: PrintCheckView | null;
 }
@@ -83,7 +84,6 @@ export interface TemplateDrawing extends Shown {
   readonly drawing: Markup;
 }
 
-/** A file of a template. */
 /** A line of the table of what a template cuts. */
 export interface TemplateCut extends Shown {
   /** The id of the line on the page; `null` for what no text can name. */
@@ -97,10 +97,11 @@ export interface TemplateCut extends Shown {
   readonly for: string | null;
 }
 
+/** A file of a template. */
 export interface TemplateFile extends Shown {
   readonly href: string;
-  readonly name: string;
   /** Tells its builds too, where it is for some alone. */
+  readonly name: string;
   readonly detail: string;
 }
 
@@ -108,5 +109,19 @@ export interface TemplateFile extends Shown {
 export interface ReadingView extends Shown {
   readonly id: string;
   readonly name: string;
-  readonly expect: string | null;
+  readonly expect: ExpectView | null;
+  /** `left` and `right` where it is taken on each side, else one empty text. */
+  readonly sides: readonly string[];
+}
+
+/** The range that a reading must fall in. */
+export interface ExpectView {
+  /** In both units: "8–14 mm (5/16–35/64 in)". */
+  readonly words: string;
+  readonly dimension: Dimension;
+  /** The unit that it is written in: a bare number is taken to be in it. */
+  readonly unit: string;
+  /** Both ends in the base unit of the dimension. */
+  readonly least: number;
+  readonly most: number;
 }

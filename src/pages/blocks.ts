@@ -47,7 +47,7 @@ function blockView(block: Block, context: GuideContext, stepSide: Side | null): 
         ...shownWhen(context, block.when),
         title: proseMarkup(block.title, place),
         html: proseMarkup(block.body, place),
-        readings: readingsOf([block], context),
+        readings: readingsOf([block], context, stepSide),
       };
   }
 }

@@ -2,7 +2,7 @@ import { countWords, listed } from '../job/index.ts';
 import { actionsOf } from '../job/walk.ts';
 import type { Connector, Fastener, Item, Part } from '../model/item.ts';
 import { type GuideContext, stepRef } from './context.ts';
-import { fixingWords } from './gather.ts';
+import { fixingWords, pageOf } from './gather.ts';
 import type { ComesOffRow } from './list-views.ts';
 import { itemAnchor } from './mention.ts';
 import { shownWhen } from './plans.ts';
@@ -21,6 +21,7 @@ export function comesOffRows(context: GuideContext): readonly ComesOffRow[] {
       item: item.id,
       id: itemAnchor(item.id),
       name: item.noun.label,
+      page: pageOf(item, context),
       count: countWords(item),
       detail: detailWords(item, context),
       first: [first ? stepRef(context, first) : null].filter((ref) => ref !== null),

@@ -20,6 +20,8 @@ export interface Shelf {
    * @param from file that holds the link, from the workspace's root
    */
   readonly link: (href: string, from: string) => string | null;
+  /** Another page of the site, by its path from the site's root, relative to the page that asks; `null` for a page that stands alone. */
+  readonly page: (path: string) => string | null;
 }
 
 /** What any page is made from. */

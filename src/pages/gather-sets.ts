@@ -65,10 +65,12 @@ function setRow(first: GatherRow, set: readonly SizedRow[]): GatherRow {
   return {
     ...first,
     name: `${sizes}${unit.replace(' ', '\u00a0')} ${set[0]?.plural ?? ''}`,
+    page: null,
     first: [],
     sizes: set.map(({ row, size }) => ({
       id: row.id,
       size: size.replaceAll(' ', '\u00a0'),
+      page: row.page,
       first: row.first,
     })),
   };

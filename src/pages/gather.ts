@@ -8,6 +8,7 @@ import { mergeSets } from './gather-sets.ts';
 import type { GatherRow, GatherView } from './list-views.ts';
 import { itemAnchor } from './mention.ts';
 import { shownIn, shownWhen, varying } from './plans.ts';
+import { fastenerTypePath, toolPath } from './reference-paths.ts';
 import type { VaryingView } from './shared-views.ts';
 
 /** What every line of a gather list has, whatever it lists. */
@@ -61,6 +62,7 @@ function gatherRows<L extends Line>(
       item: id,
       id: itemAnchor(id),
       name: item.noun.label,
+      page: pageOf(item, context),
       detail: detailOf(item, context),
       amount: amount.length === 1 ? amount.map(({ text }) => ({ text, plans: null, only: null })) : amount,
       used: item.kind === 'supply' ? usedAmounts(context, id) : [],
@@ -68,6 +70,13 @@ function gatherRows<L extends Line>(
       sizes: [],
     };
   });
+}
+
+/** Where the site tells more of an item: the page of a thing of the crib, or of a kind of fastener. */
+export function pageOf(item: Item, { shop, shelf }: GuideContext): string | null {
+  if (shop.crib.has(item.id)) return shelf.page(toolPath(item.id));
+  const type = item.kind === 'fastener' ? item.type?.value : undefined;
+  return type !== undefined && shop.fastenerTypes.has(type) ? shelf.page(fastenerTypePath(type)) : null;
 }
 
 /** Sorted by the step that needs it first; what no step names stands last. */

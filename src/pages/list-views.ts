@@ -15,6 +15,8 @@ export interface GatherRow extends Shown {
   readonly item: string;
   readonly id: string;
   readonly name: string;
+  /** The page about it; `null` where there is none. */
+  readonly page: string | null;
   /** What else is said about it: the tools that serve as well, the thread and torque of a nut. */
   readonly detail: string | null;
   readonly amount: readonly VaryingView[];
@@ -26,6 +28,7 @@ export interface GatherRow extends Shown {
   readonly sizes: readonly {
     readonly id: string;
     readonly size: string;
+    readonly page: string | null;
     readonly first: readonly StepRef[];
   }[];
 }
@@ -36,6 +39,8 @@ export interface ComesOffRow extends Shown {
   readonly item: string;
   readonly id: string;
   readonly name: string;
+  /** The page of its kind of fastener; `null` where there is none. */
+  readonly page: string | null;
   readonly count: string;
   readonly detail: string | null;
   readonly first: readonly StepRef[];

@@ -34,7 +34,7 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     torques,
     orders: tighteningViews(step, context),
     hasLines: tools.length + wear.length + torques.length > 0 || step.wait !== null,
-    readings: readingsOf(step.blocks, context),
+    readings: readingsOf(step.blocks, context, stepSide),
     bench: benchLines(numbered, context),
     wait: step.wait ? formatMinutes(step.wait.value) : null,
     signOff: step.signOff,

@@ -60,6 +60,7 @@ export async function singleFileView(
     },
     template: (id) => ({ ...parts.shelf.template(id), files: [], printCheck: null }),
     link: (href, from) => (/^(?:https?|mailto|tel):/i.test(href) ? parts.shelf.link(href, from) : null),
+    page: () => null,
   };
   const view = guidePage(guide, job, { shop, root: '', shelf });
   const feet = pageFeet(guide.title.value, identityWords(guide, shortFingerprint(job.fingerprint)));

@@ -43,6 +43,7 @@ export function shelfOf(stock: Stock, root: string, cuts: ReadonlyMap<string, Cu
       stock.linked(path);
       return root + linkedFolder + path.split('/').map(encodeURIComponent).join('/') + place;
     },
+    page: (path) => root + path,
   };
 }
 

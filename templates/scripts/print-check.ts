@@ -1,6 +1,5 @@
 import { checkPrint, correctionCommand, type PrintCheck } from '../../src/trade/print-check.ts';
-import { readNumber } from '../../src/units/number.ts';
-import { parseQuantity } from '../../src/units/parse.ts';
+import { readMeasured } from './measured.ts';
 
 /** Below this a bare number is inches: no print of a 100 mm square is so small. */
 const INCHES_BELOW = 10;
@@ -36,11 +35,8 @@ const unread = 'Give both sides of the 100 mm square as numbers, such as 99.6.';
 
 /** A side in millimetres, to the hundredth that the command prints, from `99.6`, `99,6`, `3.94` or `3 15/16 in`; `null` for what is no length. */
 function readSide(text: string): number | null {
-  const typed = text.trim().replace(',', '.');
-  const bare = readNumber(typed);
-  const unit = bare?.rest === '' ? (bare.value < INCHES_BELOW ? ' in' : ' mm') : '';
-  const parsed = parseQuantity(typed + unit, 'length');
-  return parsed.ok ? Number(parsed.quantity.base.toFixed(2)) : null;
+  const side = readMeasured(text, 'length', (bare) => (bare < INCHES_BELOW ? 'in' : 'mm'));
+  return side === null ? null : Number(side.toFixed(2));
 }
 
 /** What the two sides mean, in the words of a technician. */

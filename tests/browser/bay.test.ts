@@ -1,23 +1,17 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { computeJob } from '../../src/job/compute-job.ts';
 import type { Guide } from '../../src/model/guide.ts';
-import { buildSite } from '../../src/site/build-site.ts';
 import * as fixture from '../pages/fixture.ts';
 import { files, inspection } from '../site/workspace.ts';
-import { open, startChromium } from './browser.ts';
+import { open } from './browser.ts';
+import { publish, siteForTests } from './site-for-tests.ts';
 
 const path = 'guides/lamp-cradle/index.html';
 
-// A browser on a busy machine takes its time; nothing here is about speed.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
-
-let browser: Browser;
-let top: string;
+const site = siteForTests(() => [inspection(), files()]);
+const guide = (options: Parameters<typeof open>[3] = {}) => open(site.browser, site.folder, path, options);
 
 /** The fixture with a later edition, in which the notch is cut otherwise. */
 const later: Guide = {
@@ -29,22 +23,8 @@ const later: Guide = {
   })),
 };
 
-async function publish(guide: Guide): Promise<void> {
-  const jobs = new Map([[guide.id, computeJob(guide)]]);
-  const outcome = await buildSite(inspection(guide, { jobs }), files(), top);
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-}
-
-beforeAll(async () => {
-  top = await mkdtemp(join(tmpdir(), 'baybook '));
-  await publish(fixture.guide);
-  browser = await startChromium();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await rm(top, { recursive: true, force: true });
-});
+const publishGuide = (edition: Guide) =>
+  publish(inspection(edition, { jobs: new Map([[edition.id, computeJob(edition)]]) }), files(), site.folder);
 
 const boxes = (page: Page, step: string) => page.locator(`#${step} .bay-tick input`);
 const words = async (page: Page, name: string) => (await page.locator(name).textContent()) ?? '';
@@ -52,7 +32,7 @@ const stored = '[...Object.entries(localStorage)]';
 
 describe('ticks, readings and torques', () => {
   it('are kept by step and side, under the guide and its fingerprint, and are there after a reload', async () => {
-    const { page, faults } = await open(browser, top, path);
+    const { page, faults } = await guide();
     expect(await boxes(page, 'arch').count()).toBe(2);
     await page.getByLabel('Left side done: Free the arch edge').check();
     await boxes(page, 'cover-off').check();
@@ -76,12 +56,12 @@ describe('ticks, readings and torques', () => {
   });
 
   it('go with the guide: a changed step is named and loses its tick, the rest keeps it', async () => {
-    const { page, faults } = await open(browser, top, path);
+    const { page, faults } = await guide();
     await boxes(page, 'arch').first().check();
     await boxes(page, 'cut-notch').check();
-    await publish(later);
+    await publishGuide(later);
     await page.reload();
-    await publish(fixture.guide);
+    await publishGuide(fixture.guide);
     const news = await words(page, '.bay-news');
     expect(news).toContain('This guide has changed since you began (then revision 3');
     expect(news).toContain('now revision 4');
@@ -97,14 +77,14 @@ describe('ticks, readings and torques', () => {
   });
 
   it('are taken to another device as text', async () => {
-    const one = await open(browser, top, path);
+    const one = await guide();
     await boxes(one.page, 'arch').last().check();
     await one.page.locator('.bay-move summary').click();
     await one.page.getByRole('button', { name: 'Copy as text' }).click();
     const text = await one.page.getByLabel('The job as text').inputValue();
     await one.page.context().close();
 
-    const other = await open(browser, top, path);
+    const other = await guide();
     await other.page.locator('.bay-move summary').click();
     await other.page.getByLabel('The job as text').fill(text);
     await other.page.getByRole('button', { name: 'Take over' }).click();
@@ -118,7 +98,7 @@ describe('ticks, readings and torques', () => {
   });
 
   it('say what is wrong with the text of something else, and keep what was ticked', async () => {
-    const { page, faults } = await open(browser, top, path);
+    const { page, faults } = await guide();
     await boxes(page, 'arch').first().check();
     await page.locator('.bay-move summary').click();
     for (const [text, said] of [
@@ -137,7 +117,7 @@ describe('ticks, readings and torques', () => {
   });
 
   it('refuse the text of another guide by its title', async () => {
-    const { page } = await open(browser, top, path);
+    const { page } = await guide();
     await page.locator('.bay-move summary').click();
     await page.getByRole('button', { name: 'Copy as text' }).click();
     const own = await page.getByLabel('The job as text').inputValue();
@@ -164,12 +144,12 @@ describe('a device that keeps nothing', () => {
     ['holding something corrupt', foreign('{"form":"Bayb'), 'cannot be read, so nothing is ticked', false],
     ['holding data of another program', foreign('{"ticks":{"arch":true}}'), 'cannot be read', false],
   ])('says so where its storage is %s, and the page works', async (_, script, said, stays) => {
-    const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+    const context = await site.browser.newContext({ viewport: { width: 390, height: 844 } });
     const page = await context.newPage();
     const faults: string[] = [];
     page.on('pageerror', (error) => faults.push(String(error)));
     await page.addInitScript(script);
-    await page.goto(`file://${encodeURI(`${top}/${path}`)}`);
+    await page.goto(`file://${encodeURI(`${site.folder}/${path}`)}`);
     if (!stays) expect(await words(page, '.bay-news')).toContain(said);
     await boxes(page, 'arch').first().check();
     expect(await boxes(page, 'arch').first().isChecked()).toBe(true);
@@ -183,7 +163,7 @@ describe('a device that keeps nothing', () => {
 
 describe('one step at a time', () => {
   it('shows each step alone with the messages that guard it, in order, and comes back after a reload', async () => {
-    const { page, faults } = await open(browser, top, path, { hash: '#build=fog:no' });
+    const { page, faults } = await guide({ hash: '#build=fog:no' });
     await page.getByRole('button', { name: 'One step at a time' }).click();
     const steps: string[] = [];
     const next = page.locator('.bay-next');
@@ -207,7 +187,7 @@ describe('one step at a time', () => {
   });
 
   it('follows a link to another step, and prints the whole job', async () => {
-    const { page } = await open(browser, top, path);
+    const { page } = await guide();
     await page.getByRole('button', { name: 'One step at a time' }).click();
     await page.evaluate('location.hash = "#hang"');
     await page.locator('#hang').waitFor();
@@ -222,10 +202,10 @@ describe('one step at a time', () => {
 
 describe('a wait', () => {
   it('is timed by the clock, through a reload, and told when it is over', async () => {
-    const context = await browser.newContext();
+    const context = await site.browser.newContext();
     const page = await context.newPage();
     await page.clock.install({ time: new Date('2026-10-05T09:00:00') });
-    await page.goto(`file://${encodeURI(`${top}/${path}`)}`);
+    await page.goto(`file://${encodeURI(`${site.folder}/${path}`)}`);
     const wait = page.locator('#cut-notch .bay-wait');
     await wait.getByRole('button', { name: 'Begin the wait' }).click();
     expect(await wait.textContent()).toMatch(/Wait until 0?9:30.*: 30\smin left/);
@@ -251,10 +231,10 @@ describe('the screen', () => {
     ['stays on', lock, 'The screen stays on.'],
     ['is left alone where the device refuses', refused, 'does not let this page keep it on'],
   ])('%s', async (_, script, said) => {
-    const context = await browser.newContext();
+    const context = await site.browser.newContext();
     const page = await context.newPage();
     await page.addInitScript(script);
-    await page.goto(`file://${encodeURI(`${top}/${path}`)}`);
+    await page.goto(`file://${encodeURI(`${site.folder}/${path}`)}`);
     const state = page.locator('.bay .bay-awake-state');
     expect(await state.textContent()).toBe('The screen may go dark.');
     await page.getByRole('button', { name: 'Keep the screen on' }).click();
@@ -266,10 +246,10 @@ describe('the screen', () => {
   });
 
   it('is told of in a plain line where no browser could keep it on', async () => {
-    const context = await browser.newContext();
+    const context = await site.browser.newContext();
     const page = await context.newPage();
     await page.addInitScript(missing);
-    await page.goto(`file://${encodeURI(`${top}/${path}`)}`);
+    await page.goto(`file://${encodeURI(`${site.folder}/${path}`)}`);
     expect(await words(page, '.bay .bay-awake-state')).toContain('this browser lets no page keep it on');
     expect(await page.getByRole('button', { name: 'Keep the screen on' }).count()).toBe(0);
     await context.close();
@@ -278,7 +258,7 @@ describe('the screen', () => {
 
 describe('a link that is older than the guide', () => {
   it('is told in a clear line, and the page works', async () => {
-    const { page, faults } = await open(browser, top, path);
+    const { page, faults } = await guide();
     const address = page.url();
     for (const [hash, said] of [
       ['#build=fog:purple', 'names a build that this guide no longer has'],
@@ -305,7 +285,7 @@ describe('the controls', () => {
   ] as const)(
     'are 56 px high, fit a phone of 320 px, and are clean by axe: %s, %s',
     async (colorScheme, _, presses) => {
-      const { page } = await open(browser, top, path, { colorScheme, viewport: { width: 320, height: 640 } });
+      const { page } = await guide({ colorScheme, viewport: { width: 320, height: 640 } });
       await page.locator('.bay-move summary').click();
       await boxes(page, 'arch').first().check();
       for (const press of presses) await page.locator(press).click();
@@ -326,10 +306,10 @@ describe('the controls', () => {
   );
 
   it('are absent with scripts off, and in print', async () => {
-    const { page } = await open(browser, top, path, { javaScriptEnabled: false });
+    const { page } = await guide({ javaScriptEnabled: false });
     expect(await page.locator('.bay, .bay-turn, .bay-ticks').filter({ visible: true }).count()).toBe(0);
     await page.context().close();
-    const printed = await open(browser, top, path);
+    const printed = await guide();
     await printed.page.emulateMedia({ media: 'print' });
     expect(
       await printed.page.locator('.bay, .bay-turn, .bay-ticks, .bay-wait').filter({ visible: true }).count(),

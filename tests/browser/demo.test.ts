@@ -1,32 +1,21 @@
-import { mkdtemp, readdir, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { readdir } from 'node:fs/promises';
+import { resolve } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
-import { buildSite } from '../../src/site/build-site.ts';
-import { open, startChromium } from './browser.ts';
+import { open } from './browser.ts';
+import { siteForTests } from './site-for-tests.ts';
 
-// A browser on a busy machine takes its time; nothing here is about speed.
-vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
+const site = siteForTests(async () => {
+  const files = diskFiles(resolve(import.meta.dirname, '../../guides'));
+  return [await inspect(files), files];
+});
 
-let browser: Browser;
-let folder: string;
 let pages: readonly string[];
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'baybook demo '));
-  const files = diskFiles(resolve(import.meta.dirname, '../../guides'));
-  const outcome = await buildSite(await inspect(files), files, folder);
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-  pages = (await readdir(folder, { recursive: true })).filter((path) => path.endsWith('.html')).sort();
-  browser = await startChromium();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await rm(folder, { recursive: true, force: true });
+  const all = await readdir(site.folder, { recursive: true });
+  pages = all.filter((path) => path.endsWith('.html')).sort();
 });
 
 /** The pages of one kind are laid out alike: of tools and of fasteners, the first stands for all. */
@@ -57,7 +46,7 @@ describe('the demo shop, every page of it', () => {
 
   it('says nothing to the console, asks no host, and shows every picture', async () => {
     const faults = await on(pages, async (path) => {
-      const { page, faults } = await open(browser, folder, path);
+      const { page, faults } = await open(site.browser, site.folder, path);
       const missing = await page.evaluate<string[]>(
         '[...document.images].filter((image) => image.naturalWidth === 0).map((image) => image.src)',
       );
@@ -69,10 +58,10 @@ describe('the demo shop, every page of it', () => {
 
   it('fits a phone of 320 px and the printed sheet', async () => {
     const faults = await on(sample(), async (path) => {
-      const phone = await open(browser, folder, path, { viewport: { width: 320, height: 640 } });
+      const phone = await open(site.browser, site.folder, path, { viewport: { width: 320, height: 640 } });
       const wide = await phone.page.evaluate<string[]>(overTheEdge);
       await phone.page.context().close();
-      const sheet = await open(browser, folder, path, { viewport: { width: 680, height: 1000 } });
+      const sheet = await open(site.browser, site.folder, path, { viewport: { width: 680, height: 1000 } });
       await sheet.page.emulateMedia({ media: 'print' });
       const printed = await sheet.page.evaluate<string[]>(overTheEdge);
       await sheet.page.context().close();
@@ -82,13 +71,34 @@ describe('the demo shop, every page of it', () => {
   });
 
   it('is clean by axe with everything unfolded', async () => {
-    const faults = await on(sample(), async (path) => {
-      const { page } = await open(browser, folder, path);
-      await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      await page.context().close();
-      return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-    });
-    expect(faults).toEqual([]);
+    // A guide in one file has the page's own content.
+    const paths = sample().filter((path) => !/^guides\/(.+)\/\1\.html$/.test(path));
+    expect(await on(paths, (path) => violations(path, 'light', 390))).toEqual([]);
+  });
+
+  it.each([
+    ['dark', 390],
+    ['light', 1280],
+    ['dark', 1280],
+  ] as const)('is clean by axe, one page of each kind, %s and %i px wide', async (colorScheme, width) => {
+    const kinds = ['index', 'glossary/', 'fasteners/', 'guides/', 'platforms/', 'tools/'];
+    const firsts = kinds.map((kind) => pages.find((path) => path.startsWith(kind)) ?? kind);
+    expect(await on(firsts, (path) => violations(path, colorScheme, width))).toEqual([]);
   });
 });
+
+/** What axe-core finds on a page with everything unfolded. */
+async function violations(
+  path: string,
+  colorScheme: 'light' | 'dark',
+  width: number,
+): Promise<readonly string[]> {
+  const { page } = await open(site.browser, site.folder, path, {
+    colorScheme,
+    viewport: { width, height: 844 },
+  });
+  await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
+  const found = await new AxeBuilder({ page }).analyze();
+  await page.context().close();
+  return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+}

@@ -1,40 +1,19 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { buildSite } from '../../src/site/build-site.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { referenceInspection } from '../site/reference-shop.ts';
 import { files } from '../site/workspace.ts';
-import { open, startChromium } from './browser.ts';
+import { open } from './browser.ts';
+import { siteForTests } from './site-for-tests.ts';
 
-// A browser on a busy machine takes its time; nothing here is about speed.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
-
-let browser: Browser;
-let top: string;
-let folder: string;
-
-beforeAll(async () => {
-  top = await mkdtemp(join(tmpdir(), 'baybook '));
-  folder = join(top, 'a stick', 'our guides');
-  const outcome = await buildSite(referenceInspection(), files(), folder);
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-  browser = await startChromium();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await rm(top, { recursive: true, force: true });
-});
+const site = siteForTests(() => [referenceInspection(), files()]);
 
 const box = (page: Page) => page.getByRole('searchbox', { name: 'Find a guide, tool, size or torque' });
 const found = (page: Page) => page.locator('.found .entry').allInnerTexts();
 
 describe('the search, from file:// in a nested folder with spaces', () => {
   it('finds while the technician types, and leads to the page', async () => {
-    const { page, faults } = await open(browser, folder, 'index.html');
+    const { page, faults } = await open(site.browser, site.folder, 'index.html');
     await box(page).pressSequentially('panel poper');
     expect((await found(page))[0]).toBe('Trim lever');
     expect(await page.locator('.shelves').isVisible()).toBe(false);
@@ -45,7 +24,7 @@ describe('the search, from file:// in a nested folder with spaces', () => {
   });
 
   it('leads from a torque to the step that tightens', async () => {
-    const { page } = await open(browser, folder, 'index.html', { hash: '#find=25nm' });
+    const { page } = await open(site.browser, site.folder, 'index.html', { hash: '#find=25nm' });
     await page.getByRole('link', { name: /M8 flange nut/ }).click();
     expect(page.url()).toMatch(/guides\/lamp-cradle\/index\.html#hang$/);
     await page.goBack();
@@ -55,7 +34,7 @@ describe('the search, from file:// in a nested folder with spaces', () => {
   });
 
   it('is worked by keyboard alone', async () => {
-    const { page } = await open(browser, folder, 'index.html');
+    const { page } = await open(site.browser, site.folder, 'index.html');
     await box(page).focus();
     await page.keyboard.type('hexagon');
     await page.keyboard.press('Enter');
@@ -71,7 +50,7 @@ describe('the search, from file:// in a nested folder with spaces', () => {
   });
 
   it('is narrowed, keeps that in the link, and shows the shelves again when it is emptied', async () => {
-    const { page } = await open(browser, folder, 'index.html');
+    const { page } = await open(site.browser, site.folder, 'index.html');
     await page.getByLabel('Show').selectOption({ label: 'Fasteners' });
     expect(await found(page)).toEqual(['Hexagon-head screw', 'Panel screw']);
     await page.getByLabel('Vehicle').selectOption({ label: 'Larkspur Dray, panel van' });
@@ -85,7 +64,7 @@ describe('the search, from file:// in a nested folder with spaces', () => {
   });
 
   it('says politely how much was found, once the typing pauses', async () => {
-    const { page } = await open(browser, folder, 'index.html');
+    const { page } = await open(site.browser, site.folder, 'index.html');
     await box(page).fill('hex screw');
     await page
       .getByRole('status')
@@ -101,7 +80,7 @@ describe('the search, from file:// in a nested folder with spaces', () => {
   it.each(['#find=%E0%A4%A&show=nonsense&vehicle=%00', '#find=&&&=', '#content'])(
     'takes a broken link for what can be read of it: %s',
     async (hash) => {
-      const { page, faults } = await open(browser, folder, 'index.html', { hash });
+      const { page, faults } = await open(site.browser, site.folder, 'index.html', { hash });
       expect(await page.getByLabel('Show').inputValue()).toBe('');
       expect(await box(page).isVisible()).toBe(true);
       await page.context().close();
@@ -110,7 +89,7 @@ describe('the search, from file:// in a nested folder with spaces', () => {
   );
 
   it('prints what a page is called as text, whatever is typed', async () => {
-    const { page, faults } = await open(browser, folder, 'index.html');
+    const { page, faults } = await open(site.browser, site.folder, 'index.html');
     await box(page).fill('<img src=x onerror=alert(1)> lever');
     expect(await page.locator('.found img').count()).toBe(0);
     await page.context().close();
@@ -118,7 +97,7 @@ describe('the search, from file:// in a nested folder with spaces', () => {
   });
 
   it('lists everything where scripts are off', async () => {
-    const { page } = await open(browser, folder, 'index.html', { javaScriptEnabled: false });
+    const { page } = await open(site.browser, site.folder, 'index.html', { javaScriptEnabled: false });
     expect(await page.getByRole('search').count()).toBe(0);
     for (const name of ['Trim lever', 'Eye protection', 'Panel screw', /Drives, kinds of fastener/]) {
       expect(await page.getByRole('link', { name }).isVisible()).toBe(true);
@@ -130,7 +109,7 @@ describe('the search, from file:// in a nested folder with spaces', () => {
     for (const width of [320, 390, 1280]) {
       it(`has targets of 56 px and is clean by axe, ${colorScheme}, ${width} px`, async () => {
         const viewport = { width, height: 844 };
-        const { page } = await open(browser, folder, 'index.html', {
+        const { page } = await open(site.browser, site.folder, 'index.html', {
           colorScheme,
           viewport,
           hash: '#find=25nm',
@@ -161,7 +140,7 @@ describe('the pages of tools, fasteners and terms', () => {
   for (const path of pages) {
     for (const colorScheme of ['light', 'dark'] as const) {
       it(`${path} has targets of 56 px and is clean by axe with everything unfolded, ${colorScheme}`, async () => {
-        const { page, faults } = await open(browser, folder, path, { colorScheme });
+        const { page, faults } = await open(site.browser, site.folder, path, { colorScheme });
         await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
         for (const target of await page.locator('main :is(a, summary)').all()) {
           expect((await target.boundingBox())?.height).toBeGreaterThanOrEqual(56);

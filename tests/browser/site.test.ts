@@ -1,13 +1,11 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { buildSite } from '../../src/site/build-site.ts';
+import type { Locator } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { files, inspection } from '../site/workspace.ts';
-import { open, startChromium } from './browser.ts';
+import { open } from './browser.ts';
+import { siteForTests } from './site-for-tests.ts';
 
 const guide = 'guides/lamp-cradle/index.html';
 const pages = ['index.html', 'platforms/larkspur-dray/index.html', guide];
@@ -15,36 +13,18 @@ const pages = ['index.html', 'platforms/larkspur-dray/index.html', guide];
 /** What can be read of an element now, without what is hidden. */
 const words = async (locator: Locator) => (await locator.allInnerTexts()).join('\n');
 
-// A browser on a busy machine takes its time; nothing here is about speed.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
-
-let browser: Browser;
-let top: string;
-let folder: string;
-
-beforeAll(async () => {
-  top = await mkdtemp(join(tmpdir(), 'baybook '));
-  folder = join(top, 'a stick', 'our guides');
-  const outcome = await buildSite(inspection(), files(), folder);
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-  browser = await startChromium();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await rm(top, { recursive: true, force: true });
-});
+const site = siteForTests(() => [inspection(), files()]);
 
 describe('every page, from file:// in a nested folder with spaces', () => {
   it.each(pages)('%s asks no host, breaks no policy and says nothing to the console', async (path) => {
-    const { page, faults } = await open(browser, folder, path);
+    const { page, faults } = await open(site.browser, site.folder, path);
     expect(await page.locator('h1').count()).toBe(1);
     await page.context().close();
     expect(faults).toEqual([]);
   });
 
   it.each(pages)('%s does not scroll sideways at 320 px', async (path) => {
-    const { page } = await open(browser, folder, path, { viewport: { width: 320, height: 640 } });
+    const { page } = await open(site.browser, site.folder, path, { viewport: { width: 320, height: 640 } });
     const over = await page.evaluate<number>('document.documentElement.scrollWidth - innerWidth');
     await page.context().close();
     expect(over).toBe(0);
@@ -55,7 +35,7 @@ describe('every page, from file:// in a nested folder with spaces', () => {
       for (const width of [390, 1280]) {
         it(`${path} is clean by axe, ${colorScheme}, ${width} px`, async () => {
           const viewport = { width, height: 844 };
-          const { page } = await open(browser, folder, path, { colorScheme, viewport });
+          const { page } = await open(site.browser, site.folder, path, { colorScheme, viewport });
           const { violations } = await new AxeBuilder({ page })
             .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
             .analyze();
@@ -71,7 +51,7 @@ describe('every page, from file:// in a nested folder with spaces', () => {
 
 describe('the pick of a build', () => {
   it('hides what is for other builds, renumbers the steps and keeps the pick in the link', async () => {
-    const { page, faults } = await open(browser, folder, guide);
+    const { page, faults } = await open(site.browser, site.folder, guide);
     const step = page.locator('#fog-aim');
     const number = page.locator('#cut-notch .step-number');
     expect(await step.isVisible()).toBe(true);
@@ -103,7 +83,7 @@ describe('the pick of a build', () => {
   });
 
   it('comes back with the link, and stays when a link on the page is followed', async () => {
-    const { page } = await open(browser, folder, guide, { hash: '#build=fog:no&at=hang' });
+    const { page } = await open(site.browser, site.folder, guide, { hash: '#build=fog:no&at=hang' });
     expect(await page.locator('#fog-aim').isVisible()).toBe(false);
     expect(await page.getByRole('radio', { name: 'No' }).isChecked()).toBe(true);
     expect((await page.locator('#hang').boundingBox())?.y).toBeLessThan(844);
@@ -119,7 +99,7 @@ describe('the pick of a build', () => {
     ['#build=%E0%A4%A,:::,fog', 'All builds are shown'],
     ['#build=doors:four', 'Make a choice in each line'],
   ])('says so where the link names no build of this guide: %s', async (hash, said) => {
-    const { page, faults } = await open(browser, folder, guide, { hash });
+    const { page, faults } = await open(site.browser, site.folder, guide, { hash });
     expect(await words(page.locator('.pick-state'))).toContain(said);
     expect(await page.locator('#fog-aim').isVisible()).toBe(true);
     await page.context().close();
@@ -127,7 +107,7 @@ describe('the pick of a build', () => {
   });
 
   it('can be made with the keyboard alone, with the focus in sight', async () => {
-    const { page } = await open(browser, folder, guide);
+    const { page } = await open(site.browser, site.folder, guide);
     await page.keyboard.press('Tab');
     expect(await words(page.locator(':focus'))).toBe('To the content');
     await page.locator('.choices input').first().focus();
@@ -141,7 +121,7 @@ describe('the pick of a build', () => {
   });
 
   it('gives every control a target of at least 56 px', async () => {
-    const { page } = await open(browser, folder, guide);
+    const { page } = await open(site.browser, site.folder, guide);
     for (const control of await page
       .locator('label:visible, button:visible, summary, .gather a, .files a, .home, .reading')
       .all()) {
@@ -154,7 +134,7 @@ describe('the pick of a build', () => {
 
 describe('with scripts off', () => {
   it('the page shows every build, says in words what is for which, and offers no dead control', async () => {
-    const { page } = await open(browser, folder, guide, { javaScriptEnabled: false });
+    const { page } = await open(site.browser, site.folder, guide, { javaScriptEnabled: false });
     expect(await page.locator('.pick').isVisible()).toBe(false);
     expect(await page.locator('#fog-aim').isVisible()).toBe(true);
     expect(await words(page.locator('#fog-aim .only'))).toBe('Only with front fog lamps');
@@ -166,8 +146,11 @@ describe('with scripts off', () => {
 
 describe('the print', () => {
   it('holds the chosen build alone, without notes for trainees, and names guide and page at each foot', async () => {
-    const { page } = await open(browser, folder, guide, { hash: '#build=fog:no', colorScheme: 'dark' });
-    const file = join(top, 'job.pdf');
+    const { page } = await open(site.browser, site.folder, guide, {
+      hash: '#build=fog:no',
+      colorScheme: 'dark',
+    });
+    const file = join(site.top, 'job.pdf');
     await page.pdf({ path: file, format: 'A4', preferCSSPageSize: true });
     await page.context().close();
     const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
@@ -184,7 +167,7 @@ describe('the print', () => {
   });
 
   it('prints on white, dark theme or not', async () => {
-    const { page } = await open(browser, folder, guide, { colorScheme: 'dark' });
+    const { page } = await open(site.browser, site.folder, guide, { colorScheme: 'dark' });
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
     const colours = await page.evaluate(
       '(({ backgroundColor, color }) => ({ backgroundColor, color }))(getComputedStyle(document.body))',
@@ -199,13 +182,13 @@ describe('the print', () => {
   ])('has nothing wider than the sheet, so that no browser shrinks it: %s', async (format, millimetres) => {
     // The page's content width: the sheet less 15 mm margins, at 96 px an inch.
     const width = Math.floor(((millimetres - 30) / 25.4) * 96);
-    const { page } = await open(browser, folder, guide, { viewport: { width, height: 1000 } });
+    const { page } = await open(site.browser, site.folder, guide, { viewport: { width, height: 1000 } });
     await page.emulateMedia({ media: 'print' });
     const wide = await page.evaluate(`[...document.querySelectorAll('body *')]
       .filter((element) => element.getBoundingClientRect().right > innerWidth + 0.5)
       .map((element) => element.outerHTML.slice(0, 80))`);
     expect(wide).toEqual([]);
-    const file = join(top, `${format}.pdf`);
+    const file = join(site.top, `${format}.pdf`);
     await page.emulateMedia({ media: null });
     await page.pdf({ path: file, format, preferCSSPageSize: false });
     await page.context().close();
@@ -223,8 +206,8 @@ describe('the print', () => {
   });
 
   it('does not tear a step from its picture', async () => {
-    const { page } = await open(browser, folder, guide);
-    const file = join(top, 'steps.pdf');
+    const { page } = await open(site.browser, site.folder, guide);
+    const file = join(site.top, 'steps.pdf');
     await page.pdf({ path: file, format: 'A4' });
     await page.context().close();
     const sheets = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split('\f');

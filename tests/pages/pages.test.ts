@@ -1,6 +1,7 @@
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
 import { shortFingerprint } from '../../src/pages/identity.ts';
+import { crib, fastenerTypes, guide } from '../site/reference-shop.ts';
 import * as fixture from './fixture.ts';
 import { guideHtml, indexHtml, platformHtml } from './render.ts';
 
@@ -87,6 +88,17 @@ describe('the page of a guide', () => {
       expect(top).toContain(words);
       expect(foot).toContain(words);
     }
+  });
+
+  it('leads from a row to the page of the tool or the kind of fastener, where the shop has one', () => {
+    const shop = { ...fixture.shop, crib, fastenerTypes };
+    const listed = guideHtml(guide, fixture.job, shop);
+    expect(listed).toContain('<a class="item" href="../../tools/trim-lever/index.html">Trim lever</a>');
+    expect(listed).toMatch(
+      /<a class="item" href="..\/..\/fasteners\/[a-z0-9-]+\/index.html">Arch screw<\/a>/,
+    );
+    expect(listed).toMatch(/<th scope="row">Bumper cover/);
+    expect(html).not.toContain('/tools/');
   });
 
   it('puts the safety alert symbol on every signal word but NOTICE (ANSI Z535.6)', () => {

@@ -20,6 +20,7 @@ export const shelf: Shelf = {
   }),
   template: () => ({ drawings: [], files: [], printCheck: null }),
   link: (href) => (href.startsWith('https:') ? href : null),
+  page: (path) => `../../${path}`,
 };
 
 /** What a page of a guide is made from. */

@@ -1,14 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { computeJob } from '../../src/job/compute-job.ts';
 import type { Guide } from '../../src/model/guide.ts';
+import type { Item } from '../../src/model/item.ts';
 import { guidePage } from '../../src/pages/guide-page.ts';
 import { dateWords, shortFingerprint } from '../../src/pages/identity.ts';
 import { pathFrom } from '../../src/pages/references.ts';
+import { parseRange } from '../../src/units/parse.ts';
 import * as make from '../job/builder.ts';
 import { page } from './render.ts';
 
 function view(guide: Guide) {
   return guidePage(guide, computeJob(guide), page());
+}
+
+function range(text: string) {
+  const parsed = parseRange(text, 'length');
+  if (!parsed.ok) throw new Error(parsed.message);
+  return make.written(parsed.range);
 }
 
 const screws = make.guide({
@@ -58,6 +66,20 @@ describe('a step', () => {
     expect(steps[0]?.facts).toEqual(['Left side, then right side', '4–8\u00a0min for both']);
     expect(steps[2]?.facts).toEqual(['2 people']);
     expect(steps[2]?.wait).toBe('1\u00a0h\u00a030\u00a0min');
+  });
+
+  it('asks for a reading on each side where it is done on each', () => {
+    const gap = make.guide({
+      items: [{ ...make.measure('gap', { label: 'Gap' }), expect: range('1/2..1 in') } as Item],
+      steps: [
+        { id: 'both', side: 'each', do: ['measure gap'] },
+        { id: 'once', do: ['measure gap'] },
+      ],
+    });
+    const [both, once] = view(gap).sections.flatMap((section) => section.steps);
+    expect(both?.readings[0]?.sides).toEqual(['left', 'right']);
+    expect(once?.readings[0]?.sides).toEqual(['']);
+    expect(once?.readings[0]?.expect).toMatchObject({ unit: 'in', least: 12.7, most: 25.4 });
   });
 
   it('says of a step for some builds which they are, and of its own tools nothing more', () => {

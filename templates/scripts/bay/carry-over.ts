@@ -1,9 +1,9 @@
 import type { BayData } from '../../../src/pages/bay-data.ts';
-import { type Change, fresh, type Progress, type Value } from './progress.ts';
+import { type Change, fresh, isBegun, type Progress, TICKED, type Value } from './progress.ts';
 
 /**
  * Progress of another edition of the guide, for the one on this page. What a step was ticked for must read as
- * it read then: of a step that has changed nothing is kept, and the change is told.
+ * it read then: of a step that has changed nothing is kept, nor any proof of the whole, and the change is told.
  *
  * @param asked what each field of this page asks for, by its key
  */
@@ -14,16 +14,18 @@ export function carryOver(old: Progress, page: BayData, asked: ReadonlyMap<strin
       .filter(({ id, fingerprint }) => before.get(id)?.fingerprint === fingerprint)
       .map(({ id }) => id),
   );
+  const allSame = same.size === page.steps.length && same.size === old.steps.length;
   const stands = ([key, value]: readonly [string, Value]) =>
-    asked.get(key) === value.asked && (value.step === null || same.has(value.step));
+    asked.get(key) === value.asked && (value.proof ? allSame : value.step === null || same.has(value.step));
   const ofSame = <T>(map: ReadonlyMap<string, T>) => new Map([...map].filter(([id]) => same.has(id)));
   const dropped = [...old.values].filter((entry) => !stands(entry)).map(([, value]) => value);
   return {
     ...fresh(page),
+    build: old.build,
     ticks: ofSame(old.ticks),
     waits: ofSame(old.waits),
     values: new Map([...old.values].filter(stands)),
-    changed: { edition: old.edition, lines: changes(old, page, same, dropped) },
+    changed: isBegun(old) ? { edition: old.edition, lines: changes(old, page, same, dropped) } : null,
   };
 }
 
@@ -41,6 +43,10 @@ function changes(
       .filter(({ id }) => !same.has(id))
       .map(({ id, title }) => words(id, known.has(id) ? 'Changed' : 'New', title)),
     ...old.steps.filter(({ id }) => !here.has(id)).map(({ title }) => words('', 'No longer there', title)),
-    ...dropped.map(({ asked, text }) => words('', 'To be taken again', `${asked} (was ${text})`)),
+    ...dropped.map(({ asked, text }) =>
+      text === TICKED
+        ? words('', 'To be ticked again', asked)
+        : words('', 'To be taken again', `${asked} (was ${text})`),
+    ),
   ];
 }

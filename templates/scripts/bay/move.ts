@@ -1,17 +1,10 @@
-import type { BayData } from '../../../src/pages/bay-data.ts';
-import { carryOver } from './carry-over.ts';
 import { say } from './elements.ts';
 import type { Keeper } from './keeper.ts';
 import { fresh, isBegun, type Progress } from './progress.ts';
 import { progressText, readProgress } from './progress-text.ts';
 
 /** Takes progress along as text, takes it over from text, and starts again. */
-export function startMove(
-  box: HTMLElement,
-  page: BayData,
-  asked: ReadonlyMap<string, string>,
-  keeper: Keeper,
-): void {
+export function startMove(box: HTMLElement, keeper: Keeper): void {
   const text = box.querySelector('textarea');
   const said = box.querySelector('.bay-said');
   if (!text || !said) return;
@@ -31,8 +24,9 @@ export function startMove(
     );
   });
   on('.bay-take', () => {
-    const outcome = taken(text.value, page, asked);
+    const outcome = taken(text.value, keeper);
     if (typeof outcome === 'string') return say(said, outcome);
+    keeper.picker.show(outcome.build);
     keeper.change(() => outcome);
     text.value = '';
     say(said, 'Taken over: the ticks and readings of that text stand on this page now.');
@@ -44,14 +38,14 @@ export function startMove(
     again?.querySelector('button')?.focus();
   });
   on('.bay-again button', () => {
-    keeper.change(() => fresh(page));
+    keeper.change(() => fresh(keeper.page));
     if (again) again.hidden = true;
     say(said, 'Nothing is ticked any more.');
   });
 }
 
 /** Progress from a text that someone has pasted, or why it is not taken. */
-function taken(text: string, page: BayData, asked: ReadonlyMap<string, string>): Progress | string {
+function taken(text: string, { page, fitted }: Keeper): Progress | string {
   if (text.trim() === '') return 'Put the text of the other device into the field first.';
   const found = readProgress(text.trim());
   if (!found) {
@@ -60,7 +54,7 @@ function taken(text: string, page: BayData, asked: ReadonlyMap<string, string>):
   if (found.guide !== page.guide) {
     return `This text belongs to another guide: “${found.title}”. Nothing was changed.`;
   }
-  return found.fingerprint === page.fingerprint ? found : carryOver(found, page, asked);
+  return fitted(found);
 }
 
 async function copied(text: string): Promise<boolean> {

@@ -3,20 +3,49 @@ import { readAddress } from '../address.ts';
 import type { PickTable } from '../plan.ts';
 import { button, make } from './elements.ts';
 import type { Keeper } from './keeper.ts';
-import type { Progress } from './progress.ts';
+import { fresh, isBegun, type Progress } from './progress.ts';
 
-/** Tells in plain lines what the technician must know of: a guide that has changed, a device that keeps nothing. */
-export function showNews(place: HTMLElement, page: BayData, keeper: Keeper): void {
+/**
+ * Tells in plain lines what the technician must know of: a guide that has changed, a device that keeps nothing,
+ * ticks that belong to another build than the one that is shown.
+ */
+export function showNews(place: HTMLElement, keeper: Keeper): void {
   const seen = () => keeper.change((progress) => ({ ...progress, changed: null }));
   let shown = '';
-  keeper.onChange((progress, problem) => {
-    const lines = [...(problem ? [make('p', '', problem)] : []), ...changeLines(progress, page, seen)];
+  const draw = (progress: Progress, problem: string | null): void => {
+    const lines = [
+      ...(problem ? [make('p', '', problem)] : []),
+      ...changeLines(progress, keeper.page, seen),
+      ...buildLines(progress, keeper),
+    ];
     const words = lines.map((line) => line.textContent).join('\n');
     // Drawn again it would be read out again.
     if (words === shown) return;
     shown = words;
     place.replaceChildren(...lines);
+  };
+  let problem: string | null = null;
+  keeper.onChange((progress, met) => {
+    problem = met;
+    draw(progress, met);
   });
+  keeper.picker.onPick(() => draw(keeper.now(), problem));
+}
+
+function buildLines(progress: Progress, { page, picker, change }: Keeper): readonly HTMLElement[] {
+  const [begunFor, shown] = [progress.build, picker.shown()];
+  if (begunFor === '' || shown === '' || begunFor === shown || !isBegun(progress)) return [];
+  const build = picker.words(begunFor);
+  const what = `What is ticked here belongs to another build${build === '' ? '' : ` (${build})`}.`;
+  return [
+    make('p', '', make('strong', '', what), ' Is this the same vehicle?'),
+    make(
+      'p',
+      'buttons',
+      button('', 'The same: keep the ticks', () => change((now) => ({ ...now, build: picker.shown() }))),
+      button('', 'Another vehicle: start again', () => change(() => fresh(page))),
+    ),
+  ];
 }
 
 function changeLines({ changed }: Progress, page: BayData, seen: () => void): readonly HTMLElement[] {

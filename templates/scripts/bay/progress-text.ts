@@ -19,11 +19,12 @@ export function progressText(progress: Progress): string {
 export function readProgress(text: string): Progress | null {
   const found = parsed(text);
   if (!isObject(found) || found.form !== form) return null;
-  const { guide, title, edition, fingerprint, saved, steps, changed } = found;
+  const { guide, title, edition, fingerprint, build, saved, steps, changed } = found;
   const ticks = listOf(found.ticks, isTick);
   const values = listOf(found.values, isNamed(isValue));
   const waits = listOf(found.waits, isNamed(isNumber));
   if (!isText(guide) || !isText(title) || !isText(edition) || !isText(fingerprint)) return null;
+  if (!isText(build)) return null;
   if (!isNumber(saved) || !Array.isArray(steps) || !steps.every(isStep)) return null;
   if (!ticks || !values || !waits || !(changed === null || isChanged(changed))) return null;
   return {
@@ -31,6 +32,7 @@ export function readProgress(text: string): Progress | null {
     title,
     edition,
     fingerprint,
+    build,
     saved,
     steps,
     ticks: new Map(ticks.map(([step, marked]) => [step, new Set(marked)])),
@@ -68,7 +70,8 @@ function isStep(value: unknown): value is KnownStep {
 
 function isValue(value: unknown): value is Value {
   if (!isObject(value)) return false;
-  return isText(value.asked) && isText(value.text) && (value.step === null || isText(value.step));
+  const { asked, text, step, proof } = value;
+  return isText(asked) && isText(text) && (step === null || isText(step)) && typeof proof === 'boolean';
 }
 
 function isChange(value: unknown): value is Change {

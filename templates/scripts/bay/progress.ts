@@ -3,13 +3,18 @@ import type { BayData } from '../../../src/pages/bay-data.ts';
 /** What is ticked of a step: one side of it, or all of it. */
 export type Part = 'left' | 'right' | 'whole';
 
-/** A reading or a torque that was typed in. */
+/** What the text of a ticked box is, among what is typed in. */
+export const TICKED = '✓';
+
+/** A reading or a torque that was typed in, or a line that was ticked. */
 export interface Value {
   /** What was asked for, in words: a value for another question is no answer to this one. */
   readonly asked: string;
   readonly text: string;
-  /** The step it belongs to; `null` for one of the proof at the end. */
+  /** The step it belongs to; `null` for one outside the steps. */
   readonly step: string | null;
+  /** Whether it proves the finished job: it then stands only while every step does. */
+  readonly proof: boolean;
 }
 
 /** A step as it read when it was ticked. */
@@ -32,6 +37,8 @@ export interface Progress {
   readonly title: string;
   readonly edition: string;
   readonly fingerprint: string;
+  /** The build that it was ticked for, as a link names it; empty while every build was shown. */
+  readonly build: string;
   /** Milliseconds since 1970, by this device's clock: the latest of several is taken over. */
   readonly saved: number;
   readonly steps: readonly KnownStep[];
@@ -50,6 +57,7 @@ export function fresh({ guide, title, edition, fingerprint, steps }: BayData): P
     title,
     edition,
     fingerprint,
+    build: '',
     saved: 0,
     steps: steps.map((step) => ({ id: step.id, title: step.title, fingerprint: step.fingerprint })),
     ticks: new Map(),
@@ -72,7 +80,7 @@ export function withTick(progress: Progress, step: string, part: Part, on: boole
   return { ...progress, ticks: put(progress.ticks, step, parts.size > 0 ? parts : null) };
 }
 
-/** Keeps what was typed in; an empty text takes the value away. */
+/** Keeps what was typed in or ticked; an empty text takes the value away. */
 export function withValue(progress: Progress, key: string, value: Value): Progress {
   return { ...progress, values: put(progress.values, key, value.text.trim() === '' ? null : value) };
 }

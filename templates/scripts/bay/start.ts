@@ -1,41 +1,47 @@
 import type { BayData } from '../../../src/pages/bay-data.ts';
+import { readAddress } from '../address.ts';
+import type { Picker } from '../picker.ts';
 import type { PickTable } from '../plan.ts';
 import { startAwake } from './awake.ts';
+import { gatherBoxes, proofBoxes } from './boxes.ts';
 import { say } from './elements.ts';
-import { findFields, keepFields } from './fields.ts';
-import { openKeeper } from './keeper.ts';
+import { keepFields, numbered } from './field.ts';
+import { type Keeper, openKeeper } from './keeper.ts';
 import { startMove } from './move.ts';
 import { linkWords, showNews } from './news.ts';
 import { startOneStep } from './one-step.ts';
+import { fillSheets } from './sheets.ts';
 import { addTicks } from './ticks.ts';
+import { readingFields, torqueFields } from './typed.ts';
+import { addVerdicts } from './verdicts.ts';
 import { addWaits } from './waits.ts';
 
 /**
  * The guide in the bay: ticks, readings and waits that the device keeps, one step at a time, a screen that
  * stays on. All of it is added to a page that is whole without it.
  */
-export function startBay(table: PickTable | null): void {
+export function startBay(table: PickTable | null, picker: Picker): void {
   const text = document.getElementById('bay_data')?.textContent;
   const panel = document.querySelector<HTMLElement>('.bay');
   if (!text || !panel) return;
   const page: BayData = JSON.parse(text);
-  const fields = findFields(new Set(page.steps.filter(({ sides }) => sides).map(({ id }) => id)));
+  const sided = new Set(page.steps.filter(({ sides }) => sides).map(({ id }) => id));
+  const fields = numbered([...readingFields(), ...torqueFields(sided), ...gatherBoxes(), ...proofBoxes()]);
   const asked = new Map(fields.map(({ key, asked: words }) => [key, words]));
-  const keeper = openKeeper(page, asked);
-  addTicks(page, keeper);
-  addWaits(page, keeper);
+  const keeper = openKeeper(page, asked, picker);
+  // A link that names a build says which vehicle is meant; any other leads back to the one that was picked.
+  if (readAddress().build === null) picker.show(keeper.now().build);
+  picker.onPick(() => keeper.change((progress) => progress));
+  addTicks(keeper);
+  addWaits(keeper);
   keepFields(fields, keeper);
-  startPanel(panel, page, asked, keeper, table);
+  addVerdicts(keeper);
+  fillSheets(fields, keeper);
+  startPanel(keeper, table);
   panel.hidden = false;
 }
 
-function startPanel(
-  panel: HTMLElement,
-  page: BayData,
-  asked: ReadonlyMap<string, string>,
-  keeper: ReturnType<typeof openKeeper>,
-  table: PickTable | null,
-): void {
+function startPanel(keeper: Keeper, table: PickTable | null): void {
   const find = (name: string) => document.querySelector<HTMLElement>(name);
   const press = (name: string) => document.querySelector<HTMLButtonElement>(name);
   const [news, link, move] = [find('.bay-news'), find('.bay-link'), find('.bay-move')];
@@ -47,14 +53,14 @@ function startPanel(
     press('.bay-all'),
   ];
   const awake = press('.bay-awake');
-  if (news) showNews(news, page, keeper);
-  if (move) startMove(move, page, asked, keeper);
+  if (news) showNews(news, keeper);
+  if (move) startMove(move, keeper);
   if (awake) startAwake(awake, [...document.querySelectorAll('.bay-awake-state')]);
   if (main && bar && toggle && back && next && all) startOneStep(main, { toggle, bar, back, next, all });
   if (link) {
     const look = () => say(link, linkWords(table));
     look();
     window.addEventListener('hashchange', look);
-    panel.closest('main')?.addEventListener('change', look);
+    keeper.picker.onPick(look);
   }
 }

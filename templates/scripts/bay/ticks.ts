@@ -1,11 +1,11 @@
-import type { BayData, BayStep } from '../../../src/pages/bay-data.ts';
+import type { BayStep } from '../../../src/pages/bay-data.ts';
 import { make, say } from './elements.ts';
 import type { Keeper } from './keeper.ts';
 import { type Part, withTick } from './progress.ts';
 
 /** Gives each step its tick, one for each side where it is done on each, below the step's text. */
-export function addTicks({ steps }: BayData, keeper: Keeper): void {
-  for (const step of steps) {
+export function addTicks(keeper: Keeper): void {
+  for (const step of keeper.page.steps) {
     const article = document.getElementById(step.id);
     if (article) addTo(article, step, keeper);
   }

@@ -1,4 +1,4 @@
-import type { BayData, BayStep } from '../../../src/pages/bay-data.ts';
+import type { BayStep } from '../../../src/pages/bay-data.ts';
 import { button, make, say } from './elements.ts';
 import type { Keeper } from './keeper.ts';
 import { withWait } from './progress.ts';
@@ -6,8 +6,8 @@ import { withWait } from './progress.ts';
 const MINUTE = 60_000;
 
 /** Gives each step that is followed by a wait a timer. It runs on by the clock while the page is closed. */
-export function addWaits({ steps }: BayData, keeper: Keeper): void {
-  for (const step of steps.filter(({ wait }) => wait > 0)) {
+export function addWaits(keeper: Keeper): void {
+  for (const step of keeper.page.steps.filter(({ wait }) => wait > 0)) {
     const lines = document.getElementById(step.id)?.querySelector('.step-body > .lines');
     if (lines) lines.after(timer(step, keeper));
   }

@@ -6,6 +6,7 @@ import {
   fresh,
   isBegun,
   type Progress,
+  TICKED,
   withTick,
   withValue,
   withWait,
@@ -38,11 +39,17 @@ const begun: Progress = [
   (progress: Progress) => withTick(progress, 'cut', 'whole', true),
   (progress: Progress) => withWait(progress, 'cut', 1_000),
   (progress: Progress) =>
-    withValue(progress, 'cut reading gap', { asked: 'Gap, expected 2–4 mm', step: 'cut', text: '3' }),
+    withValue(progress, 'cut reading gap', {
+      asked: 'Gap, expected 2–4 mm',
+      step: 'cut',
+      proof: false,
+      text: '3',
+    }),
   (progress: Progress) =>
     withValue(progress, 'hang torque m8-nut ', {
       asked: '4 M8 flange nuts: 25 N·m',
       step: 'hang',
+      proof: false,
       text: '25',
     }),
 ].reduce((progress, edit) => edit(progress), fresh(page));
@@ -56,7 +63,7 @@ describe('progress', () => {
   });
 
   it('drops a value that is wiped out, and is not begun while nothing stands in it', () => {
-    const wiped = withValue(begun, 'cut reading gap', { asked: '', step: 'cut', text: ' ' });
+    const wiped = withValue(begun, 'cut reading gap', { asked: '', step: 'cut', proof: false, text: ' ' });
     expect(wiped.values.has('cut reading gap')).toBe(false);
     expect([isBegun(begun), isBegun(fresh(page))]).toEqual([true, false]);
   });
@@ -91,6 +98,29 @@ describe('progress of another edition of the guide', () => {
     const carried = carryOver(begun, { ...page, fingerprint: 'bb' }, other);
     expect([...carried.values.keys()]).toEqual(['hang torque m8-nut ']);
     expect(carried.ticks).toEqual(begun.ticks);
+  });
+
+  it('keeps a ticked row of the gather list, and of the proof only what every step still bears out', () => {
+    const rows = new Map(asked).set('need gather item_lever', 'Trim lever').set('prove x', 'Lamps light');
+    const ticked = [
+      ['need gather item_lever', 'Trim lever', false] as const,
+      ['prove x', 'Lamps light', true] as const,
+    ].reduce(
+      (progress, [key, words, proof]) =>
+        withValue(progress, key, { asked: words, step: null, proof, text: TICKED }),
+      begun,
+    );
+    const kept = (steps: BayData['steps']) => carryOver(ticked, { ...page, fingerprint: 'bb', steps }, rows);
+    expect([...kept(page.steps).values.keys()]).toContain('prove x');
+    const carried = kept([step('arch', '1', true), step('cut', '2x'), step('hang', '3')]);
+    expect([...carried.values.keys()]).toEqual(['hang torque m8-nut ', 'need gather item_lever']);
+    expect(carried.changed?.lines).toContainEqual({ step: '', words: 'To be ticked again: Lamps light' });
+  });
+
+  it('takes the build along, and tells no change to whom nothing is ticked', () => {
+    const picked = { ...fresh(page), build: 'fog:no' };
+    const carried = carryOver(picked, { ...page, fingerprint: 'bb', steps: [step('arch', '7')] }, asked);
+    expect([carried.build, carried.changed]).toEqual(['fog:no', null]);
   });
 
   it('never keeps a tick of a step whose fingerprint differs', () => {
@@ -138,6 +168,8 @@ describe('progress as text', () => {
     progressText(begun).replace('1000', '"soon"'),
     progressText(begun).replace('progress 1', 'progress 2'),
     progressText(begun).replace('"title":"Do cut"', '"title":7'),
+    progressText(begun).replace('"build":""', '"build":null'),
+    progressText(begun).replace('"proof":false', '"proof":"no"'),
   ])('is not read out of anything else: %.60s', (text) => {
     expect(readProgress(text)).toBeNull();
   });

@@ -1,0 +1,31 @@
+import { make } from './elements.ts';
+import { type Field, field, wordsOf } from './field.ts';
+
+/** Gives each row of the gather list a box, for when the thing lies ready. */
+export function gatherBoxes(): readonly Field[] {
+  return [...document.querySelectorAll<HTMLElement>('.gather tr > .box:has(.tick)')].map((cell) => {
+    const row = cell.closest('tr');
+    row?.closest('table')?.classList.add('ticking');
+    const [thing, amount] = [wordsOf(row?.querySelector('th')), wordsOf(row?.querySelector('.amount'))];
+    const asked = amount === '' ? thing : `${thing}: ${amount}`;
+    const id = row?.id || row?.querySelector('.size')?.id;
+    return field(box(cell, 'Laid out', asked), `gather ${id}`, asked);
+  });
+}
+
+/** Gives each line that proves the job a box, for when it holds. */
+export function proofBoxes(): readonly Field[] {
+  return [...document.querySelectorAll<HTMLElement>('.prove li:not(:has(li))')].map((line) => {
+    const asked = wordsOf(line);
+    line.classList.add('ticking');
+    return field(box(line, 'Proved', asked), `prove ${asked}`, asked);
+  });
+}
+
+function box(place: HTMLElement, done: string, asked: string): HTMLInputElement {
+  const input = make('input', '');
+  input.type = 'checkbox';
+  input.setAttribute('aria-label', `${done}: ${asked}`);
+  place.prepend(make('label', 'bay-box', input));
+  return input;
+}
