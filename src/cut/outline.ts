@@ -1,10 +1,10 @@
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import { type Contour, counterClockwise, gapOf } from '../geometry/contour.ts';
-import { type Corner, cornerMisfits, polygon } from '../geometry/corners.ts';
+import { type BentSides, type Corner, cornerMisfits, polygon } from '../geometry/corners.ts';
 import { type OpenOutline, openAt } from '../geometry/open-edge.ts';
 import { cross, type Point, samePoint, subtract, unit } from '../geometry/point.ts';
-import { arcThrough, endOf, type Segment, startOf } from '../geometry/segment.ts';
+import { type Arc, arcThrough, startOf } from '../geometry/segment.ts';
 import type { CutArc, CutOutline } from '../model/cut-template.ts';
 import { readOutline } from './read-outline.ts';
 import { mm } from './resolved.ts';
@@ -35,15 +35,15 @@ export function outlineContour(
     return null;
   }
   const corners = written.map(({ point, radius }) => ({ point, radius: radius ?? 0 }));
-  const misfits = cornerMisfits(corners);
+  const bent = bentSides(corners, arcs);
+  const misfits = cornerMisfits(corners, bent.sides);
   for (const { corner, largest } of misfits) {
     const where = written[corner]?.at ?? at;
     const message = `a radius of ${mm(corners[corner]?.radius ?? 0)} mm does not fit at this corner; the sides leave room for ${mm(Math.floor(largest * 10) / 10)} mm`;
     report(finding(RADIUS_MISFIT, where, message));
   }
   if (misfits.length > 0) return null;
-  const bent = bend(polygon(corners), arcs);
-  const area = counterClockwise(bent.contour);
+  const area = counterClockwise(polygon(corners, bent.sides));
   if (onOneLine(corners.map((c) => c.point))) {
     report(finding(TOO_FEW_CORNERS, at, 'the corners of this outline lie on one line and enclose nothing'));
     return null;
@@ -64,24 +64,23 @@ function onOneLine([first, ...others]: readonly Point[]): boolean {
   return others.every((p) => Math.abs(cross(subtract(p, first), unit(subtract(second, first)))) < 1e-6);
 }
 
-/** Replaces straight sides by the arcs that join the same two corners. */
-function bend(
-  contour: Contour,
+/** The sides that arcs bend: each joins two neighbouring corners, written in either order. */
+function bentSides(
+  corners: readonly Corner[],
   arcs: readonly CutArc[],
-): { readonly contour: Contour; readonly used: number[] } {
+): { readonly sides: BentSides; readonly used: readonly number[] } {
   const used: number[] = [];
-  const segments = contour.segments.map((segment): Segment => {
-    const [from, to] = [startOf(segment), endOf(segment)];
-    for (const [i, arc] of arcs.entries()) {
-      const along = samePoint(arc.from, from, 1e-3) && samePoint(arc.to, to, 1e-3);
-      const against = samePoint(arc.from, to, 1e-3) && samePoint(arc.to, from, 1e-3);
-      if (segment.kind !== 'line' || !(along || against)) continue;
-      used.push(i);
-      return arcThrough(from, arc.through, to);
-    }
-    return segment;
+  const sides = corners.map(({ point: from }, i): Arc | null => {
+    const to = corners[(i + 1) % corners.length]?.point ?? from;
+    const joins = (a: Point, b: Point) => samePoint(a, from, 1e-3) && samePoint(b, to, 1e-3);
+    const index = arcs.findIndex((one) => joins(one.from, one.to) || joins(one.to, one.from));
+    const arc = arcs[index];
+    if (!arc) return null;
+    used.push(index);
+    const side = arcThrough(from, arc.through, to);
+    return side.kind === 'arc' ? side : null;
   });
-  return { contour: { segments, closed: true }, used };
+  return { sides, used };
 }
 
 function fromFile(outline: Extract<CutOutline, { kind: 'file' }>, report: Report): DrawnOutline | null {

@@ -96,7 +96,7 @@ function outlines(template: CutTemplate, report: Report): Shape[] {
   });
   template.arcs.forEach((arc, i) => {
     if (used.has(i) || template.outlines.length === 0) return;
-    report(finding(ARC_STRAY, arc.at, 'this arc joins no two neighbouring sharp corners of an outline'));
+    report(finding(ARC_STRAY, arc.at, 'this arc joins no two neighbouring corners of an outline'));
   });
   return shapes;
 }

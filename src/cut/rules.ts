@@ -157,7 +157,7 @@ export const NOTHING_CUT = card(
 export const ARC_STRAY = card(
   'cut-arc-stray',
   'An arc that bends no side of an outline',
-  'An arc replaces the straight side between two sharp corners of an outline; one that meets none would be lost.',
+  'An arc replaces the straight side between two neighbouring corners of an outline, as they are typed: a rounded corner is rounded into the arc. One that meets none would be lost.',
   guide(`${RECTANGLE}\n::arc{from="-40,61" through="0,70" to="40,61" unit=mm}`),
   guide(`${RECTANGLE}\n::arc{from="-40,60" through="0,70" to="40,60" unit=mm}`),
 );

@@ -265,7 +265,7 @@ const arc = directive({
     when,
   },
   summary:
-    'Bends the straight side of an outline between two of its corners into an arc through a third point.',
+    'Bends the straight side of an outline between two of its corners, as they are typed, into an arc through a third point. A corner with a radius is rounded into the arc.',
   example: '::arc{from="-62,38" through="0,44" to="62,38" unit=mm}',
   build: ({ values, unknown, directive: found, scope }): CutShape | null => {
     const unit = unitOf(values.unit, values.from, unknown.has('unit'), scope);

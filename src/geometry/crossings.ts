@@ -48,7 +48,7 @@ export function fractionAt(segment: Segment, point: Point): number | null {
 export function meetings(a: Segment, b: Segment): Meeting[] {
   if (!boundsMeet(grow(segmentBounds(a), SAME_POINT), segmentBounds(b))) return [];
   const found: Meeting[] = [];
-  for (const point of candidates(a, b)) {
+  for (const point of carrierMeetings(a, b)) {
     const first = fractionAt(a, point);
     const second = fractionAt(b, point);
     if (first === null || second === null) continue;
@@ -57,7 +57,8 @@ export function meetings(a: Segment, b: Segment): Meeting[] {
   return found;
 }
 
-function candidates(a: Segment, b: Segment): Point[] {
+/** Where the whole lines or circles of two segments meet. Those that lie on one give the ends of what they share. */
+export function carrierMeetings(a: Segment, b: Segment): Point[] {
   if (a.kind === 'line' && b.kind === 'line') return lineLine(a, b);
   if (a.kind === 'line' && b.kind === 'arc') return lineArc(a, b);
   if (a.kind === 'arc' && b.kind === 'line') return lineArc(b, a);

@@ -238,6 +238,34 @@ describe('what is worked out', () => {
     expect(findings(template({ outlines: [PLATE], arcs: stray }))[0]).toContain('cut-arc-stray');
   });
 
+  test('a corner beside an arc is rounded into it', () => {
+    const arcs = [
+      { from: point(-40, 60), through: point(0, 70), to: point(40, 60), when: null, at: span(5) },
+    ];
+    const rounded = outline([
+      [-40, 20],
+      [40, 20],
+      [40, 60, 6],
+      [-40, 60, 6],
+    ]);
+    const { resolved, findings: found } = resolve(template({ outlines: [rounded], arcs }));
+    expect(found).toEqual([]);
+    const radii = (resolved.cuts[0]?.area.segments ?? []).flatMap((s) =>
+      s.kind === 'arc' ? [s.radius] : [],
+    );
+    // Over a chord of 80 with a rise of 10, R = (40² + 10²) / (2 · 10).
+    expect(radii.map((radius) => Number(radius.toFixed(9))).sort()).toEqual([6, 6, 85]);
+    const wide = outline([
+      [-40, 20],
+      [40, 20],
+      [40, 60, 60],
+      [-40, 60],
+    ]);
+    expect(findings(template({ outlines: [wide], arcs }))[0]).toMatch(
+      /cut-radius-misfit: a radius of 60 mm does not fit at this corner; the sides leave room for [\d.]+ mm/,
+    );
+  });
+
   test('on a curved panel a hole keeps its size and moves outwards', () => {
     const { resolved } = resolve(template({ holes: [hole(150, 40, 8)], curveRadius: written(300) }));
     const cut = resolved.cuts[0];
