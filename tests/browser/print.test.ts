@@ -1,23 +1,31 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import type { GuideJson } from '../../src/pages/guide-schema.ts';
-import { diskFiles, inspect } from '../../src/shop/index.ts';
-import { buildSite } from '../../src/site/build-site.ts';
-import { open, startChromium } from './browser.ts';
+import { shortFingerprint } from '../../src/pages/identity.ts';
+import { contrast } from '../../src/site/accent.ts';
+import { open } from './browser.ts';
+import {
+  FOOT,
+  inPrint,
+  type Job,
+  MARGIN,
+  openGuide,
+  type Paper,
+  type Press,
+  paint,
+  papers,
+  printJob,
+  printTo,
+  type Sheet,
+  startPress,
+  textOf,
+} from './printing.ts';
 
 // A CommonJS module whose types say that its function is the default export of an ES module.
 const jsQR: typeof import('jsqr').default = createRequire(import.meta.url)('jsqr');
 
 // A browser on a busy machine takes its time; nothing here is about speed.
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
-
-/** Of the sheet on which the prints are made, in millimetres. */
-const letter = { width: 215.9, height: 279.4, margin: 15 };
 
 /** Enough for four pixels to a module. */
 const DPI = 110;
@@ -27,97 +35,35 @@ const CODE = 46;
 
 const address = 'https://guides.example/quarrel-lane/';
 
-/** The job of a guide for the last of its builds, printed by Chromium. */
-interface Job {
-  readonly name: string;
-  readonly fragment: string;
-  readonly file: string;
-  /** What is wider than the sheet's text, or taller than a sheet. */
-  readonly tooLarge: readonly string[];
-  /** The plan that the page showed for the fragment. */
-  readonly plan: string | undefined;
-}
+let press: Press;
+const jobs = new Map<Paper, readonly Job[]>();
 
-let browser: Browser;
-let folder: string;
-let jobs: readonly Job[];
+/** Every guide on every paper; a fault is named after both. */
+const all = () =>
+  [...jobs].flatMap(([paper, printed]) =>
+    printed.map((job) => ({ ...job, paper, title: `${job.name}, ${paper.format}` })),
+  );
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'baybook print '));
-  const files = diskFiles(resolve(import.meta.dirname, '../../guides'));
-  const outcome = await buildSite(await inspect(files), files, folder);
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-  browser = await startChromium();
-  const printed: Job[] = [];
-  for (const name of (await readdir(join(folder, 'guides'))).sort()) printed.push(await print(name));
-  jobs = printed;
+  press = await startPress();
+  for (const paper of papers) {
+    const printed: Job[] = [];
+    for (const name of press.guides) printed.push(await printJob(press, name, paper));
+    jobs.set(paper, printed);
+  }
 });
 
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
-});
-
-async function print(name: string): Promise<Job> {
-  const json: GuideJson = JSON.parse(await readFile(join(folder, 'guides', name, 'guide.json'), 'utf8'));
-  const fragment = fragmentOf(json);
-  const pixels = (millimetres: number) => Math.floor((millimetres / 25.4) * 96);
-  const { page } = await open(browser, folder, `guides/${name}/index.html`, {
-    hash: fragment,
-    viewport: { width: pixels(letter.width - 2 * letter.margin), height: 900 },
-  });
-  const plan = await page.evaluate<string | undefined>('document.documentElement.dataset.plan');
-  await page.emulateMedia({ media: 'print' });
-  const tooLarge = await page.evaluate<string[]>(`[...document.querySelectorAll('main *')]
-    .filter((element) => {
-      const { right, height } = element.getBoundingClientRect();
-      const tall = /^(svg|img|tr)$/i.test(element.tagName) && height > ${pixels(letter.height - 33)};
-      return right > innerWidth + 0.5 || tall;
-    })
-    .map((element) => element.outerHTML.slice(0, 60))`);
-  await page.emulateMedia({ media: null });
-  const file = join(folder, `${name}.pdf`);
-  await page.pdf({ path: file, format: 'Letter' });
-  await page.context().close();
-  return { name, fragment, file, tooLarge, plan };
-}
-
-/** The last build of the last plan, as the page's script names it; empty where the guide has no options. */
-function fragmentOf({ plans }: GuideJson): string {
-  const build = Object.entries(plans.at(-1)?.builds[0] ?? {});
-  if (plans.length < 2) return '';
-  const text = (value: boolean | string) => (typeof value === 'string' ? value : value ? 'yes' : 'no');
-  return `#build=${build.map(([option, value]) => `${option}:${text(value)}`).join(',')}`;
-}
-
-/** A sheet as poppler paints it, a byte a pixel (0 black). */
-interface Sheet {
-  readonly data: Uint8Array;
-  readonly width: number;
-  readonly height: number;
-}
-
-/** Paints the sheets of a print up to the last one wanted, all in one run of pdftoppm. */
-async function sheets(file: string, dpi: number, last: number): Promise<readonly Sheet[]> {
-  const into = await mkdtemp(join(folder, 'sheets-'));
-  execFileSync('pdftoppm', ['-r', String(dpi), '-gray', '-l', String(last), file, join(into, 'sheet')]);
-  const names = (await readdir(into)).sort();
-  return Promise.all(names.map(async (name) => grey(await readFile(join(into, name)))));
-}
-
-/** Reads a portable grey map (netpbm, binary). */
-function grey(bytes: Buffer): Sheet {
-  const header = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.subarray(0, 40).toString('latin1'));
-  if (!header) throw new Error('pdftoppm wrote no grey picture');
-  return { data: bytes.subarray(header[0].length), width: Number(header[1]), height: Number(header[2]) };
-}
+afterAll(() => press?.stop());
 
 /** How many dark pixels lie in the text of a sheet, and where one lies in its margins. */
-function inkOf({ data, width, height }: Sheet): { readonly inside: number; readonly outside: string | null } {
-  const perMm = width / letter.width;
-  const edge = letter.margin - 0.7;
-  const [left, right] = [Math.floor(edge * perMm), Math.ceil((letter.width - edge) * perMm)];
-  const [top, foot] = [Math.floor(edge * perMm), Math.floor((letter.height - 18) * perMm)];
+function inkOf(
+  { data, width, height }: Sheet,
+  paper: Paper,
+): { readonly inside: number; readonly outside: string | null } {
+  const perMm = width / paper.width;
+  const edge = MARGIN - 0.7;
+  const [left, right] = [Math.floor(edge * perMm), Math.ceil((paper.width - edge) * perMm)];
+  const [top, foot] = [Math.floor(edge * perMm), Math.floor((paper.height - FOOT) * perMm)];
   let inside = 0;
   for (let y = 0; y < height; y += 1) {
     for (let x = 0; x < width; x += 1) {
@@ -130,19 +76,30 @@ function inkOf({ data, width, height }: Sheet): { readonly inside: number; reado
   return { inside, outside: null };
 }
 
-describe('the printed job of every guide of the demo', () => {
+/** What stands in the foot of each sheet between two shares of its width. */
+function feetOf(file: string, paper: Paper, from: number, to: number): readonly string[] {
+  const points = (millimetres: number) => String(Math.round((millimetres / 25.4) * 72));
+  const area = ['-x', points(from * paper.width), '-W', points((to - from) * paper.width)];
+  const strip = ['-y', points(paper.height - FOOT + 0.5), '-H', points(FOOT - 0.5)];
+  const text = execFileSync('pdftotext', [...area, ...strip, '-layout', file, '-'], { encoding: 'utf8' });
+  return text
+    .split('\f')
+    .slice(0, -1)
+    .map((sheet) => sheet.trim().replace(/\s+/g, ' '));
+}
+
+describe('the printed job of every guide of the demo, on A4 and Letter', () => {
   it('has nothing wider than its text or taller than a sheet', () => {
-    expect(jobs).toHaveLength(6);
-    expect(jobs.map(({ name, tooLarge }) => [name, tooLarge])).toEqual(jobs.map(({ name }) => [name, []]));
+    expect(all()).toHaveLength(12);
+    expect(all().flatMap(({ title, tooLarge }) => tooLarge.map((one) => `${title}: ${one}`))).toEqual([]);
   });
 
   it('leads back to the guide and build by the code on its cover, printed at its full size', async () => {
-    for (const { name, fragment, file } of jobs) {
-      const [cover] = await sheets(file, DPI, 1);
-      if (!cover) throw new Error(`${name} was not painted`);
-      const rgba = Uint8ClampedArray.from({ length: cover.data.length * 4 }, (_, index) =>
-        index % 4 === 3 ? 255 : (cover.data[index >> 2] ?? 255),
-      );
+    for (const { name, title, fragment, file } of all()) {
+      const [cover] = await paint(file, DPI, 1);
+      if (!cover) throw new Error(`${title} was not painted`);
+      const rgba = new Uint8ClampedArray(cover.data.length * 4).fill(255);
+      for (const [index, grey] of cover.data.entries()) rgba.fill(grey, 4 * index, 4 * index + 3);
       const code = jsQR(rgba, cover.width, cover.height);
       expect(code?.data).toBe(`${address}guides/${name}/index.html${fragment}`);
       // A print that runs over the sheet is shrunk by the browser, and the code with it.
@@ -150,34 +107,204 @@ describe('the printed job of every guide of the demo', () => {
       const across = Number(topRightCorner?.x) - Number(topLeftCorner?.x);
       const modules = 17 + 4 * Number(code?.version);
       const expected = ((CODE * modules) / (modules + 8) / 25.4) * DPI;
-      expect(Math.abs(across - expected), name).toBeLessThan(3);
+      expect(Math.abs(across - expected), title).toBeLessThan(3);
     }
   });
 
   it('is of the build that the code names: the page follows the same fragment', () => {
-    for (const { fragment, plan } of jobs) expect(plan !== undefined).toBe(fragment !== '');
+    for (const { fragment, plan } of all()) expect(plan !== undefined).toBe(fragment !== '');
   });
 
   it('has no ink in the margins, and no empty sheet', async () => {
     const faults: string[] = [];
-    for (const { name, file } of jobs) {
-      for (const [index, sheet] of (await sheets(file, 36, 99)).entries()) {
-        const { inside, outside } = inkOf(sheet);
-        if (outside) faults.push(`${name}, sheet ${index + 1}: ink at ${outside}`);
-        else if (inside < 20) faults.push(`${name}, sheet ${index + 1} is empty`);
+    for (const { title, file, paper } of all()) {
+      for (const [index, sheet] of (await paint(file, 36, 99)).entries()) {
+        const { inside, outside } = inkOf(sheet, paper);
+        if (outside) faults.push(`${title}, sheet ${index + 1}: ink at ${outside}`);
+        else if (inside < 20) faults.push(`${title}, sheet ${index + 1} is empty`);
       }
     }
     expect(faults).toEqual([]);
   });
 
+  it('names guide, revision and fingerprint at the foot of every sheet, and which of how many it is', () => {
+    for (const { title, data, file, paper } of all()) {
+      const count = textOf(file).length;
+      expect(count, title).toBeGreaterThan(5);
+      const every = (words: string) => Array.from({ length: count }, () => words);
+      const numbers = Array.from({ length: count }, (_, index) => `Page ${index + 1} of ${count}`);
+      const identity = `revision ${data.revision}, ${shortFingerprint(data.fingerprint)}`;
+      expect(feetOf(file, paper, 0, 0.44), title).toEqual(every(data.title));
+      expect(feetOf(file, paper, 0.44, 0.6), title).toEqual(numbers);
+      expect(feetOf(file, paper, 0.6, 1), title).toEqual(every(identity.replace(/\s/g, ' ')));
+    }
+  });
+
   it('ends with a sheet of its own for the owner', () => {
-    for (const { name, file } of jobs) {
-      const sheets = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split('\f');
-      const last = sheets.at(-2) ?? '';
-      expect(last.trimStart().startsWith('For the owner'), name).toBe(true);
+    for (const { title, file } of all()) {
+      const last = textOf(file).at(-1) ?? '';
+      expect(last.trimStart().startsWith('For the owner'), title).toBe(true);
       for (const words of ['Vehicle registration', 'Measured at the hand-over', 'Received by']) {
-        expect(last, name).toContain(words);
+        expect(last, title).toContain(words);
       }
+    }
+  });
+
+  it('leaves out what is told to trainees', () => {
+    const told = all().flatMap(({ title, trainees, file }) => {
+      const text = textOf(file).join(' ').replace(/\s+/g, ' ');
+      expect(text.length).toBeGreaterThan(2000);
+      return trainees.map((words) => [`${title}: ${words}`, text.includes(words)]);
+    });
+    expect(told.length).toBeGreaterThan(12);
+    expect(told.filter(([, printed]) => printed)).toEqual([]);
+  });
+
+  it('names a step by its number in the build, with no line or colour of a link', () => {
+    for (const { title, links } of all()) {
+      const toSteps = links.filter(({ step }) => step !== null);
+      expect(toSteps.length, title).toBeGreaterThan(10);
+      for (const { words, step } of toSteps) expect(words).toMatch(new RegExp(`(?:^|[Ss]tep )${step}$`));
+      for (const { words, look } of links) expect([words, look]).toEqual([words, 'none, as around it']);
+    }
+  });
+
+  it('prints each photograph as it was encoded, at 200 to 300 dots per inch of its printed size', () => {
+    const lists = all().flatMap(({ title, file }) => imagesOf(file).map((image) => ({ title, ...image })));
+    expect(lists.length).toBeGreaterThanOrEqual(8);
+    for (const { title, encoding, across, up } of lists) {
+      expect([title, encoding]).toEqual([title, 'jpeg']);
+      expect(Math.min(across, up), title).toBeGreaterThanOrEqual(200);
+      expect(Math.max(across, up), title).toBeLessThanOrEqual(300);
+    }
+  });
+});
+
+interface PrintedImage {
+  readonly encoding: string;
+  /** Dots per inch of the sheet. */
+  readonly across: number;
+  readonly up: number;
+}
+
+/** The raster pictures of a print, as pdfimages (poppler) lists them. */
+function imagesOf(file: string): readonly PrintedImage[] {
+  const lines = execFileSync('pdfimages', ['-list', file], { encoding: 'utf8' }).trim().split('\n').slice(2);
+  return lines.map((line) => {
+    const columns = line.trim().split(/\s+/);
+    return { encoding: columns[8] ?? '', across: Number(columns[12]), up: Number(columns[13]) };
+  });
+}
+
+describe('a print', () => {
+  const [a4] = papers as readonly [Paper];
+  const job = (name: string) => {
+    const found = jobs.get(a4)?.find((one) => one.name === name);
+    if (!found) throw new Error(`${name} was not printed`);
+    return found;
+  };
+
+  it('has the same pictures from a phone', async () => {
+    const viewport = { width: 390, height: 844 };
+    const options = { viewport, deviceScaleFactor: 3, isMobile: true, hasTouch: true };
+    const { page } = await open(press.browser, press.folder, 'guides/switch-panel/index.html', options);
+    const file = await printTo(press, page, 'from a phone', a4);
+    await page.context().close();
+    expect(imagesOf(file)).toEqual(imagesOf(job('switch-panel').file));
+  });
+
+  it('is black on white from a dark screen too', async () => {
+    const { name, fragment, file } = job('lamp-cradle');
+    const page = await openGuide(press, name, fragment, a4, { colorScheme: 'dark' });
+    expect(await page.evaluate("matchMedia('(prefers-color-scheme: dark)').matches")).toBe(true);
+    const dark = await paint(await printTo(press, page, 'dark', a4), 36, 99);
+    await page.context().close();
+    for (const { data } of dark) {
+      expect(data.filter((grey) => grey === 255).length / data.length).toBeGreaterThan(0.75);
+      expect(data.reduce((least, grey) => Math.min(least, grey))).toBeLessThan(60);
+    }
+    const light = await paint(file, 36, 99);
+    expect(dark.map(({ data }, index) => Buffer.compare(data, light[index]?.data ?? data))).toEqual(
+      light.map(() => 0),
+    );
+  });
+
+  it('has signal words that read without colour (WCAG 2.2, 1.4.6: 7 to 1)', async () => {
+    const { file } = job('lamp-cradle');
+    const painted = await paint(file, DPI, 99);
+    const boxes = execFileSync('pdftotext', ['-bbox', file, '-'], { encoding: 'utf8' })
+      .split('<page ')
+      .slice(1);
+    const found = boxes.flatMap((words, index) =>
+      [
+        ...words.matchAll(/xMin="(.*?)" yMin="(.*?)" xMax="(.*?)" yMax="(.*?)">(WARNING|CAUTION|NOTICE)</g),
+      ].map(([, left, top, right, foot, word]) => {
+        const sheet = painted[index];
+        if (!sheet) throw new Error(`sheet ${index + 1} was not painted`);
+        const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = [left, top, right, foot].map((place) =>
+          Math.round((Number(place) / 72) * DPI),
+        );
+        const rows = Array.from({ length: y2 - y1 }, (_, row) =>
+          sheet.data.subarray((y1 + row) * sheet.width + x1, (y1 + row) * sheet.width + x2),
+        );
+        const greys = rows.flatMap((row) => [...row]);
+        const [ink, ground] = [Math.min(...greys), Math.max(...greys)];
+        return { word, contrast: contrast([ink, ink, ink], [ground, ground, ground]) };
+      }),
+    );
+    expect(new Set(found.map(({ word }) => word))).toEqual(new Set(['WARNING', 'CAUTION', 'NOTICE']));
+    for (const { word, contrast } of found) expect(contrast, word).toBeGreaterThanOrEqual(7);
+  });
+
+  it('says the address of a link that leaves the site, and no other', async () => {
+    const page = await openGuide(press, 'lamp-cradle', '', a4);
+    await page.evaluate(`document.querySelector('.opening p').insertAdjacentHTML('beforeend',
+      ' See <a href="https://law.example/lamps?a=1">the law</a> and <a href="../../index.html">all guides</a>.')`);
+    const text = textOf(await printTo(press, page, 'outside', a4))
+      .join(' ')
+      .replace(/\s+/g, ' ');
+    await page.context().close();
+    expect(text).toContain('See the law (https://law.example/lamps?a=1) and all guides.');
+    expect(text).not.toContain('index.html)');
+  });
+});
+
+describe('the end of a sheet', () => {
+  it('tears nothing that would have stood on one, and parts nothing that belongs together', () => {
+    for (const { title, units, torn } of all()) {
+      expect(units.filter(({ kind }) => kind === 'step').length, title).toBeGreaterThan(6);
+      expect(torn, title).toEqual([]);
+    }
+  });
+
+  it('is seen where the style would let it tear', async () => {
+    const style =
+      '.step, .step *, .figure, .message { break-inside: auto !important; break-after: auto !important }';
+    const { torn } = await inPrint(press, 'lamp-cradle', papers[0] as Paper, async (page) => {
+      await page.evaluate(`(() => {
+        const style = new CSSStyleSheet();
+        style.replaceSync(${JSON.stringify(style)});
+        document.adoptedStyleSheets.push(style);
+      })()`);
+    });
+    expect(torn.length).toBeGreaterThan(2);
+    expect(torn.join('\n')).toContain('torn: step');
+  });
+
+  it('comes at a sensible place in a step that is higher than a sheet', async () => {
+    for (const paper of papers) {
+      const { torn, units } = await inPrint(press, 'lamp-cradle', paper, async (page) => {
+        const count = await page.evaluate(`(() => {
+          const body = document.querySelector('.step:has(.message):has(.figure) .step-body');
+          for (const part of document.querySelectorAll('main > *')) if (!part.contains(body)) part.remove();
+          const parts = [...body.children].filter((part) => part.matches('p, .figure, .message'));
+          for (let copy = 0; copy < 4; copy += 1) for (const part of parts) body.append(part.cloneNode(true));
+          return parts.length;
+        })()`);
+        expect(count).toBeGreaterThanOrEqual(3);
+      });
+      expect(units.filter(({ kind, height }) => kind === 'step' && height > paper.height)).toHaveLength(1);
+      expect(torn).toEqual([]);
     }
   });
 });
