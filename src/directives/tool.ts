@@ -17,9 +17,11 @@ export const tool = directive({
     'cutter-radius': size('length'),
     diameter: size('length'),
     offset: size('length'),
+    length: size('length'),
     or: refs,
   },
-  summary: 'Declares a tool that the job asks for.',
+  summary:
+    'Declares a tool that the job asks for. `offset` makes it a crowfoot: from the middle of its square to that of the fastener. `length` is that of a torque wrench, from the middle of its grip to that of its square; with both, the step prints what the wrench is set to.',
   example: '::tool[13 mm socket]{#socket-13 drive="hex 13"}',
   build: (read): Tool | null => {
     const { values, unknown, directive: found, scope } = read;
@@ -39,6 +41,7 @@ export const tool = directive({
       cutterRadius: values['cutter-radius'] ?? known?.cutterRadius ?? null,
       diameter: values.diameter ?? known?.diameter ?? null,
       offset: values.offset ?? known?.offset ?? null,
+      length: values.length ?? known?.length ?? null,
       or: values.or?.value ?? known?.or ?? [],
     };
   },

@@ -75,7 +75,10 @@ export interface Tool extends ItemBase<'tool'> {
   readonly range: Written<QuantityRange<'torque'>> | null;
   readonly cutterRadius: Written<Quantity<'length'>> | null;
   readonly diameter: Written<Quantity<'length'>> | null;
+  /** Of a crowfoot: from the middle of its square to that of the fastener. */
   readonly offset: Written<Quantity<'length'>> | null;
+  /** Of a torque wrench: from the middle of its grip to that of its square. */
+  readonly length: Written<Quantity<'length'>> | null;
   /** Tools that serve as well. */
   readonly or: readonly Ref[];
 }

@@ -37,5 +37,7 @@ export interface TorqueView extends Shown {
   /** "4 M8 flange nuts". */
   readonly item: string;
   readonly torque: string;
+  /** What the wrench is set to with a crowfoot; `null` without one. */
+  readonly setting: string | null;
   readonly pattern: string | null;
 }

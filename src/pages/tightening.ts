@@ -25,6 +25,7 @@ export interface TighteningView extends Shown {
 /** A fastener that a step tightens, with its place in the text. */
 export interface Tightened extends Pick<Placed<Action>, 'whens'> {
   readonly item: Item & Counted & Fixing;
+  readonly action: Action;
   /** How many it tightens on each side; named spares stay in the box. */
   readonly count: number;
   /** On how many sides it does so. */
@@ -38,7 +39,7 @@ export function tightenedIn(step: Step, { guide }: Pick<GuideContext, 'guide'>):
     if (!item || !isFixing(item) || !isCounted(item)) return [];
     const spare = item.kind === 'kit' ? (item.spare?.value ?? 0) : 0;
     const sides = item.side?.value === 'each' && !step.side ? 2 : 1;
-    return { item, whens, count: item.count.value - spare, sides };
+    return { item, action: node, whens, count: item.count.value - spare, sides };
   });
 }
 

@@ -33,12 +33,13 @@ function drawingOf(item: Tool | Wear): Markup | null {
 }
 
 function toolFacts(tool: Tool, page: PageContext): readonly FactView[] {
-  const { drive, range, diameter, cutterRadius, offset } = tool;
+  const { drive, range, diameter, cutterRadius, offset, length } = tool;
   return [
     ...(drive ? [driveFact(drive.value, page)] : []),
     ...(range ? [fact('Range', formatRangeBoth(range.value))] : []),
     ...(diameter ? [fact('Diameter', formatBoth(diameter.value))] : []),
     ...(cutterRadius ? [fact('Least inside radius', formatBoth(cutterRadius.value))] : []),
+    ...(length ? [fact('Length from grip to square', formatBoth(length.value))] : []),
     ...(offset ? [fact('Offset from the square', formatBoth(offset.value))] : []),
     ...tool.or.flatMap(({ value }) => {
       const other = page.shop.crib.get(value);

@@ -1,4 +1,4 @@
-import { formatBoth, formatQuantity } from '../units/format.ts';
+import { convert, formatBoth, formatQuantity, quantityOf } from '../units/format.ts';
 import {
   type Base,
   base,
@@ -111,6 +111,20 @@ export function crowfootSetting(
   if (wrenchLength <= 0 || reach <= 0)
     throw new Error('a wrench with an offset must reach forward of its grip');
   return base<'torque'>((torque * wrenchLength) / reach);
+}
+
+/**
+ * What a wrench with a crowfoot in line is set to, in the torque's own unit: T·L/(L + E), where L is the length
+ * of the wrench and E what the crowfoot adds to it.
+ */
+export function crowfootQuantity(
+  torque: Quantity<'torque'>,
+  length: Quantity<'length'>,
+  offset: Quantity<'length'>,
+): Quantity<'torque'> {
+  const newtonMetres = crowfootSetting(torque.base, length.base, offset.base, base<'angle'>(0));
+  const set = quantityOf('torque', newtonMetres, 'N·m');
+  return quantityOf('torque', convert(set, torque.unit), torque.unit);
 }
 
 /** Whether a wrench can be trusted at a torque. */

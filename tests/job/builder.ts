@@ -155,6 +155,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
         cutterRadius: null,
         diameter: null,
         offset: null,
+        length: null,
         or: refs(words.or),
       } as Tool;
     case 'wear':

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { tighteningOrder } from '../../src/trade/pattern.ts';
-import { crowfootSetting, wrenchFits } from '../../src/trade/torque.ts';
+import { crowfootQuantity, crowfootSetting, wrenchFits } from '../../src/trade/torque.ts';
 import { base } from '../../src/units/quantity.ts';
 import { quantity, range } from '../trade/read.ts';
 
@@ -19,6 +19,19 @@ test.each([
   ['computed', 100, 50, 5, 180, 111.111],
 ])('%s: %d with L %d, A %d at %d°', (_, torque, length, offset, angle, setting) => {
   expect(crowfootSetting(base(torque), base(length), base(offset), base(angle))).toBeCloseTo(setting, 2);
+});
+
+/* The same examples as they are printed: TM 1-1500-204-23-9 p. 143 and TM 9-2350-277-40&P p. 44. */
+test.each([
+  ['300 lbf·in', '10 in', '4 in', '214', 'lbf·in'],
+  ['40 lbf·ft', '12 in', '4 in', '30', 'lbf·ft'],
+])('%s with L %s and E %s is set to %s %s', (torque, length, offset, written, unit) => {
+  const set = crowfootQuantity(
+    quantity(torque, 'torque'),
+    quantity(length, 'length'),
+    quantity(offset, 'length'),
+  );
+  expect(set).toMatchObject({ written, unit });
 });
 
 describe('the wrench', () => {

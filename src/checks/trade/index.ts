@@ -9,6 +9,7 @@ import { holeBitMismatch } from './hole-bit-mismatch.ts';
 import { patternImpossible } from './pattern-impossible.ts';
 import { ratingExceeded } from './rating-exceeded.ts';
 import { rivetNutHole } from './rivet-nut-hole.ts';
+import { settingOutsideWrench } from './setting-outside-wrench.ts';
 import { toolMisfit } from './tool-misfit.ts';
 import { toolMissing } from './tool-missing.ts';
 import { toolNearFit } from './tool-near-fit.ts';
@@ -20,6 +21,7 @@ import { typeDriveClash } from './type-drive-clash.ts';
 import { voltageDropHigh } from './voltage-drop-high.ts';
 import { widthClash } from './width-clash.ts';
 import { wireOverloaded } from './wire-overloaded.ts';
+import { wrenchLengthMissing } from './wrench-length-missing.ts';
 
 /** What a lead technician checks by heart: tools that fit, torques that hold, holes, ratings and feeds. */
 export const tradeRules: readonly Rule[] = [
@@ -44,4 +46,6 @@ export const tradeRules: readonly Rule[] = [
   voltageDropHigh,
   widthClash,
   wireOverloaded,
+  settingOutsideWrench,
+  wrenchLengthMissing,
 ];
