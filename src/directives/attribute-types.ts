@@ -1,8 +1,10 @@
+import { nearest } from '../diagnostics/suggest.ts';
 import type { PictureBox } from '../model/block.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Span, Written } from '../source/span.ts';
 import { type Drive, parseDrive } from '../trade/drives.ts';
 import { parseThread, type Thread } from '../trade/thread.ts';
+import { widthStandardNamed, widthStandardNames } from '../trade/widths.ts';
 import { parseWire, type Wire } from '../trade/wire.ts';
 import type { Estimate } from '../units/estimate.ts';
 import { parseEstimate } from '../units/estimate.ts';
@@ -181,6 +183,19 @@ export const drive: AttributeType<Drive> = {
   read: (text) => {
     const reading = parseDrive(text);
     return reading.ok ? good(reading.drive) : bad(reading.message, reading.suggestion);
+  },
+};
+
+/** A standard that fixes the width across flats, by the name that it is cited by. */
+export const widthStandard: AttributeType<string> = {
+  expects: 'a standard for the width across flats, as in `ISO 4014`, `ASME B18.2.1`, `JIS small series`',
+  read: (text) => {
+    const found = widthStandardNamed(text);
+    if (found) return good(text.trim());
+    return bad(
+      `"${text}" is no standard known here for the width across flats`,
+      nearest(text, widthStandardNames)[0],
+    );
   },
 };
 

@@ -14,7 +14,8 @@ export const fastener = directive({
   form: 'leaf',
   label: 'optional',
   attributes: { ...itemAttributes, ...fixingAttributes, type: ref },
-  summary: 'Declares fasteners of the vehicle, how many per side, and what they hold.',
+  summary:
+    'Declares fasteners of the vehicle, how many per side, and what they hold. `standard` says which standard the width across flats follows, so that the drive is held against that one alone.',
   example: '::fastener[Liner screw]{#liner-screw drive=T15 count=3 side=each holds=cover}',
   build: (read): Fastener | null => {
     const { values, unknown, directive: found, scope } = read;
@@ -28,11 +29,12 @@ export const fastener = directive({
     const own = fixing(values, found.at);
     // What a type that is lost, or cannot be read, would have filled in is not known either.
     const typeLost = values.type !== null && type === undefined;
-    const lost = ['drive', 'reuse'].filter((name) => typeLost || type?.unknown.has(name));
+    const lost = ['drive', 'reuse', 'standard'].filter((name) => typeLost || type?.unknown.has(name));
     return {
       ...itemBase('fastener', read, values.id, noun),
       ...own,
       unknown: new Set([...unknown, ...lost]),
+      standard: own.standard ?? (unknown.has('standard') ? null : (type?.standard ?? null)),
       drive: own.drive ?? (unknown.has('drive') ? null : (type?.drive ?? null)),
       reuse: values.reuse ? own.reuse : (type?.reuse ?? true),
       type: values.type?.value ?? null,

@@ -2,7 +2,19 @@ import { nounOf } from '../job/noun.ts';
 import type { Counted, Fixing, ItemKind, Noun } from '../model/item.ts';
 import type { Span, Written } from '../source/span.ts';
 import { required } from './attribute.ts';
-import { drive, flag, id, oneOf, ref, refs, thread, torque, wholeNumber, words } from './attribute-types.ts';
+import {
+  drive,
+  flag,
+  id,
+  oneOf,
+  ref,
+  refs,
+  thread,
+  torque,
+  wholeNumber,
+  widthStandard,
+  words,
+} from './attribute-types.ts';
 import type { Scope, Values } from './directive.ts';
 import { when } from './when.ts';
 
@@ -30,6 +42,7 @@ export const countedAttributes = {
 export const fixingAttributes = {
   ...countedAttributes,
   drive,
+  standard: widthStandard,
   thread,
   grade: words,
   torque,
@@ -84,6 +97,7 @@ export function fixing(values: Values<typeof fixingAttributes>, at: Span): Fixin
   return {
     ...counted(values, at),
     drive: values.drive,
+    standard: values.standard,
     thread: values.thread,
     grade: values.grade,
     torque: values.torque,

@@ -102,6 +102,8 @@ export interface Counted {
 /** What a fastener has, also one that comes in the box. */
 export interface Fixing extends Counted {
   readonly drive: Written<Drive> | null;
+  /** Name of the standard that its width across flats follows. */
+  readonly standard: Written<string> | null;
   readonly thread: Written<Thread> | null;
   /** Property class or grade as written: `8`, `8.8`, `grade 5`. */
   readonly grade: Written<string> | null;
@@ -176,6 +178,8 @@ export interface FastenerType {
   readonly id: string;
   readonly noun: Noun;
   readonly drive: Written<Drive> | null;
+  /** Name of the standard that its width across flats follows. */
+  readonly standard: Written<string> | null;
   readonly reuse: boolean;
   /** How it releases, in a sentence. */
   readonly release: string | null;

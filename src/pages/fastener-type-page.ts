@@ -27,6 +27,7 @@ export function fastenerTypePage(
     facts: [
       ...shapeFact(shape, page),
       ...(type.drive ? [driveFact(type.drive.value, page)] : []),
+      ...(type.standard ? [fact('Width across flats', `after ${type.standard.value}`)] : []),
       fact('Goes back', type.reuse ? 'yes, if it is whole' : 'no: used once, fit a new one'),
       ...synonymFacts(type),
     ],

@@ -55,6 +55,7 @@ function itemJson(item: Item): ItemJson {
     count: isCounted(item) ? item.count.value : null,
     side: isCounted(item) ? (item.side?.value ?? null) : null,
     drive: fixing?.drive ? writtenDrive(fixing.drive.value) : null,
+    standard: fixing?.standard?.value ?? null,
     thread: fixing?.thread?.value.name ?? null,
     grade: fixing?.grade?.value ?? null,
     torque: fixing?.torque?.value.map(passJson) ?? null,

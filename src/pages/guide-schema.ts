@@ -46,6 +46,7 @@ const item = z.strictObject({
   count: z.number().int().nullable().describe('Per side; null for what is not counted'),
   side,
   drive: z.string().nullable(),
+  standard: z.string().nullable(),
   thread: z.string().nullable(),
   grade: z.string().nullable(),
   torque: z.array(pass).nullable().describe('The passes of tightening, in order'),

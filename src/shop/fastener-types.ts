@@ -1,6 +1,6 @@
 import type { Report } from '../diagnostics/report.ts';
 import { required } from '../directives/attribute.ts';
-import { drive, id, list, words, yesNo } from '../directives/attribute-types.ts';
+import { drive, id, list, widthStandard, words, yesNo } from '../directives/attribute-types.ts';
 import { directive } from '../directives/directive.ts';
 import { nounOf } from '../job/index.ts';
 import type { FastenerType } from '../model/item.ts';
@@ -14,7 +14,15 @@ const entryReader = directive({
   name: 'fastener type',
   form: 'leaf',
   label: 'required',
-  attributes: { id: required(id), plural: words, drive, reuse: yesNo, release: words, synonyms: list },
+  attributes: {
+    id: required(id),
+    plural: words,
+    drive,
+    standard: widthStandard,
+    reuse: yesNo,
+    release: words,
+    synonyms: list,
+  },
   summary: 'A kind of fastener: its drive, whether it goes back, and how it lets go.',
   example: '',
   build: ({ values, unknown, directive: found }): FastenerType | null => {
@@ -24,6 +32,7 @@ const entryReader = directive({
       id: values.id.value,
       noun: values.plural ? { ...noun, plural: values.plural.value } : noun,
       drive: values.drive,
+      standard: values.standard,
       reuse: values.reuse?.value ?? true,
       release: values.release?.value ?? null,
       synonyms: values.synonyms?.value ?? [],

@@ -24,11 +24,17 @@ const inchColumns = ['#6', '#8', '#10', '1/4', '5/16', '3/8', '7/16', '1/2', '9/
 type Row = readonly [name: string, makes: string, also: string, widths: string];
 
 /*
+ * ISO 272 is the parent list of the widths of ISO 4014 (from memory).
  * There is no width of "an M10": 16, 17, 15 and 14 mm are all standard, and so on for other sizes. A dash is a
  * size that the standard's table here does not hold.
  */
 const hexagons: readonly Row[] = [
-  ['ISO 4014', 'bolt or nut', 'ISO 4017, ISO 4032, ISO 8673, ISO 8765', '- 7 8 10 13 16 18 21 24 30'],
+  [
+    'ISO 4014',
+    'bolt or nut',
+    'ISO 272, ISO 4017, ISO 4032, ISO 8673, ISO 8765',
+    '- 7 8 10 13 16 18 21 24 30',
+  ],
   ['DIN 931', 'bolt or nut, older series', 'DIN 933, DIN 934', '- 7 8 10 13 17 19 22 24 30'],
   ['JIS small series', 'bolt or nut, Japanese vehicles', '', '- - - 10 12 14 17 19 22 27'],
   ['ISO 4162', 'small flange bolt', 'ISO 15071, JIS B 1189', '- - 7 8 10 13 15 18 21 -'],
@@ -81,6 +87,12 @@ function standard(
   return { name, makes, kind, alsoFor: also === '' ? [] : also.split(', '), widths: new Map(widths) };
 }
 
+/** Every name by which a standard is known, as it is cited. */
+export const widthStandardNames: readonly string[] = widthStandards.flatMap(({ name, alsoFor }) => [
+  name,
+  ...alsoFor,
+]);
+
 /** The standard with this name, its own or one that it is also for; spaces, hyphens and case are forgiven. */
 export function widthStandardNamed(name: string): WidthStandard | undefined {
   const key = (text: string): string => text.toLowerCase().replace(/[\s-]/g, '');
@@ -94,6 +106,7 @@ export function widthStandardNamed(name: string): WidthStandard | undefined {
  */
 export function widthClash(drive: FlatsDrive, thread: Thread, named?: WidthStandard): string | undefined {
   const kind = drive.kind === 'twelve-point' ? 'hexagon' : drive.kind;
+  if (named && named.kind !== kind) return `${named.name} makes ${nouns[named.kind]}, not ${nouns[kind]}`;
   const byWidth = new Map<Millimetres, string[]>();
   for (const one of named ? [named] : widthStandards) {
     const across = one.kind === kind ? one.widths.get(thread.size) : undefined;

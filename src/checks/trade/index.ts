@@ -20,6 +20,7 @@ import { torqueWrenchMissing } from './torque-wrench-missing.ts';
 import { typeDriveClash } from './type-drive-clash.ts';
 import { voltageDropHigh } from './voltage-drop-high.ts';
 import { widthClash } from './width-clash.ts';
+import { widthNotStandard } from './width-not-standard.ts';
 import { wireOverloaded } from './wire-overloaded.ts';
 import { wrenchLengthMissing } from './wrench-length-missing.ts';
 
@@ -47,5 +48,6 @@ export const tradeRules: readonly Rule[] = [
   widthClash,
   wireOverloaded,
   settingOutsideWrench,
+  widthNotStandard,
   wrenchLengthMissing,
 ];

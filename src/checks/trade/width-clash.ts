@@ -28,6 +28,8 @@ export const widthClash: Rule = {
   run: ({ guide }, report) => {
     for (const item of guide.items.values()) {
       if (!isFixing(item) || !item.drive || !item.thread || !('across' in item.drive.value)) continue;
+      // Held against that one alone, by a rule of its own.
+      if (item.standard || item.unknown.has('standard')) continue;
       const clash = clashOf(item.drive.value, item.thread.value);
       if (clash === undefined) continue;
       const notes = [{ message: 'the thread is stated here', at: item.thread.at }];
