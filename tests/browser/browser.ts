@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import puppeteer, { type Browser as Firefox } from 'puppeteer-core';
 
 const places = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
@@ -18,6 +19,15 @@ export async function startChromium(): Promise<Browser> {
       '--disable-sync',
     ],
   });
+}
+
+/** Starts the Firefox that `FIREFOX` names, or Debian's own. */
+export async function startFirefox(): Promise<Firefox> {
+  const executablePath = process.env.FIREFOX ?? '/usr/bin/firefox-esr';
+  if (!existsSync(executablePath)) {
+    throw new Error('no Firefox: install the Debian package "firefox-esr" or set FIREFOX');
+  }
+  return puppeteer.launch({ browser: 'firefox', executablePath, headless: true });
 }
 
 /** A page opened from a folder, with all that went wrong on it. */

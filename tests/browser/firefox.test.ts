@@ -1,12 +1,8 @@
-import { existsSync } from 'node:fs';
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import puppeteer, { type Browser } from 'puppeteer-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { buildSite } from '../../src/site/build-site.ts';
+import { describe, expect, it } from 'vitest';
 import { files, inspection } from '../site/workspace.ts';
+import { firefoxSiteForTests } from './site-for-tests.ts';
 
 /** What a page tells of itself, worked out in the page. */
 const facts = `({
@@ -16,33 +12,13 @@ const facts = `({
   over: document.documentElement.scrollWidth - document.documentElement.clientWidth,
 })`;
 
-// A browser on a busy machine takes its time; nothing here is about speed.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
-
-let browser: Browser;
-let top: string;
-
-beforeAll(async () => {
-  top = await mkdtemp(join(tmpdir(), 'baybook '));
-  const outcome = await buildSite(inspection(), files(), join(top, 'a stick'));
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-  const executablePath = process.env.FIREFOX ?? '/usr/bin/firefox-esr';
-  if (!existsSync(executablePath)) {
-    throw new Error('no Firefox: install the Debian package "firefox-esr" or set FIREFOX');
-  }
-  browser = await puppeteer.launch({ browser: 'firefox', executablePath, headless: true });
-});
-
-afterAll(async () => {
-  await browser.close();
-  await rm(top, { recursive: true, force: true });
-});
+const site = firefoxSiteForTests(() => [inspection(), files()]);
 
 describe('a guide in Firefox, from file://', () => {
   it('has its styles, pictures and script under its own policy, and keeps the pick in the link', async () => {
-    const page = await browser.newPage();
+    const page = await site.browser.newPage();
     await page.setViewport({ width: 390, height: 844 });
-    const address = pathToFileURL(join(top, 'a stick', 'guides', 'lamp-cradle', 'index.html')).href;
+    const address = pathToFileURL(join(site.folder, 'guides', 'lamp-cradle', 'index.html')).href;
     await page.goto(`${address}#build=fog:no`);
     await page.waitForSelector('[data-plan="1"]');
     expect(await page.evaluate(facts)).toEqual({

@@ -1,20 +1,22 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, vi } from 'vitest';
 import type { Inspection } from '../../src/shop/inspection.ts';
 import type { WorkspaceFiles } from '../../src/shop/workspace-files.ts';
 import { buildSite } from '../../src/site/build-site.ts';
-import { startChromium } from './browser.ts';
+import { startChromium, startFirefox } from './browser.ts';
 
 /** A site in a nested folder with spaces, and a browser to look at it. */
-export interface SiteForTests {
+export interface SiteForTests<Browser> {
   /** The folder that `folder` and whatever a test adds are in. */
   readonly top: string;
   readonly folder: string;
   readonly browser: Browser;
 }
+
+type Made = readonly [Inspection, WorkspaceFiles];
+type Make = () => Made | Promise<Made>;
 
 /** Writes a site in the place of what stood there. */
 export async function publish(inspection: Inspection, files: WorkspaceFiles, folder: string): Promise<void> {
@@ -22,14 +24,20 @@ export async function publish(inspection: Inspection, files: WorkspaceFiles, fol
   if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
 }
 
-/** Builds a site before the tests of a file, and takes it away after them; to be read within tests alone. */
-export function siteForTests(
-  make: () => readonly [Inspection, WorkspaceFiles] | Promise<readonly [Inspection, WorkspaceFiles]>,
-): SiteForTests {
+/** Builds a site before the tests of a file, opens Chromium, and clears up after them; to be read within tests. */
+export const siteForTests = (make: Make) => siteIn(startChromium, make);
+
+/** The same with Firefox. */
+export const firefoxSiteForTests = (make: Make) => siteIn(startFirefox, make);
+
+function siteIn<Browser extends { close(): Promise<void> }>(
+  start: () => Promise<Browser>,
+  make: Make,
+): SiteForTests<Browser> {
   // A browser on a busy machine takes its time; nothing here is about speed.
   vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
-  let ready: SiteForTests | null = null;
-  const now = (): SiteForTests => {
+  let ready: SiteForTests<Browser> | null = null;
+  const now = (): SiteForTests<Browser> => {
     if (!ready) throw new Error('the site is built before the first test, not before that');
     return ready;
   };
@@ -37,7 +45,7 @@ export function siteForTests(
     const top = await mkdtemp(join(tmpdir(), 'baybook '));
     const folder = join(top, 'a stick', 'our guides');
     await publish(...(await make()), folder);
-    ready = { top, folder, browser: await startChromium() };
+    ready = { top, folder, browser: await start() };
   });
   afterAll(async () => {
     await ready?.browser.close();

@@ -1,14 +1,10 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Prose, ProseElement } from '../../src/model/prose.ts';
-import { buildSite } from '../../src/site/build-site.ts';
 import { prose, text } from '../job/builder.ts';
 import * as fixture from '../pages/fixture.ts';
 import { files, inspection } from '../site/workspace.ts';
-import { open, startChromium } from './browser.ts';
+import { open } from './browser.ts';
+import { siteForTests } from './site-for-tests.ts';
 
 const element = (tagName: string, children: Prose): ProseElement<never> =>
   ({ type: 'element', tagName, properties: {}, children, at: null }) as ProseElement<never>;
@@ -34,23 +30,7 @@ const guide = {
   partNumber: { value: word, at: fixture.guide.title.at },
 };
 
-// A browser on a busy machine takes its time; nothing here is about speed.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
-
-let browser: Browser;
-let folder: string;
-
-beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'baybook '));
-  const outcome = await buildSite(inspection(guide), files(), folder);
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-  browser = await startChromium();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await rm(folder, { recursive: true, force: true });
-});
+const site = siteForTests(() => [inspection(guide), files()]);
 
 /** Elements that reach over the right edge of the window. */
 const overTheEdge = `[...document.querySelectorAll('body *')]
@@ -59,7 +39,7 @@ const overTheEdge = `[...document.querySelectorAll('body *')]
 
 describe('wide tables, code and words that no hyphen breaks', () => {
   it.each(['index.html', 'guides/lamp-cradle/index.html'])('fit a phone of 320 px: %s', async (path) => {
-    const { page } = await open(browser, folder, path, { viewport: { width: 320, height: 640 } });
+    const { page } = await open(site.browser, site.folder, path, { viewport: { width: 320, height: 640 } });
     expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBe(0);
     await page.context().close();
   });
@@ -68,7 +48,7 @@ describe('wide tables, code and words that no hyphen breaks', () => {
     ['A4', 680],
     ['Letter', 702],
   ])('fit the printed sheet, so that nothing is shrunk: %s', async (_, width) => {
-    const { page } = await open(browser, folder, 'guides/lamp-cradle/index.html', {
+    const { page } = await open(site.browser, site.folder, 'guides/lamp-cradle/index.html', {
       viewport: { width, height: 1000 },
     });
     await page.emulateMedia({ media: 'print' });
