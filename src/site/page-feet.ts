@@ -5,9 +5,9 @@
 export function pageFeet(title: string, identity: string): string {
   return [
     '@page {',
-    `  @bottom-left { content: ${cssText(title)}; font: 8pt sans-serif; text-align: left; width: 45%; }`,
+    `  @bottom-left { content: ${cssText(title)}; font: 8pt sans-serif; text-align: left; width: 40%; }`,
     `  @bottom-center { content: "Page " counter(page) " of " counter(pages); font: 8pt sans-serif; }`,
-    `  @bottom-right { content: ${cssText(identity)}; font: 8pt sans-serif; text-align: right; width: 35%; }`,
+    `  @bottom-right { content: ${cssText(identity)}; font: 8pt sans-serif; text-align: right; width: 40%; }`,
     '}',
     '',
   ].join('\n');

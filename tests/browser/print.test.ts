@@ -134,9 +134,9 @@ describe('the printed job of every guide of the demo, on A4 and Letter', () => {
       const every = (words: string) => Array.from({ length: count }, () => words);
       const numbers = Array.from({ length: count }, (_, index) => `Page ${index + 1} of ${count}`);
       const identity = `revision ${data.revision}, ${shortFingerprint(data.fingerprint)}`;
-      expect(feetOf(file, paper, 0, 0.44), title).toEqual(every(data.title));
-      expect(feetOf(file, paper, 0.44, 0.6), title).toEqual(numbers);
-      expect(feetOf(file, paper, 0.6, 1), title).toEqual(every(identity.replace(/\s/g, ' ')));
+      expect(feetOf(file, paper, 0, 0.42), title).toEqual(every(data.title));
+      expect(feetOf(file, paper, 0.42, 0.58), title).toEqual(numbers);
+      expect(feetOf(file, paper, 0.58, 1), title).toEqual(every(identity.replace(/\s/g, ' ')));
     }
   });
 
