@@ -11,22 +11,23 @@ const QUIET_ZONE = 4;
  */
 export function qrCode(text: string, label: string): Element {
   const { data, size } = encode(text, { ecc: 'M', border: QUIET_ZONE });
-  const bars = data.flatMap((row, y) =>
-    barsOf(row).map(({ x, width }) => `M${x} ${y}h${width}v1h-${width}z`),
-  );
   return s(
     'svg',
     { className: ['qr-code'], viewBox: `0 0 ${size} ${size}`, role: 'img', ariaLabel: label },
     s('rect', { width: size, height: size, fill: '#ffffff' }),
-    s('path', { d: bars.join(''), fill: '#000000', 'shape-rendering': 'crispEdges' }),
+    s('path', { d: data.map(rowPath).join(''), stroke: '#000000', 'shape-rendering': 'crispEdges' }),
   );
 }
 
-/** The dark stretches of a row. */
-function barsOf(row: readonly boolean[]): { readonly x: number; readonly width: number }[] {
-  const starts = row.flatMap((dark, x) => (dark && !row[x - 1] ? [x] : []));
-  return starts.map((x) => {
-    const end = row.indexOf(false, x);
-    return { x, width: (end < 0 ? row.length : end) - x };
-  });
+/** A row as strokes a module wide along its middle: half as long as outlines, and a page may hold many codes. */
+function rowPath(row: readonly boolean[], y: number): string {
+  // Where dark and light meet; the quiet zone ends every stroke.
+  const edges = row.flatMap((dark, x) => (dark === (row[x - 1] ?? false) ? [] : [x]));
+  return edges
+    .map((x, index) => {
+      const step = x - (edges[index - 1] ?? 0);
+      if (index === 0) return `M${x} ${y + 0.5}`;
+      return index % 2 === 1 ? `h${step}` : `m${step} 0`;
+    })
+    .join('');
 }
