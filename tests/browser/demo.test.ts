@@ -1,5 +1,6 @@
 import { readdir } from 'node:fs/promises';
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
@@ -39,6 +40,10 @@ const overTheEdge = `[...document.querySelectorAll('body *')]
   .filter((element) => element.getBoundingClientRect().right > innerWidth + 0.5)
   .map((element) => element.outerHTML.slice(0, 60))`;
 
+/** Where each step begins, in whole pixels. */
+const tops =
+  '[...document.querySelectorAll(".step")].map((step) => Math.round(step.getBoundingClientRect().top))';
+
 describe('the demo shop, every page of it', () => {
   it('has pages for its guides and platforms', () => {
     expect(pages.length).toBeGreaterThan(3);
@@ -54,6 +59,30 @@ describe('the demo shop, every page of it', () => {
       return [...faults, ...missing];
     });
     expect(faults).toEqual([]);
+  });
+
+  it('is laid out, and can be worked with, before any picture has come', async () => {
+    const guides = pages.filter((path) => /^guides\/.*index\.html$/.test(path));
+    expect(guides).toHaveLength(6);
+    const shifts = await on(guides, async (path) => {
+      const context = await site.browser.newContext({ viewport: { width: 390, height: 844 } });
+      const page = await context.newPage();
+      const held: (() => Promise<void>)[] = [];
+      await page.route('**/pictures/**', (route) => {
+        held.push(() => route.continue());
+      });
+      await page.goto(pathToFileURL(join(site.folder, path)).href, { waitUntil: 'domcontentloaded' });
+      await page.locator('.bay-tick input').first().check();
+      const before = await page.evaluate<number[]>(tops);
+      for (const release of held) await release();
+      await page.waitForLoadState('load');
+      await page.waitForFunction('[...document.images].every((image) => image.complete)');
+      const after = await page.evaluate<number[]>(tops);
+      await context.close();
+      if (held.length === 0) return ['no picture was held back'];
+      return after.flatMap((top, index) => (top === before[index] ? [] : [`step ${index + 1} moved`]));
+    });
+    expect(shifts).toEqual([]);
   });
 
   it('fits a phone of 320 px and the printed sheet', async () => {
