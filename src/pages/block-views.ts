@@ -121,7 +121,7 @@ export interface ExpectView {
   readonly dimension: Dimension;
   /** The unit that it is written in: a bare number is taken to be in it. */
   readonly unit: string;
-  /** Both ends in the base unit of the dimension. */
+  /** Both ends in the base unit of the dimension, as far apart as either system prints them. */
   readonly least: number;
   readonly most: number;
 }

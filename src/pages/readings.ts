@@ -1,8 +1,9 @@
 import { placedIn } from '../job/walk.ts';
 import type { Block } from '../model/block.ts';
 import type { Side } from '../model/item.ts';
-import { formatRangeBoth } from '../units/format.ts';
-import type { QuantityRange } from '../units/quantity.ts';
+import { formatQuantity, formatRangeBoth, rangeCounterpart } from '../units/format.ts';
+import { parseQuantity } from '../units/parse.ts';
+import type { Quantity, QuantityRange } from '../units/quantity.ts';
 import type { ExpectView, ReadingView } from './block-views.ts';
 import type { GuideContext } from './context.ts';
 import { shownWhen } from './plans.ts';
@@ -35,12 +36,19 @@ export function readingsOf(
 }
 
 function expectView(range: QuantityRange): ExpectView {
-  const { least, most } = range;
+  const { dimension, unit } = range.most;
+  const both = [range, rangeCounterpart(range) ?? range];
   return {
     words: formatRangeBoth(range),
-    dimension: most.dimension,
-    unit: most.unit,
-    least: least.base,
-    most: most.base,
+    dimension,
+    unit,
+    least: Math.min(...both.map(({ least }) => printedBase(least))),
+    most: Math.max(...both.map(({ most }) => printedBase(most))),
   };
+}
+
+/** What is printed is rounded, and whoever measures in inches goes by the inches that are printed. */
+function printedBase(quantity: Quantity): number {
+  const parsed = parseQuantity(formatQuantity(quantity), quantity.dimension, { negative: true });
+  return parsed.ok ? parsed.quantity.base : quantity.base;
 }

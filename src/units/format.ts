@@ -49,10 +49,14 @@ export function formatRange({ least, most }: QuantityRange): string {
 
 /** A range in both systems: `10–60 N·m (7.38–44.3 lbf·ft)`; one unit serves both ends of the converted one. */
 export function formatRangeBoth(range: QuantityRange): string {
-  const other = counterpart(range.most);
-  if (!other) return formatRange(range);
-  const least = inSystemUnit(range.least, unitNamed(other.unit));
-  return `${formatRange(range)} (${formatRange({ least, most: other })})`;
+  const other = rangeCounterpart(range);
+  return other ? `${formatRange(range)} (${formatRange(other)})` : formatRange(range);
+}
+
+/** A range in the other system, both ends in one unit; undefined where one system serves all. */
+export function rangeCounterpart(range: QuantityRange): QuantityRange | undefined {
+  const most = counterpart(range.most);
+  return most ? { least: inSystemUnit(range.least, unitNamed(most.unit)), most } : undefined;
 }
 
 /** The quantity in the other system, rounded to what a shop reads; undefined where one system serves all. */

@@ -79,7 +79,21 @@ describe('a step', () => {
     const [both, once] = view(gap).sections.flatMap((section) => section.steps);
     expect(both?.readings[0]?.sides).toEqual(['left', 'right']);
     expect(once?.readings[0]?.sides).toEqual(['']);
-    expect(once?.readings[0]?.expect).toMatchObject({ unit: 'in', least: 12.7, most: 25.4 });
+  });
+
+  it('expects a reading between the ends that either system prints', () => {
+    const gap = make.guide({
+      items: [{ ...make.measure('gap', { label: 'Gap' }), expect: range('8..14 mm') } as Item],
+      steps: [{ id: 'look', do: ['measure gap'] }],
+    });
+    const [look] = view(gap).sections.flatMap((section) => section.steps);
+    expect(look?.readings[0]?.expect).toMatchObject({
+      words: '8–14\u00a0mm (5/16–35/64\u00a0in)',
+      unit: 'mm',
+      // 5/16 in is 7.9375 mm (1 in = 25.4 mm exactly, ISO 80000-3), and 35/64 in is less than 14 mm.
+      least: 7.9375,
+      most: 14,
+    });
   });
 
   it('says of a step for some builds which they are, and of its own tools nothing more', () => {
