@@ -1,31 +1,23 @@
 import { execFileSync } from 'node:child_process';
+import { readdir } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { join, resolve } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { shortFingerprint } from '../../src/pages/identity.ts';
+import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { contrast } from '../../src/site/accent.ts';
 import { open } from './browser.ts';
-import {
-  FOOT,
-  inPrint,
-  type Job,
-  MARGIN,
-  openGuide,
-  type Paper,
-  type Press,
-  paint,
-  papers,
-  printJob,
-  printTo,
-  type Sheet,
-  startPress,
-  textOf,
-} from './printing.ts';
+import { inPrint, type Job, openGuide, printJob, printTo } from './printing.ts';
+import { feetOf, imagesOf, inkOf, type Paper, paint, papers, textOf } from './sheets.ts';
+import { siteForTests } from './site-for-tests.ts';
 
 // A CommonJS module whose types say that its function is the default export of an ES module.
 const jsQR: typeof import('jsqr').default = createRequire(import.meta.url)('jsqr');
 
-// A browser on a busy machine takes its time; nothing here is about speed.
-vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
+const press = siteForTests(async () => {
+  const files = diskFiles(resolve(import.meta.dirname, '../../guides'));
+  return [await inspect(files), files];
+});
 
 /** Enough for four pixels to a module. */
 const DPI = 110;
@@ -35,7 +27,6 @@ const CODE = 46;
 
 const address = 'https://guides.example/quarrel-lane/';
 
-let press: Press;
 const jobs = new Map<Paper, readonly Job[]>();
 
 /** Every guide on every paper; a fault is named after both. */
@@ -45,48 +36,13 @@ const all = () =>
   );
 
 beforeAll(async () => {
-  press = await startPress();
+  const guides = (await readdir(join(press.folder, 'guides'))).sort();
   for (const paper of papers) {
     const printed: Job[] = [];
-    for (const name of press.guides) printed.push(await printJob(press, name, paper));
+    for (const name of guides) printed.push(await printJob(press, name, paper));
     jobs.set(paper, printed);
   }
 });
-
-afterAll(() => press?.stop());
-
-/** How many dark pixels lie in the text of a sheet, and where one lies in its margins. */
-function inkOf(
-  { data, width, height }: Sheet,
-  paper: Paper,
-): { readonly inside: number; readonly outside: string | null } {
-  const perMm = width / paper.width;
-  const edge = MARGIN - 0.7;
-  const [left, right] = [Math.floor(edge * perMm), Math.ceil((paper.width - edge) * perMm)];
-  const [top, foot] = [Math.floor(edge * perMm), Math.floor((paper.height - FOOT) * perMm)];
-  let inside = 0;
-  for (let y = 0; y < height; y += 1) {
-    for (let x = 0; x < width; x += 1) {
-      if ((data[y * width + x] ?? 255) > 200) continue;
-      if (x < left || x > right || y < top) return { inside, outside: `${x}, ${y}` };
-      // The feet stand below the text.
-      if (y < foot) inside += 1;
-    }
-  }
-  return { inside, outside: null };
-}
-
-/** What stands in the foot of each sheet between two shares of its width. */
-function feetOf(file: string, paper: Paper, from: number, to: number): readonly string[] {
-  const points = (millimetres: number) => String(Math.round((millimetres / 25.4) * 72));
-  const area = ['-x', points(from * paper.width), '-W', points((to - from) * paper.width)];
-  const strip = ['-y', points(paper.height - FOOT + 0.5), '-H', points(FOOT - 0.5)];
-  const text = execFileSync('pdftotext', [...area, ...strip, '-layout', file, '-'], { encoding: 'utf8' });
-  return text
-    .split('\f')
-    .slice(0, -1)
-    .map((sheet) => sheet.trim().replace(/\s+/g, ' '));
-}
 
 describe('the printed job of every guide of the demo, on A4 and Letter', () => {
   it('has nothing wider than its text or taller than a sheet', () => {
@@ -180,22 +136,6 @@ describe('the printed job of every guide of the demo, on A4 and Letter', () => {
   });
 });
 
-interface PrintedImage {
-  readonly encoding: string;
-  /** Dots per inch of the sheet. */
-  readonly across: number;
-  readonly up: number;
-}
-
-/** The raster pictures of a print, as pdfimages (poppler) lists them. */
-function imagesOf(file: string): readonly PrintedImage[] {
-  const lines = execFileSync('pdfimages', ['-list', file], { encoding: 'utf8' }).trim().split('\n').slice(2);
-  return lines.map((line) => {
-    const columns = line.trim().split(/\s+/);
-    return { encoding: columns[8] ?? '', across: Number(columns[12]), up: Number(columns[13]) };
-  });
-}
-
 describe('a print', () => {
   const [a4] = papers as readonly [Paper];
   const job = (name: string) => {
@@ -210,7 +150,8 @@ describe('a print', () => {
     const { page } = await open(press.browser, press.folder, 'guides/switch-panel/index.html', options);
     const file = await printTo(press, page, 'from a phone', a4);
     await page.context().close();
-    expect(imagesOf(file)).toEqual(imagesOf(job('switch-panel').file));
+    const pixels = (path: string) => imagesOf(path).map(({ encoding, size }) => `${encoding} ${size}`);
+    expect(pixels(file)).toEqual(pixels(job('switch-panel').file));
   });
 
   it('is black on white from a dark screen too', async () => {

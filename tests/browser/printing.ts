@@ -1,52 +1,14 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import type { GuideJson } from '../../src/pages/guide-schema.ts';
-import { diskFiles, inspect } from '../../src/shop/index.ts';
-import { buildSite } from '../../src/site/build-site.ts';
-import { open, startChromium } from './browser.ts';
+import { open } from './browser.ts';
 import { findUnits, markUnits, tornUnits, type Unit } from './sheet-marks.ts';
-
-/** A paper with its sizes in millimetres. */
-export interface Paper {
-  readonly format: 'A4' | 'Letter';
-  readonly width: number;
-  readonly height: number;
-}
-
-/** ISO 216, and ANSI/ASME Y14.1 size A. */
-export const papers: readonly Paper[] = [
-  { format: 'A4', width: 210, height: 297 },
-  { format: 'Letter', width: 215.9, height: 279.4 },
-];
-
-/** Of every sheet, in millimetres: left, right and above; below, where the feet stand. */
-export const MARGIN = 15;
-export const FOOT = 18;
+import { FOOT, MARGIN, type Paper } from './sheets.ts';
+import type { SiteForTests } from './site-for-tests.ts';
 
 /** The site of the demo shop, and a browser to print it with. */
-export interface Press {
-  readonly folder: string;
-  readonly browser: Browser;
-  readonly guides: readonly string[];
-  readonly stop: () => Promise<void>;
-}
-
-export async function startPress(): Promise<Press> {
-  const folder = await mkdtemp(join(tmpdir(), 'baybook print '));
-  const files = diskFiles(resolve(import.meta.dirname, '../../guides'));
-  const outcome = await buildSite(await inspect(files), files, folder);
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-  const browser = await startChromium();
-  const guides = (await readdir(join(folder, 'guides'))).sort();
-  const stop = async () => {
-    await browser.close();
-    await rm(folder, { recursive: true, force: true });
-  };
-  return { folder, browser, guides, stop };
-}
+export type Press = SiteForTests<Browser>;
 
 /** The data of a guide as the site publishes them. */
 export async function guideData({ folder }: Press, name: string): Promise<GuideJson> {
@@ -170,43 +132,9 @@ export function pixels(millimetres: number): number {
 }
 
 /** Prints a page and tells where. */
-export async function printTo(
-  { folder }: Press,
-  page: Page,
-  name: string,
-  { format }: Paper,
-): Promise<string> {
-  const path = join(folder, `${name}, ${format}.pdf`);
+export async function printTo({ top }: Press, page: Page, name: string, { format }: Paper): Promise<string> {
+  const path = join(top, `${name}, ${format}.pdf`);
   await page.emulateMedia({ media: null });
   await page.pdf({ path, format });
   return path;
-}
-
-/** The text of each sheet, as it stands on it. */
-export function textOf(file: string): readonly string[] {
-  return execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split('\f').slice(0, -1);
-}
-
-/** A sheet as poppler paints it, a byte a pixel (0 black). */
-export interface Sheet {
-  readonly data: Uint8Array;
-  readonly width: number;
-  readonly height: number;
-}
-
-/** Paints the sheets of a print up to the last one wanted, all in one run of pdftoppm. */
-export async function paint(file: string, dpi: number, last: number): Promise<readonly Sheet[]> {
-  const into = await mkdtemp(join(tmpdir(), 'baybook sheets '));
-  execFileSync('pdftoppm', ['-r', String(dpi), '-gray', '-l', String(last), file, join(into, 'sheet')]);
-  const names = (await readdir(into)).sort();
-  const painted = await Promise.all(names.map(async (name) => grey(await readFile(join(into, name)))));
-  await rm(into, { recursive: true });
-  return painted;
-}
-
-/** Reads a portable grey map (netpbm, binary). */
-function grey(bytes: Buffer): Sheet {
-  const header = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.subarray(0, 40).toString('latin1'));
-  if (!header) throw new Error('pdftoppm wrote no grey picture');
-  return { data: bytes.subarray(header[0].length), width: Number(header[1]), height: Number(header[2]) };
 }
