@@ -1,7 +1,7 @@
 import type { Tool } from '../model/item.ts';
-import { drive, list, range, refs, size } from './attribute-types.ts';
+import { drive, list, range, refs, size, wholeNumber } from './attribute-types.ts';
 import { directive } from './directive.ts';
-import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
+import { itemAttributes, itemBase, labelled, MOST } from './item-attributes.ts';
 import { unlisted } from './unlabelled.ts';
 
 /** Declares a tool; without a label it comes from the tool crib. */
@@ -11,6 +11,7 @@ export const tool = directive({
   label: 'optional',
   attributes: {
     ...itemAttributes,
+    count: wholeNumber(1, MOST),
     synonyms: list,
     drive,
     range: range('torque'),
@@ -21,7 +22,7 @@ export const tool = directive({
     or: refs,
   },
   summary:
-    'Declares a tool that the job asks for. `offset` makes it a crowfoot: from the middle of its square to that of the fastener. `length` is that of a torque wrench, from the middle of its grip to that of its square; with both, the step prints what the wrench is set to.',
+    'Declares a tool that the job asks for. `count` says how many are at hand, one where it does not: two steps, or the two sides of one, that use the same tool are not done at the same time unless there are two. `offset` makes it a crowfoot: from the middle of its square to that of the fastener. `length` is that of a torque wrench, from the middle of its grip to that of its square; with both, the step prints what the wrench is set to.',
   example: '::tool[13 mm socket]{#socket-13 drive="hex 13"}',
   build: (read): Tool | null => {
     const { values, unknown, directive: found, scope } = read;
@@ -35,6 +36,7 @@ export const tool = directive({
       // What the crib says of it and cannot be read is unknown here too.
       unknown: new Set([...unknown, ...(known?.unknown ?? [])]),
       inCrib: known !== undefined,
+      atHand: values.count?.value ?? known?.atHand ?? 1,
       synonyms: values.synonyms?.value ?? known?.synonyms ?? [],
       drive: values.drive ?? known?.drive ?? null,
       range: values.range ?? known?.range ?? null,

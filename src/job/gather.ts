@@ -1,12 +1,13 @@
 import type { Guide } from '../model/guide.ts';
 import type { Item, Supply } from '../model/item.ts';
 import type { GatherKit, GatherList, GatherSupply, GatherTool, GatherWear } from '../model/job.ts';
+import type { Schedule } from '../model/schedule.ts';
 import type { Build } from '../model/when.ts';
 import { isCounted, totalCount } from './phrase.ts';
 import { isIn, type Use, usesOf } from './uses.ts';
 
 /** What must be within reach for a build: every declared thing once, in the order of declaration. */
-export function gatherList(guide: Guide, build: Build): GatherList {
+export function gatherList(guide: Guide, build: Build, schedules: readonly Schedule[]): GatherList {
   const uses = guide.sections.flatMap((section) => usesOf(section, guide, build));
   const byItem = new Map<string, Use[]>();
   for (const use of uses) {
@@ -23,12 +24,22 @@ export function gatherList(guide: Guide, build: Build): GatherList {
     const own = byItem.get(item.id) ?? [];
     const steps = [...new Set(own.flatMap(({ step }) => (step ? [step.id] : [])))];
     const firstStep = steps[0] ?? null;
-    if (item.kind === 'tool') tools.push({ item: item.id, firstStep, steps });
+    if (item.kind === 'tool')
+      tools.push({ item: item.id, firstStep, steps, atOnce: atOnce(steps, schedules) });
     else if (item.kind === 'wear') wear.push({ item: item.id, firstStep });
     else if (item.kind === 'supply') supplies.push({ ...supplyLine(item, own), firstStep });
     else if (item.kind === 'kit') kit.push({ ...kitLine(item), firstStep });
   }
   return { tools, wear, supplies, kit };
+}
+
+/** The most of some steps that any schedule has in work at the same time; one that has no time counts as one. */
+function atOnce(steps: readonly string[], schedules: readonly Schedule[]): number {
+  const together = schedules.flatMap(({ tasks }) => {
+    const own = tasks.filter(({ step }) => steps.includes(step));
+    return own.map(({ start }) => own.filter((task) => task.start <= start && start < task.finish).length);
+  });
+  return Math.max(1, ...together);
 }
 
 /** The amounts are per side: a step that is done on each side uses its amount twice. */

@@ -27,6 +27,7 @@ export function planFor(guide: Guide, build: Build, benches: Played['benches'], 
   const done = guide.sections.flatMap((section) =>
     section.steps.filter((step) => isDone(step, build)).map((step) => ({ section: section.id, step })),
   );
+  const schedules = schedulesOf(guide, build, done, crew);
   return {
     steps: done.map(({ section, step }, index): PlannedStep => {
       const used = [...new Set(usesOfStep(step, guide, build).map((use) => use.item))];
@@ -43,9 +44,9 @@ export function planFor(guide: Guide, build: Build, benches: Played['benches'], 
         bench: benches.get(step.id) ?? untouched,
       };
     }),
-    gather: gatherList(guide, build),
+    gather: gatherList(guide, build, schedules),
     messages: messagesOf(guide, build),
     time: timeTotals(done),
-    schedules: schedulesOf(guide, build, done, crew),
+    schedules,
   };
 }

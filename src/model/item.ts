@@ -70,6 +70,8 @@ export interface Wear extends ItemBase<'wear'> {
 /** A tool, from the crib or declared in the guide. */
 export interface Tool extends ItemBase<'tool'> {
   readonly inCrib: boolean;
+  /** How many are within reach; 1 where nothing is written. */
+  readonly atHand: number;
   readonly synonyms: readonly string[];
   readonly drive: Written<Drive> | null;
   readonly range: Written<QuantityRange<'torque'>> | null;

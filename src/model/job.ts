@@ -155,6 +155,8 @@ export interface GatherTool {
   /** The step that needs it first; `null` for a tool that no step of this plan uses. */
   readonly firstStep: string | null;
   readonly steps: readonly string[];
+  /** How many of it the quickest schedules keep in use at the same time: more than one only where more are at hand. */
+  readonly atOnce: number;
 }
 
 /** Protective equipment, once. */

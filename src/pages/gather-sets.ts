@@ -34,8 +34,8 @@ export function mergeSets(
 
 function sizedRow(item: Item, rows: readonly GatherRow[]): SizedRow | null {
   const row = rows.find(({ item: id }) => id === item.id);
-  if (!row || item.kind !== 'tool' || !item.drive || row.detail !== null || item.noun.label.includes(','))
-    return null;
+  if (!row || item.kind !== 'tool' || !item.drive) return null;
+  if (row.detail !== null || row.amount.length > 0 || item.noun.label.includes(',')) return null;
   const drive = item.drive.value;
   const size = 'across' in drive ? drive.size : writtenDrive(drive);
   const { label, plural } = item.noun;

@@ -1,6 +1,6 @@
 import { isFixing, itemTorqueWords, listed, lowered } from '../job/index.ts';
 import type { Item } from '../model/item.ts';
-import type { GatherList, GatherSupply, Plan } from '../model/job.ts';
+import type { GatherList, GatherSupply, GatherTool, Plan } from '../model/job.ts';
 import { formatDrive } from '../trade/drives.ts';
 import { convert, formatBoth, formatQuantity, quantityOf } from '../units/format.ts';
 import { type GuideContext, stepRefs } from './context.ts';
@@ -23,7 +23,7 @@ export function gatherView(context: GuideContext, nones: readonly string[]): Gat
     gatherRows(context, (plan) => list(plan.gather), amount);
   return {
     wear: inOrderOfUse(rows((gather) => gather.wear, none)),
-    tools: mergeSets(inOrderOfUse(rows((gather) => gather.tools, none)), context.guide.items),
+    tools: mergeSets(inOrderOfUse(rows((gather) => gather.tools, countAtOnce)), context.guide.items),
     supplies: rows((gather) => gather.supplies, declaredAmount),
     kit: rows(
       (gather) => gather.kit,
@@ -36,6 +36,11 @@ export function gatherView(context: GuideContext, nones: readonly string[]): Gat
 type AmountOf<L extends Line> = (line: L) => string | null;
 
 const none = () => null;
+
+/** "2, to work side by side": a technician alone needs one. */
+function countAtOnce({ atOnce }: GatherTool): string | null {
+  return atOnce > 1 ? `${atOnce}, to work side by side` : null;
+}
 
 function declaredAmount({ declared }: GatherSupply): string | null {
   return declared ? formatBoth(declared) : null;

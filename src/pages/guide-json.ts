@@ -52,7 +52,7 @@ function itemJson(item: Item): ItemJson {
     kind: item.kind,
     label: item.noun.label,
     when: item.when ? whenText(item.when.value) : null,
-    count: isCounted(item) ? item.count.value : null,
+    count: countOf(item),
     side: isCounted(item) ? (item.side?.value ?? null) : null,
     drive: fixing?.drive ? writtenDrive(fixing.drive.value) : null,
     standard: fixing?.standard?.value ?? null,
@@ -62,6 +62,12 @@ function itemJson(item: Item): ItemJson {
     quantity: item.kind === 'supply' && item.quantity ? quantityJson(item.quantity.value) : null,
     expect: item.kind === 'measure' && item.expect ? rangeJson(item.expect.value) : null,
   };
+}
+
+/** How many of an item, per side; of a tool, how many are at hand. */
+function countOf(item: Item): number | null {
+  if (item.kind === 'tool') return item.atHand;
+  return isCounted(item) ? item.count.value : null;
 }
 
 function passJson(pass: TorquePass) {
@@ -122,7 +128,12 @@ function planJson({ index, statement, builds, steps, gather, time, schedules }: 
       wear: [...wear],
     })),
     gather: {
-      tools: gather.tools.map(({ item, firstStep, steps: all }) => ({ item, firstStep, steps: [...all] })),
+      tools: gather.tools.map(({ item, firstStep, steps: all, atOnce }) => ({
+        item,
+        firstStep,
+        steps: [...all],
+        atOnce,
+      })),
       wear: gather.wear.map(({ item, firstStep }) => ({ item, firstStep })),
       supplies: gather.supplies.map(({ item, declared, used, firstStep }) => ({
         item,

@@ -43,7 +43,11 @@ const item = z.strictObject({
   ]),
   label: z.string(),
   when,
-  count: z.number().int().nullable().describe('Per side; null for what is not counted'),
+  count: z
+    .number()
+    .int()
+    .nullable()
+    .describe('Per side; of a tool, how many are at hand; null for what is not counted'),
   side,
   drive: z.string().nullable(),
   standard: z.string().nullable(),
@@ -120,7 +124,7 @@ const plan = z
       }),
     ),
     gather: z.strictObject({
-      tools: z.array(z.strictObject({ item: id, firstStep, steps: z.array(id) })),
+      tools: z.array(z.strictObject({ item: id, firstStep, steps: z.array(id), atOnce: z.number().int() })),
       wear: z.array(z.strictObject({ item: id, firstStep })),
       supplies: z.array(
         z.strictObject({ item: id, declared: quantity.nullable(), used: z.number().nullable(), firstStep }),

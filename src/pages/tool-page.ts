@@ -33,9 +33,10 @@ function drawingOf(item: Tool | Wear): Markup | null {
 }
 
 function toolFacts(tool: Tool, page: PageContext): readonly FactView[] {
-  const { drive, range, diameter, cutterRadius, offset, length } = tool;
+  const { drive, range, diameter, cutterRadius, offset, length, atHand } = tool;
   return [
     ...(drive ? [driveFact(drive.value, page)] : []),
+    ...(atHand > 1 ? [fact('At hand', String(atHand))] : []),
     ...(range ? [fact('Range', formatRangeBoth(range.value))] : []),
     ...(diameter ? [fact('Diameter', formatBoth(diameter.value))] : []),
     ...(cutterRadius ? [fact('Least inside radius', formatBoth(cutterRadius.value))] : []),

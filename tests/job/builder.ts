@@ -150,6 +150,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
         ...common,
         kind,
         inCrib: false,
+        atHand: words.count ?? 1,
         synonyms: [],
         drive: null,
         range: null,

@@ -56,10 +56,10 @@ describe('the gather list', () => {
       ],
     });
     expect(gather.tools).toEqual([
-      { item: 'lever', firstStep: 'b', steps: ['b'] },
-      { item: 'driver', firstStep: 'a', steps: ['a', 'b'] },
-      { item: 'socket', firstStep: 'a', steps: ['a'] },
-      { item: 'lamp', firstStep: null, steps: [] },
+      { item: 'lever', firstStep: 'b', steps: ['b'], atOnce: 1 },
+      { item: 'driver', firstStep: 'a', steps: ['a', 'b'], atOnce: 1 },
+      { item: 'socket', firstStep: 'a', steps: ['a'], atOnce: 1 },
+      { item: 'lamp', firstStep: null, steps: [], atOnce: 1 },
     ]);
     expect(steps.map((step) => step.tools)).toEqual([
       ['driver', 'socket'],

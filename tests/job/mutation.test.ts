@@ -86,7 +86,7 @@ function reasonFor({ change }: Mutant, guide: Guide): string | null {
     case 'when': {
       const { on } = change.place;
       if (on.kind === 'step') return actionsOf(on.step).length === 0 ? 'a condition on words alone' : null;
-      if (on.kind === 'item') return null;
+      if (on.kind === 'item') return on.item.kind === 'tool' ? 'a tool that some builds fetch in vain' : null;
       if (on.kind === 'feature') {
         const named = featuresOf(on.template).some(
           ({ id, when }) => id !== null && when?.at.start === change.place.when.at.start,

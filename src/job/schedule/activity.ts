@@ -2,10 +2,18 @@
 export interface Activity {
   readonly duration: number;
   readonly people: number;
+  /** The tools that it keeps in use. */
+  readonly tools: readonly ToolInUse[];
   /** What must be done first. Links point backwards in the written order, which is thus always possible. */
   readonly after: readonly Link[];
   /** Time nobody works after it; the job ends no earlier. */
   readonly wait: number;
+}
+
+/** A tool, and how many of it are at hand. */
+export interface ToolInUse {
+  readonly id: string;
+  readonly atHand: number;
 }
 
 /** An earlier activity, and how long before this one it must have been finished. */

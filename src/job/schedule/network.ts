@@ -1,7 +1,8 @@
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Build } from '../../model/when.ts';
 import { expectation } from '../../trade/labour.ts';
-import type { Activity } from './activity.ts';
+import { usesOfStep } from '../uses.ts';
+import type { Activity, ToolInUse } from './activity.ts';
 import { touches, touchOf } from './touch.ts';
 
 /** A step that a plan carries out. */
@@ -19,7 +20,8 @@ export interface StepActivity extends Activity {
 }
 
 /**
- * A plan's steps as activities. The written order binds, except between the two sides of a step that is done on
+ * A plan's steps as activities. Two that use one tool are never done at the same time, unless more of it are at
+ * hand. The written order binds, except between the two sides of a step that is done on
  * each, and for a step that may be done in any order: that one is free within its section, as far as nothing it
  * handles is handled before or after it. A wait holds up what follows; where its step sets a condition, the wait
  * holds up only what needs the condition.
@@ -33,12 +35,15 @@ export function networkOf(guide: Guide, build: Build, done: readonly DoneStep[])
     const after = [...(links[place] ?? [])].flatMap(([before, lag]) =>
       sidesOf(done[before]?.step).map((_, side) => ({ index: (first[before] ?? 0) + side, lag })),
     );
+    const duration = step.time ? seconds(expectation(step.time.value).mean) : 0;
+    const tools = duration > 0 ? toolsInUse(step, guide, build) : [];
     for (const side of sidesOf(step)) {
       activities.push({
         step,
         number: place + 1,
         side,
-        duration: step.time ? seconds(expectation(step.time.value).mean) : 0,
+        duration,
+        tools,
         people: step.people,
         after,
         wait: waitOf(step),
@@ -76,6 +81,15 @@ function withoutDetours(links: StepLinks): StepLinks {
     const isDetour = (before: number, lag: number) =>
       nearestFirst.some((between) => (links[between]?.get(before) ?? -1) >= lag);
     return new Map([...own].filter(([before, lag]) => !isDetour(before, lag)));
+  });
+}
+
+/** The tools that a step names or that its actions take. What serves as well is not counted in their stead. */
+function toolsInUse(step: Step, guide: Guide, build: Build): readonly ToolInUse[] {
+  const used = new Set(usesOfStep(step, guide, build).map(({ item }) => item));
+  return [...used].flatMap((id) => {
+    const item = guide.items.get(id);
+    return item?.kind === 'tool' ? [{ id, atHand: item.atHand }] : [];
   });
 }
 

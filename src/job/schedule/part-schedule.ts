@@ -27,24 +27,34 @@ export function candidates(part: PartSchedule, now: number, tails: readonly numb
   return found.sort((a, b) => a.start - b.start || tail(b) - tail(a) || a.index - b.index);
 }
 
-/** When enough hands are free for good: all that is placed has begun by then, so hands only come free. */
+/** When hands and tools are free for good: all that is placed has begun by then, so they only come free. */
 function whenFree(
   { activities, crew, starts, isPlaced }: PartSchedule,
   activity: Activity,
   earliest: number,
 ): number {
-  const running = activities.flatMap((other, index) => {
-    const end = (starts[index] ?? 0) + other.duration;
-    return isPlaced[index] && end > earliest ? [{ end, hands: handsOf(other, crew) }] : [];
-  });
-  let free = crew - running.reduce((sum, { hands }) => sum + hands, 0);
+  const running = activities
+    .flatMap((other, index) => {
+      const end = (starts[index] ?? 0) + other.duration;
+      return isPlaced[index] && end > earliest ? [{ end, other }] : [];
+    })
+    .sort((a, b) => a.end - b.end);
   let start = earliest;
-  for (const { end, hands } of running.sort((a, b) => a.end - b.end)) {
-    if (free >= handsOf(activity, crew)) break;
-    free += hands;
-    start = end;
-  }
+  while (running.length > 0 && !hasRoom(running, activity, crew)) start = running.shift()?.end ?? start;
   return start;
+}
+
+function hasRoom(
+  running: readonly { readonly other: Activity }[],
+  activity: Activity,
+  crew: number,
+): boolean {
+  const busy = running.reduce((sum, { other }) => sum + handsOf(other, crew), 0);
+  if (busy + handsOf(activity, crew) > crew) return false;
+  return activity.tools.every(({ id, atHand }) => {
+    const users = running.filter(({ other }) => other.tools.some((tool) => tool.id === id));
+    return users.length < atHand;
+  });
 }
 
 /** No schedule that goes on from here, with nothing more before `now`, ends before this. */

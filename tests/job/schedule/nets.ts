@@ -10,6 +10,7 @@ export function net(...lines: readonly string[]): readonly Activity[] {
     return {
       duration: Number(duration),
       people: 1,
+      tools: [],
       wait: 0,
       after: before.split(',').flatMap((id) => (id === '' ? [] : [{ index: names.indexOf(id), lag: 0 }])),
     };
@@ -22,6 +23,7 @@ export function eventNet(...arrows: readonly string[]): readonly Activity[] {
   return read.map(([from, , duration = 0]) => ({
     duration,
     people: 1,
+    tools: [],
     wait: 0,
     after: read.flatMap(([, to], index) => (to === from ? [{ index, lag: 0 }] : [])),
   }));

@@ -63,9 +63,31 @@ describe('the written order', () => {
     expect(both[1]?.tasks.map(({ hands }) => hands)).toEqual([[1], [2], [1]]);
   });
 
+  test('has the second side wait for a tool of which there is one', () => {
+    const sides = (levers: number, ...more: string[]) =>
+      schedules({
+        items: [tool('lever', { count: levers }), tool('driver')],
+        steps: [
+          { id: 'arch', side: 'each', time: always(10), do: ['tool lever'] },
+          ...more.map((named, index) => ({
+            id: `more-${index}`,
+            anyOrder: true,
+            time: always(5),
+            do: [named],
+          })),
+        ],
+      })[1] ?? none;
+    expect(told(sides(1))).toBe('arch L 0–10, arch R 10–20');
+    expect(told(sides(2))).toBe('arch L 0–10, arch R 0–10');
+    // Meanwhile the second technician does what asks for another tool.
+    expect(told(sides(1, 'tool driver', 'tool lever'))).toBe(
+      'arch L 0–10, more-0 0–5, arch R 10–20, more-1 20–25',
+    );
+  });
+
   test('does not bind a step of any order, within its section', () => {
     const words = (touch: string): GuideWords => ({
-      items: [part('cover'), part('module'), connector('plug', { on: 'module' }), tool('pick')],
+      items: [part('cover'), part('module'), connector('plug', { on: 'module' }), tool('pick', { count: 2 })],
       sections: [
         { id: 'strip', steps: [{ id: 'off', time: always(5), do: ['remove cover', 'tool pick'] }] },
         {

@@ -1,21 +1,29 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Activity, endOf, handsOf } from '../../../src/job/schedule/activity.ts';
+import { type Activity, endOf, handsOf, type ToolInUse } from '../../../src/job/schedule/activity.ts';
 import { assignHands } from '../../../src/job/schedule/hands.ts';
 import { listSchedule } from '../../../src/job/schedule/list-schedule.ts';
 import { solve } from '../../../src/job/schedule/solve.ts';
 
-/** Random activities with links backwards, waits on some links, and up to three people. */
+/** The tools of the random activities: one lever, and two saws. */
+const shop: readonly ToolInUse[] = [
+  { id: 'lever', atHand: 1 },
+  { id: 'saw', atHand: 2 },
+];
+
+/** Random activities with links backwards, waits on some links, up to three people, and tools that are shared. */
 function activities(most: number): fc.Arbitrary<readonly Activity[]> {
   const one = fc.record({
     duration: fc.integer({ min: 0, max: 5 }),
     people: fc.integer({ min: 1, max: 3 }),
+    tools: fc.subarray([...shop]),
     wait: fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, fc.integer({ min: 1, max: 6 })),
     links: fc.array(fc.tuple(fc.nat(), fc.boolean()), { maxLength: 3 }),
   });
   return fc.array(one, { minLength: 1, maxLength: most }).map((all) =>
-    all.map(({ links, ...activity }, index) => ({
+    all.map(({ links, tools, ...activity }, index) => ({
       ...activity,
+      tools: activity.duration > 0 ? tools : [],
       after: links.flatMap(([number, held]) => {
         const before = index === 0 ? undefined : number % index;
         return before === undefined ? [] : [{ index: before, lag: held ? (all[before]?.wait ?? 0) : 0 }];
@@ -41,7 +49,7 @@ describe('any schedule', () => {
     );
   });
 
-  test('never asks for more people than there are, and gives each task its own', () => {
+  test('never asks for more people or tools than there are, and gives each task its own', () => {
     fc.assert(
       fc.property(activities(14), crews, (all, crew) => {
         const { starts } = solve(all, crew);
@@ -55,6 +63,10 @@ describe('any schedule', () => {
           const busy = running(moment);
           const used = busy.reduce((sum, index) => sum + handsOf(all[index] ?? none, crew), 0);
           expect(used).toBeLessThanOrEqual(crew);
+          for (const { id, atHand } of shop) {
+            const users = busy.filter((index) => all[index]?.tools.some((tool) => tool.id === id));
+            expect(users.length).toBeLessThanOrEqual(atHand);
+          }
           const people = busy.flatMap((index) => hands[index] ?? []);
           expect(new Set(people).size).toBe(people.length);
         }
@@ -107,6 +119,7 @@ test('a search that is cut short says so, and is still no worse than the written
   const all = Array.from({ length: 31 }, (_, index) => ({
     duration: 1000 + ((index * 617) % 389),
     people: (index % 2) + 1,
+    tools: [],
     wait: (index * 31) % 7,
     after: index > 8 && index % 3 === 0 ? [{ index: index - 9, lag: 3 }] : [],
   }));
@@ -115,13 +128,15 @@ test('a search that is cut short says so, and is still no worse than the written
   expect(endOf(all, starts)).toBeLessThanOrEqual(endOf(all, listSchedule(all, 3)));
 });
 
-const none: Activity = { duration: 0, people: 0, wait: 0, after: [] };
+const none: Activity = { duration: 0, people: 0, tools: [], wait: 0, after: [] };
 
 /** Every way to start the activities, in whole units of time, tried one after the other. */
 function shortest(all: readonly Activity[], crew: number): number {
   let best = all.reduce((sum, { duration, wait }) => sum + duration + wait, 0);
   const starts: number[] = [];
-  const busy: number[] = Array.from({ length: 2 * best + 20 }, () => 0);
+  const idle = () => Array.from({ length: 2 * best + 20 }, () => 0);
+  const busy: number[] = idle();
+  const inUse = new Map(shop.map(({ id }) => [id, idle()]));
   const place = (index: number, endSoFar: number): void => {
     const activity = all[index];
     if (!activity) {
@@ -138,10 +153,19 @@ function shortest(all: readonly Activity[], crew: number): number {
       const span = Array.from({ length: activity.duration }, (_, step) => start + step);
       const hands = handsOf(activity, crew);
       if (span.some((moment) => (busy[moment] ?? 0) + hands > crew)) continue;
+      const users = (id: string, moment: number) => inUse.get(id)?.[moment] ?? 0;
+      if (activity.tools.some(({ id, atHand }) => span.some((moment) => users(id, moment) >= atHand)))
+        continue;
+      const use = (change: number) => {
+        for (const { id } of activity.tools)
+          for (const moment of span) inUse.get(id)?.splice(moment, 1, users(id, moment) + change);
+      };
+      use(1);
       for (const moment of span) busy[moment] = (busy[moment] ?? 0) + hands;
       starts[index] = start;
       place(index + 1, Math.max(endSoFar, start + activity.duration + activity.wait));
       for (const moment of span) busy[moment] = (busy[moment] ?? 0) - hands;
+      use(-1);
     }
   };
   place(0, 0);
