@@ -24,7 +24,7 @@ export const anchorMissing: PageRule = {
       // A missing file is told by another rule; a file that is no page has no anchors to check.
       const anchors = anchorsOf(shop, target.path);
       if (anchors === null || anchors.has(target.anchor)) continue;
-      if (target.path === page.file && (lost.nameless || lost.ids.has(target.anchor))) continue;
+      if (target.path === page.file && (lost.nameless.has('place') || lost.ids.has(target.anchor))) continue;
       const help = didYouMean(nearest(target.anchor, anchors).map((id) => `#${id}`));
       const where = target.path === page.file ? 'this page' : target.path;
       report(

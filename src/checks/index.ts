@@ -1,8 +1,12 @@
+import { conditionsOf } from '../job/index.ts';
+import type { Guide } from '../model/guide.ts';
 import { actionUnplayed } from './action-unplayed.ts';
 import { actionWrongKind } from './action-wrong-kind.ts';
 import { altMissing } from './alt-missing.ts';
 import { anchorMissing } from './anchor-missing.ts';
 import { buildRules } from './builds/index.ts';
+import { optionUnknown } from './builds/option-unknown.ts';
+import { areKnown } from './builds/witness.ts';
 import { contentsDisagree } from './contents-disagree.ts';
 import { dryRunRules } from './dry-run/index.ts';
 import { figureRules, markRules } from './figures/index.ts';
@@ -22,7 +26,7 @@ import { toolUndeclared } from './tool-undeclared.ts';
 import { tradeRules } from './trade/index.ts';
 
 export { platformAnchors } from './links.ts';
-export { idsMeant } from './references.ts';
+export { idsMeant, idsNamed } from './references.ts';
 export type { Lost, Page, PageRule, Rule, Subject } from './rule.ts';
 
 const textRules: readonly Rule[] = [
@@ -49,9 +53,17 @@ export const rules: readonly Rule[] = [...textRules, ...buildRules, ...dryRunRul
 /** Directives without which another job would be played, for other builds, than the author wrote. */
 const whole = ['step', 'procedure', 'reverse'];
 
-/** The rules that can be relied on after what was lost: a job with a step missing is not played. */
-export function rulesFor({ declarations }: Lost): readonly Rule[] {
-  return whole.some((name) => declarations.has(name)) ? textRules : rules;
+/**
+ * The rules that can be relied on after what was lost: a job with a step missing is not played, nor one with a
+ * condition that nobody can work out.
+ */
+export function rulesFor({ declarations, conditions }: Lost, guide: Guide): readonly Rule[] {
+  if (whole.some((name) => declarations.has(name))) return textRules;
+  const known = areKnown(
+    conditionsOf(guide).map(({ when }) => when.value),
+    guide,
+  );
+  return conditions || !known ? [...textRules, optionUnknown] : rules;
 }
 
 /** Every rule that a page is held against. */

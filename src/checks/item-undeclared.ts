@@ -19,7 +19,7 @@ const card: RuleCard = {
 export const itemUndeclared: Rule = {
   card,
   run: (subject, report) => {
-    if (subject.lost.nameless) return;
+    if (subject.lost.nameless.has('thing')) return;
     const missing = referencesOf(subject.guide).filter(
       ({ ref, wanted }) =>
         !['tool', 'alternative', 'step'].includes(wanted) &&
@@ -29,6 +29,18 @@ export const itemUndeclared: Rule = {
     reportUndeclared(card, missing, (first) => describe(first, subject), report);
   },
 };
+
+/** What is declared by the word that mentions it; what an action or an item names is most often a part. */
+const ownWord: ReadonlySet<string> = new Set<Reference['wanted']>([
+  'wear',
+  'supply',
+  'kit',
+  'fastener',
+  'connector',
+  'condition',
+  'rating',
+  'circuit',
+]);
 
 function describe(first: Reference, { guide, shop }: Subject): Undeclared {
   const id = first.ref.value;
@@ -40,5 +52,8 @@ function describe(first: Reference, { guide, shop }: Subject): Undeclared {
       notes: [{ message: `the tool crib has it: declare it with ::wear{#${id}}`, at: owned.idAt }],
     };
   const holes = [...guide.templates.values()].flatMap(featuresOf).flatMap((hole) => hole.id ?? []);
-  return { message, likely: nearest(id, [...guide.items.keys(), ...guide.templates.keys(), ...holes])[0] };
+  const [likely] = nearest(id, [...guide.items.keys(), ...guide.templates.keys(), ...holes]);
+  if (likely !== undefined) return { message, likely };
+  const kind = ownWord.has(first.wanted) ? first.wanted : 'part';
+  return { message, notes: [{ message: `declare it, as in ::${kind}[Name]{#${id}}` }] };
 }

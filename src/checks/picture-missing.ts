@@ -30,7 +30,7 @@ export const pictureMissing: PageRule = {
       if (fact.path !== null && shop.files.has(fact.path)) continue;
       const text = likely(fact, shop);
       report(
-        finding(card, fact.src.at, describe(fact), {
+        finding(card, fact.src.at, describe(fact, text), {
           suggestion: text === undefined ? undefined : { at: fact.src.at, text },
         }),
       );
@@ -38,18 +38,25 @@ export const pictureMissing: PageRule = {
   },
 };
 
-function describe({ path, src }: PictureFact): string {
+function describe({ path, src }: PictureFact, likely: string | undefined): string {
+  if (src.value.includes('\\')) return `a path has slashes, also on Windows: "${src.value}"`;
+  if (likely?.toLowerCase() === src.value.toLowerCase())
+    return `the picture is called "${likely}"; small letters and capitals are told apart`;
   if (path !== null) return `there is no picture "${src.value}"; looked for ${path}`;
   return `"${src.value}" lies outside the workspace; put the picture beside the guide`;
 }
 
-/** The file of the same folder whose name is nearest, as the author would write it. */
+/** The file that was meant, as the author would write it: the nearest of its folder, or of the same name elsewhere. */
 function likely({ path, src }: PictureFact, { files }: Shop): string | undefined {
+  if (src.value.includes('\\')) return src.value.replaceAll('\\', '/');
   if (path === null) return undefined;
   const folder = posix.dirname(path);
   const names = [...files.keys()]
     .filter((file) => posix.dirname(file) === folder)
     .map((file) => posix.basename(file));
   const name = nearest(posix.basename(path), names)[0];
-  return name === undefined ? undefined : posix.join(posix.dirname(src.value), name);
+  if (name !== undefined) return posix.join(posix.dirname(src.value), name);
+  const wanted = posix.basename(path).toLowerCase();
+  const elsewhere = [...files.keys()].find((file) => posix.basename(file).toLowerCase() === wanted);
+  return elsewhere === undefined ? undefined : posix.relative(posix.dirname(src.at.file), elsewhere);
 }

@@ -41,6 +41,12 @@ export function idsMeant(guide: Guide): readonly string[] {
   return slips.flatMap(({ ref }) => nearest(ref.value, guide.items.keys()));
 }
 
+/** Every id that a guide names or links to on its own page, declared or not. */
+export function idsNamed(guide: Guide): ReadonlySet<string> {
+  const anchors = guide.links.flatMap(({ href }) => /^#(.+)$/.exec(href)?.[1] ?? []);
+  return new Set([...referencesOf(guide).map(({ ref }) => ref.value), ...anchors]);
+}
+
 function inText(guide: Guide): Reference[] {
   const intros = guide.sections.flatMap((section) => [
     ...placedIn(section.intro),

@@ -18,8 +18,13 @@ export interface Lost {
   readonly ids: ReadonlySet<string>;
   /** Names of the directives that could not be read as declarations: `tool`, `supply`. */
   readonly declarations: ReadonlySet<string>;
-  /** Whether one of them has no id that could be guessed, so that an unknown id may be meant for it. */
-  readonly nameless: boolean;
+  /**
+   * What has an id that could not be guessed, so that an unknown id may be meant for it: items and templates are
+   * things, steps are places.
+   */
+  readonly nameless: ReadonlySet<'thing' | 'place'>;
+  /** Whether a condition could not be read, so that nobody knows which build has what. */
+  readonly conditions: boolean;
 }
 
 /** A rule that every guide is held against; it reports what it finds and says nothing about unknown values. */

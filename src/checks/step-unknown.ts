@@ -18,7 +18,7 @@ const card: RuleCard = {
 export const stepUnknown: Rule = {
   card,
   run: ({ guide, lost }, report) => {
-    if (lost.nameless) return;
+    if (lost.nameless.has('place')) return;
     const steps = stepsOf(guide).map(({ id }) => id);
     const missing = referencesOf(guide).filter(
       ({ ref, wanted }) => wanted === 'step' && !steps.includes(ref.value) && !lost.ids.has(ref.value),

@@ -18,7 +18,7 @@ export const toolUndeclared: Rule = {
   card,
   run: (subject, report) => {
     const { guide, shop, lost } = subject;
-    if (lost.nameless) return;
+    if (lost.nameless.has('thing')) return;
     const missing = referencesOf(guide).filter(
       ({ ref, wanted }) =>
         !guide.items.has(ref.value) &&
@@ -35,7 +35,11 @@ function describe(first: Reference, { guide, shop }: Subject): Undeclared {
   const message = `${whoNames(first)} the tool "${id}", which this guide does not declare`;
   const declared = [...guide.items.values()].filter(({ kind }) => kind === 'tool').map((tool) => tool.id);
   const owned = shop.crib.get(id);
-  if (owned?.kind !== 'tool') return { message, likely: nearest(id, [...declared, ...shop.crib.keys()])[0] };
+  if (owned?.kind !== 'tool') {
+    const likely = nearest(id, [...declared, ...shop.crib.keys()])[0];
+    const notes = likely === undefined ? [{ message: `declare it with ::tool[Name]{#${id}}` }] : [];
+    return { message, likely, notes };
+  }
   const near = nearest(id, declared);
   return {
     message,

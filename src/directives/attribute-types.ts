@@ -1,4 +1,4 @@
-import { nearest } from '../diagnostics/suggest.ts';
+import { listed, nearest } from '../diagnostics/suggest.ts';
 import type { PictureBox } from '../model/block.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Span, Written } from '../source/span.ts';
@@ -88,7 +88,7 @@ export function oneOf<const T extends string>(...choices: readonly T[]): Attribu
       const found = choices.find((choice) => choice === text);
       return found
         ? good(found)
-        : bad(`"${text}" was found where ${choices.map((c) => `"${c}"`).join(' or ')} was expected`);
+        : bad(`"${text}" was found where ${listed(choices, 'or')} was expected`, nearest(text, choices)[0]);
     },
   };
 }

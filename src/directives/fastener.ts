@@ -6,7 +6,7 @@ import { ref } from './attribute-types.ts';
 import { directive, type Scope } from './directive.ts';
 import { fixing, fixingAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
 import { fastenerTypeUnknown } from './rules/fastener-type-unknown.ts';
-import { unlabelled } from './unlabelled.ts';
+import { unnamed } from './unlabelled.ts';
 
 /** Declares a fastener of the vehicle; its type fills in the drive and whether it can be used again. */
 export const fastener = directive({
@@ -23,8 +23,7 @@ export const fastener = directive({
     const type = values.type ? typeOf(values.type.value, scope) : undefined;
     const noun = labelled(found.labelText, type?.noun);
     if (!noun) {
-      if (values.type) return null;
-      return unlabelled('fastener', values.id, 'in any list', [], scope);
+      return values.type || unknown.has('type') ? null : unnamed(values.id, scope);
     }
     const own = fixing(values, found.at);
     // What a type that is lost, or cannot be read, would have filled in is not known either.

@@ -62,9 +62,14 @@ export function targetOf(found: Directive, scope: Scope): Ref | null {
   const suggestion =
     reading.suggestion === undefined ? undefined : { at: found.labelAt, text: reading.suggestion };
   scope.report(
-    finding(targetMissing, found.labelAt, `:${found.name}[…] names an id; ${reading.message}`, {
-      suggestion,
-    }),
+    finding(
+      targetMissing,
+      found.labelAt,
+      `:${found.name}[…] takes an id as it is declared; ${reading.message}`,
+      {
+        suggestion,
+      },
+    ),
   );
   return null;
 }

@@ -36,13 +36,14 @@ function readPoints(text: string, at: Span, radii: boolean): Reading<readonly Ty
     }
     if (/\d\s*(?:mm|cm|in)\b/.test(text)) {
       return bad(
-        'they are bare numbers "x,y"; the one unit for all stands in unit=mm (or in)',
+        'coordinates are bare numbers "x,y"; their one unit stands in unit=mm (or in)',
         undefined,
         at,
       );
     }
+    const comma = /^-?\d+,\d+,-?\d+/.test(word.value) ? '; decimals have a point, as in "0.5,40"' : '';
     const form = radii ? 'a point "x,y" or a corner\'s radius after it, "r6",' : 'a point "x,y"';
-    return bad(`"${word.value}" was found where ${form} was expected`, undefined, word.at);
+    return bad(`"${word.value}" was found where ${form} was expected${comma}`, undefined, word.at);
   }
   return points.length > 0 ? good(points) : bad('the value is empty; points "x,y" were expected');
 }

@@ -4,6 +4,7 @@ import { nearest } from '../diagnostics/suggest.ts';
 import type { Written } from '../source/span.ts';
 import type { Attribute, Directive } from '../syntax/tree.ts';
 import type { AttributeType, AttributeTypes } from './attribute.ts';
+import { idLike } from './attribute-types.ts';
 import type { DirectiveSpec, Values } from './directive-spec.ts';
 import { attributeMissing } from './rules/attribute-missing.ts';
 import { attributeRepeated } from './rules/attribute-repeated.ts';
@@ -24,12 +25,14 @@ export function readAttributes<A extends AttributeTypes>(
   const unknown = new Set<string>();
   for (const name of Object.keys(spec.attributes)) values[name] = null;
   const seen = new Map<string, Attribute>();
+  const bare = bareId(spec, found);
 
   for (const attribute of found.attributes) {
     const type = Object.hasOwn(spec.attributes, attribute.name) ? spec.attributes[attribute.name] : undefined;
     const earlier = seen.get(attribute.name);
     seen.set(attribute.name, attribute);
     if (!type) {
+      if (attribute === bare) continue;
       const split = brokenId(attribute, seen.get('id'));
       report(split ?? unknownAttribute(spec, attribute));
       // Half an id is no id: what it was meant for is not told of as unused.
@@ -49,7 +52,7 @@ export function readAttributes<A extends AttributeTypes>(
     else unknown.add(attribute.name);
   }
 
-  reportMissing(spec, found, seen, report);
+  reportMissing(spec, found, seen, bare, report);
   reportLabel(spec, found, report);
   // The loop above gives each name of the spec a value of its own type.
   return { values: values as Values<A>, unknown };
@@ -74,22 +77,52 @@ function readValue(
   }
   const reading = type.read(attribute.value, attribute.valueAt);
   if (reading.ok) return { value: reading.value, at: attribute.valueAt };
+  const stray = strayComma(attribute, type);
+  if (stray) {
+    report(stray);
+    return null;
+  }
   const at = reading.at ?? attribute.valueAt;
   const suggestion = reading.suggestion === undefined ? undefined : { at, text: reading.suggestion };
   report(finding(attributeValue, at, `${attribute.name}: ${reading.message}`, { suggestion }));
   return null;
 }
 
+/** `people=2, time="4 min"`: the comma that would have been right elsewhere. */
+function strayComma({ value, valueAt }: Attribute, type: AttributeType<unknown>) {
+  if (!value?.endsWith(',') || !type.read(value.slice(0, -1), valueAt).ok) return null;
+  const at = { ...valueAt, start: valueAt.end - 1 };
+  const message = 'attributes are separated by spaces, not by commas';
+  return finding(attributeValue, at, message, { suggestion: { at, text: '' } });
+}
+
+/** `{cover count=2}`: an id without its sign. */
+function bareId(spec: Described, found: Directive) {
+  const [first] = found.attributes;
+  const wanted = spec.attributes.id?.required && !found.attributes.some(({ name }) => name === 'id');
+  return wanted && first?.value === null && !Object.hasOwn(spec.attributes, first.name) ? first : undefined;
+}
+
 /** `{#front cover}`: the rest of an id that was written with a space. */
 function brokenId({ value, name, nameAt }: Attribute, id: Attribute | undefined) {
-  if (value !== null || !id?.value || nameAt.start !== id.valueAt.end + 1) return null;
+  if (value !== null || !id?.value || nameAt.start !== id.valueAt.end + 1 || name.includes(':')) return null;
   const at = { ...nameAt, start: id.valueAt.start };
   const message = `an id holds no spaces; "${name}" is taken for an attribute`;
-  return finding(attributeUnknown, nameAt, message, { suggestion: { at, text: `${id.value}-${name}` } });
+  return finding(attributeUnknown, at, message, { suggestion: { at, text: `${id.value}-${name}` } });
 }
 
 function unknownAttribute(spec: Described, attribute: Attribute) {
   const names = Object.keys(spec.attributes);
+  const [, name = '', value] = /^([a-z-]+):(.+)$/.exec(attribute.name) ?? [];
+  if (names.includes(name)) {
+    const suggestion = { at: attribute.nameAt, text: `${name}=${value}` };
+    return finding(
+      attributeUnknown,
+      attribute.nameAt,
+      `a value follows "${name}" with = and not with a colon`,
+      { suggestion },
+    );
+  }
   const likely = nearest(attribute.name, names)[0];
   return finding(
     attributeUnknown,
@@ -105,11 +138,18 @@ function reportMissing(
   spec: Described,
   found: Directive,
   seen: ReadonlyMap<string, Attribute>,
+  bare: Attribute | undefined,
   report: Report,
 ): void {
   for (const [name, type] of Object.entries(spec.attributes)) {
     if (!type.required || seen.has(name)) continue;
-    const what = name === 'id' ? 'an id, as in {#trim-lever}' : `"${name}": ${type.expects}`;
+    if (name === 'id' && bare) {
+      const suggestion = { at: bare.nameAt, text: `#${bare.name}` };
+      report(finding(attributeMissing, bare.nameAt, 'an id in braces begins with #', { suggestion }));
+      continue;
+    }
+    const id = idLike(found.labelText) ?? 'trim-lever';
+    const what = name === 'id' ? `an id, as in {#${id}}` : `"${name}": ${type.expects}`;
     report(finding(attributeMissing, found.nameAt, `this ${spec.name} lacks ${what}`));
   }
 }

@@ -16,6 +16,13 @@ export function unlabelled(
   return reported(itemUnlabelled, what, id, place, known, scope);
 }
 
+/** The same for a fastener, which may take its name from its type. */
+export function unnamed(id: Written<string>, scope: Scope): null {
+  const message = `"${id.value}" has neither a label nor a type that would name it: ::fastener[Name]{#${id.value}}`;
+  scope.report(finding(itemUnlabelled, id.at, message));
+  return null;
+}
+
 /** The same for what the tool crib would name. */
 export function unlisted(what: 'tool' | 'wear', id: Written<string>, scope: Scope): null {
   return reported(toolUnlisted, what, id, 'in the tool crib', scope.crib.keys(), scope);

@@ -157,7 +157,7 @@ function lostStep(leaf: LeafDirective, scope: Scope): OpenStep {
 function reportActions(block: Block, scope: Scope): void {
   for (const { node } of prosesOf(block).flatMap((prose) => inlinesOf(prose))) {
     if (node.type !== 'action' || (block.type === 'prove' && node.verb === 'measure')) continue;
-    const message = `:${node.verb} stands outside any step, so it is never done and never counted`;
+    const message = `:${node.verb} stands outside any step, so it is never done and never counted; move it into a step`;
     scope.report(finding(misplaced, node.at, message));
   }
 }

@@ -9,8 +9,8 @@ import { buildsSchema, impossibleSchema, optionsSchema } from './options.ts';
 import { frontMatterMissing } from './rules/front-matter-missing.ts';
 
 const date = z
-  .string({ error: 'a date, as in 2026-10-02' })
-  .refine(isDate, { error: 'a date, as in 2026-10-02' });
+  .string({ error: 'a date by year, month and day, as in 2026-10-02' })
+  .refine(isDate, { error: 'a date by year, month and day, as in 2026-10-02' });
 
 /** A day of the calendar as ISO 8601 writes it: 2026-02-31 is none. */
 function isDate(text: string): boolean {
@@ -55,16 +55,21 @@ export function readFrontMatter<T>(
   if (document.frontMatter) return readYaml(document.frontMatter, schema, report);
   // A fence below the first line, or one that is never closed, has been told of by the reader of the text.
   if (!/^(\uFEFF?---|\s+---)\s*$/m.test(source.text.slice(0, 200))) {
+    const least = requiredKeys(schema).map((key) => `${key}: …`);
     const message = 'this file lacks its front matter, which begins with --- on the first line';
-    report(
-      finding(
-        frontMatterMissing,
-        { ...wholeFile(source.path), end: Math.min(1, source.text.length) },
-        message,
-      ),
-    );
+    const notes = [
+      { message: `the least that it says: ${['---', ...least, '---'].join(' / ')}, a line each` },
+    ];
+    const at = { ...wholeFile(source.path), end: Math.min(1, source.text.length) };
+    report(finding(frontMatterMissing, at, message, { notes }));
   }
   return null;
+}
+
+/** The keys that must be there, read from the schema's JSON Schema, which is zod's public description. */
+function requiredKeys(schema: z.ZodType): readonly string[] {
+  const { required } = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' });
+  return required ?? [];
 }
 
 /** A value of the front matter with its place; `null` where it is not written. */

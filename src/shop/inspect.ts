@@ -66,7 +66,7 @@ export async function inspect(
       lost: lostTo(value, read, sources),
     };
     const placed = placedReport(placeChains(value), report);
-    for (const rule of rulesFor(subject.lost)) rule.run(subject, placed);
+    for (const rule of rulesFor(subject.lost, value)) rule.run(subject, placed);
     judgeTemplates(value, subject.job, read, placed);
     await checkPage(value, shop, look, placed, subject.lost);
     jobs.set(value.id, subject.job);

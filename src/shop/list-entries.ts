@@ -58,11 +58,12 @@ export function readEntries<R extends { readonly id: string; readonly unknown: R
 }
 
 /** The places of one entry of a map. */
-function within(id: string, { keyAt, valueAt, isPlain }: YamlPlaces): YamlPlaces {
+function within(id: string, { keyAt, valueAt, isPlain, commentAt }: YamlPlaces): YamlPlaces {
   return {
     keyAt: (path) => keyAt([id, ...path]),
     valueAt: (path) => valueAt([id, ...path]),
     isPlain: (path) => isPlain([id, ...path]),
+    commentAt: (path) => commentAt([id, ...path]),
   };
 }
 

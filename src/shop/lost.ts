@@ -1,12 +1,18 @@
-import { idsMeant, type Lost } from '../checks/index.ts';
+import { idsMeant, idsNamed, type Lost } from '../checks/index.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { idLike } from '../directives/attribute-types.ts';
 import { directives } from '../directives/index.ts';
+import { conditionUnreadable } from '../guide/rules/condition-unreadable.ts';
 import type { Guide } from '../model/guide.ts';
 import { lineColumn, lineText, type Sources } from '../source/source-file.ts';
 
 /** What is lost where every fault is told by itself. */
-export const nothingLost: Lost = { ids: new Set(), declarations: new Set(), nameless: false };
+export const nothingLost: Lost = {
+  ids: new Set(),
+  declarations: new Set(),
+  nameless: new Set(),
+  conditions: false,
+};
 
 /** Directives that others name by an id. */
 const withId = new Set(
@@ -21,10 +27,13 @@ const withId = new Set(
 export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sources): Lost {
   const ids = new Set(idsMeant(guide));
   const declarations = new Set<string>();
-  let nameless = false;
-  for (const { severity, at, suggestion } of findings) {
+  const nameless = new Set<'thing' | 'place'>();
+  const wanted = idsNamed(guide);
+  let conditions = false;
+  for (const { code, severity, at, message, suggestion } of findings) {
     const source = sources.get(at.file);
     if (severity !== 'error' || !source) continue;
+    conditions ||= code === conditionUnreadable.code || message.startsWith('when: ');
     if (suggestion) ids.add(suggestion.text.replace(/^ *\{?#|\}$/g, ''));
     const line = lineText(source, lineColumn(source, at.start).line);
     const name = /^:{2,3}([a-z-]+)/.exec(line)?.[1];
@@ -32,18 +41,20 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
     // Most faults cost one attribute: what is named is there all the same.
     if (name === undefined || (named.length > 0 && named.every((id) => isThere(id, guide)))) continue;
     declarations.add(name);
-    const meant = named.length > 0 ? named : guesses(line);
+    const meant = [...named, ...guesses(line)];
     for (const id of meant) ids.add(id);
-    nameless ||= withId.has(name) && !/#[^\s}]*[a-z0-9]/i.test(line);
+    // What nothing asks for under its likely id is asked for under another.
+    const unfound = withId.has(name) && !meant.some((id) => wanted.has(id));
+    if (unfound) nameless.add(name === 'step' ? 'place' : 'thing');
   }
-  return { ids, declarations, nameless };
+  return { ids, declarations, nameless, conditions };
 }
 
 function isThere(id: string, { items, anchors }: Guide): boolean {
   return items.has(id) || anchors.has(id);
 }
 
-/** The id that a declaration without a readable one was likely to have: what stands for it, or else its label. */
+/** The id that a declaration was likely to have: what stands for it, or else its label. */
 function guesses(line: string): readonly string[] {
   const id = /#([^\s}]+)/.exec(line)?.[1] ?? /\[([^\]]+)\]/.exec(line)?.[1] ?? '';
   const likely = idLike(id);

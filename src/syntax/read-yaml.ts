@@ -16,18 +16,18 @@ export interface YamlValue<T> extends YamlPlaces {
 }
 
 /**
- * Reads a YAML text (front matter, or a whole file) and holds it against a schema. `text.at` is where the text
+ * Reads a YAML text (front matter, or a whole file) and holds it against a schema. `written.at` is where the text
  * stands in its file, as it stands there, line endings included. Every fault is reported at its own line and
  * column; `null` after a fault that leaves the value unusable.
  */
 export function readYaml<T>(
-  text: Written<string>,
+  written: Written<string>,
   schema: z.ZodType<T>,
   report: Report,
 ): YamlValue<T> | null {
   // The parser knows no line that ends with a carriage return alone; the places stay the same.
-  const lines = text.value.replace(/\r(?!\n)/g, '\n');
-  const document = parseDocument(lines, { prettyErrors: false, uniqueKeys: false, version: '1.2' });
+  const text = { value: written.value.replace(/\r(?!\n)/g, '\n'), at: written.at };
+  const document = parseDocument(text.value, { prettyErrors: false, uniqueKeys: false, version: '1.2' });
   if (reportBroken(document, text, report)) return null;
   if (!isKeyed(document)) {
     const empty = document.contents === null || document.toJS() === null;

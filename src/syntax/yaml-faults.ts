@@ -1,7 +1,8 @@
-import { type Document, isMap, isScalar, visit, type YAMLError } from 'yaml';
+import { type Document, isMap, isScalar, visit } from 'yaml';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import type { Span, Written } from '../source/span.ts';
+import { causeOf } from './yaml-causes.ts';
 import { keyText, spanOf } from './yaml-places.ts';
 import {
   yamlAliasUnknown,
@@ -12,15 +13,6 @@ import {
   yamlUnknownKey,
   yamlVersion,
 } from './yaml-rules.ts';
-
-/** What the parser's own codes mean to an author; a code that is not here keeps the parser's words. */
-const causes: Readonly<Record<string, string>> = {
-  BLOCK_AS_IMPLICIT_KEY: 'a value that holds a colon and a space must stand in quotes',
-  BAD_INDENT: 'the keys of one list must all begin at the same column',
-  BAD_SCALAR_START: 'a value that begins with this character must stand in quotes',
-  MULTIPLE_DOCS: 'a second document begins here; there may be one only',
-  BAD_DQ_ESCAPE: 'a backslash in double quotes begins an escape; write two, or use single quotes',
-};
 
 /**
  * Reports why a text cannot be read as YAML and says whether it can. Only the first fault is told: what the
@@ -37,10 +29,15 @@ export function reportBroken(document: Document.Parsed, text: Written<string>, r
   }
   const first = [...document.errors, ...document.warnings].sort((a, b) => a.pos[0] - b.pos[0])[0];
   if (!first) return reportUnknownAliases(document, text.at, report);
-  const at = within(text.at, first.pos[0], Math.max(first.pos[1], first.pos[0] + 1));
-  if (first.code === 'TAB_AS_INDENT')
-    report(finding(yamlTab, at, 'YAML is indented with spaces, not with a tab'));
-  else report(finding(yamlBroken, at, `the YAML cannot be read: ${cause(first)}`));
+  if (first.code === 'TAB_AS_INDENT') {
+    const tab = within(text.at, first.pos[0], Math.max(first.pos[1], first.pos[0] + 1));
+    report(finding(yamlTab, tab, 'YAML is indented with spaces, not with a tab'));
+    return true;
+  }
+  const cause = causeOf(first, text.value);
+  const at = within(text.at, cause.start, cause.end);
+  const suggestion = cause.text === undefined ? undefined : { at, text: cause.text };
+  report(finding(yamlBroken, at, `the YAML cannot be read: ${cause.message}`, { suggestion }));
   return true;
 }
 
@@ -102,13 +99,6 @@ function reportUnknownAliases(document: Document, base: Span, report: Report): b
     },
   });
   return broken;
-}
-
-function cause(error: YAMLError): string {
-  // The parser calls an unclosed bracket a matter of indentation.
-  if (error.code === 'BAD_INDENT' && error.message.startsWith('Flow'))
-    return 'a bracket is not closed before this';
-  return causes[error.code] ?? error.message.charAt(0).toLowerCase() + error.message.slice(1);
 }
 
 function within(base: Span, start: number, end: number): Span {

@@ -10,6 +10,8 @@ export interface YamlPlaces {
   valueAt(path: YamlPath): Span;
   /** Whether the value is a bare word or number, which quotes would turn into text. */
   isPlain(path: YamlPath): boolean;
+  /** The comment that stands where the value should, as behind `accent: #0b6e5f`; `null` where there is none. */
+  commentAt(path: YamlPath): Written<string> | null;
 }
 
 /** The places of a document whose text begins at `text.at.start` of its file. */
@@ -32,6 +34,14 @@ export function yamlPlaces(document: Document, text: Written<string>): YamlPlace
     isPlain: (path) => {
       const { node } = locate(path);
       return isScalar(node) && node.type === 'PLAIN' && node.source !== '';
+    },
+    commentAt: (path) => {
+      const { key, node } = locate(path);
+      if (!isScalar(node) || node.value !== null || !node.comment) return null;
+      const from = text.value.indexOf('#', key.end - text.at.start);
+      const value = /^[^\r\n]*/.exec(text.value.slice(from))?.[0].trimEnd() ?? '';
+      const start = text.at.start + from;
+      return { value, at: { ...text.at, start, end: start + value.length } };
     },
   };
 }

@@ -61,6 +61,12 @@ function described(fault: Fault, root: unknown, places: YamlPlaces): Finding {
 }
 
 function wrongValue(issue: Issue, path: YamlPath, found: unknown, places: YamlPlaces): Finding {
+  const comment = found === null ? places.commentAt(path) : null;
+  if (comment) {
+    const message = `"${path.join('.')}" is empty, since YAML takes what follows # for a comment; put it in quotes`;
+    const suggestion = { at: comment.at, text: `"${comment.value}"` };
+    return finding(yamlWrongValue, comment.at, message, { suggestion });
+  }
   const at = places.valueAt(path);
   const name = path.length === 0 ? 'this' : `"${path.join('.')}"`;
   const choices = issue.code === 'invalid_value' ? issue.values.map(String) : [];
@@ -78,7 +84,7 @@ function unknownKey(path: YamlPath, known: readonly string[], places: YamlPlaces
   const at = places.keyAt(path);
   const help = near.length > 0 ? didYouMean(near) : `known here: ${listed(known, 'and')}`;
   return finding(yamlUnknownKey, at, `"${key}" is not a key that is known here`, {
-    notes: known.length > 0 ? [{ message: help }] : [],
+    notes: known.length > 0 && near.length !== 1 ? [{ message: help }] : [],
     suggestion: near.length === 1 && near[0] !== undefined ? { at, text: near[0] } : undefined,
   });
 }

@@ -80,7 +80,7 @@ describe('what is at fault in one line costs the others nothing', () => {
 :::
 `);
     expect(findings.map(({ message }) => message)).toEqual([
-      ':remove stands outside any step, so it is never done and never counted',
+      ':remove stands outside any step, so it is never done and never counted; move it into a step',
     ]);
   });
 });

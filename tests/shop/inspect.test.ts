@@ -242,5 +242,5 @@ describe('whatever an author writes', () => {
       }),
       { numRuns: 150 },
     );
-  });
+  }, 60_000);
 });

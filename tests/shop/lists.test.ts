@@ -118,7 +118,10 @@ it.each([
     'name: A\naccent: green',
     '2:9 yaml-wrong-value "accent" should be a colour in quotes, as in "#0b6e5f", not "green"',
   ],
-  ['name: A\naccent: #0b6e5f', '2:1 yaml-wrong-value "accent" should be text, not empty'],
+  [
+    'name: A\naccent: #0b6e5f',
+    '2:9 yaml-wrong-value "accent" is empty, since YAML takes what follows # for a comment; put it in quotes',
+  ],
   [
     'name: A\npapers: [A5]',
     '2:10 yaml-wrong-value "papers.0" should be a paper: a4, letter, a3, tabloid, single, not "A5"',

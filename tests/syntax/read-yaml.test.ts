@@ -53,18 +53,51 @@ describe('readYaml', () => {
   it.each([
     [
       'title: Lamp: cradle',
-      '2:8 yaml-broken the YAML cannot be read: a value that holds a colon and a space must stand in quotes',
+      '2:8 yaml-broken the YAML cannot be read: a value that holds a colon and a space must stand in quotes -> "Lamp: cradle"',
+    ],
+    [
+      'title: a\nrevision:3',
+      '3:1 yaml-broken the YAML cannot be read: a space must follow the colon -> revision: 3',
+    ],
+    [
+      'revision:3\ntitle: a',
+      '2:1 yaml-broken the YAML cannot be read: a space must follow the colon -> revision: 3',
+    ],
+    [
+      'title: a\nrevision 3',
+      '3:1 yaml-broken the YAML cannot be read: this line has no colon with a space after it, as in title: …',
+    ],
+    [
+      'title: a\n  revision: 3',
+      '3:3 yaml-broken the YAML cannot be read: this line is set in further than the value above allows; begin it at the column of that key',
+    ],
+    [
+      "title: 'a' nut\nrevision: 3",
+      '2:12 yaml-broken the YAML cannot be read: nothing may follow the closing quotation mark; put the whole value in quotes',
+    ],
+    [
+      'builds: - fog',
+      '2:9 yaml-broken the YAML cannot be read: a list with hyphens begins on the line below its key',
+    ],
+    [
+      "title: it's [a\nbuilds: [{fog: 'it''s]', lamps: [b}",
+      '3:33 yaml-broken the YAML cannot be read: this bracket is never closed',
+    ],
+    ['title:', '2:1 yaml-wrong-value "title" should be text, not empty'],
+    [
+      'title: # 3 of 4\nrevision: 3',
+      '2:8 yaml-wrong-value "title" is empty, since YAML takes what follows # for a comment; put it in quotes -> "# 3 of 4"',
     ],
     ['title: a\n\trevision: 3', '3:1 yaml-tab YAML is indented with spaces, not with a tab'],
     [
       'title: a\noptions:\n  fog: b\n lamps: c',
       '5:1 yaml-broken the YAML cannot be read: the keys of one list must all begin at the same column',
     ],
+    ['title: [a\nrevision: 3', '2:8 yaml-broken the YAML cannot be read: this bracket is never closed'],
     [
-      'title: [a\nrevision: 3',
-      '3:1 yaml-broken the YAML cannot be read: a bracket is not closed before this',
+      'title: "a\nrevision: 3',
+      '2:8 yaml-broken the YAML cannot be read: this quotation mark is never closed',
     ],
-    ['title: "a\nrevision: 3', '3:12 yaml-broken the YAML cannot be read: missing closing "quote'],
     ['title: a\ntitle: b', '3:1 yaml-duplicate-key "title" is written twice'],
     [
       'title: *b',

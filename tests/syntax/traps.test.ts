@@ -111,12 +111,12 @@ describe('half a directive within a sentence', () => {
   it.each([
     [
       ':tighten[n] {with=x}',
-      '"{"',
+      '" "',
       'the braces belong to :tighten and must follow it directly, with no space or line break',
     ],
     [
       ':tighten[n]\n{with=x}',
-      '"{"',
+      '"\n"',
       'the braces belong to :tighten and must follow it directly, with no space or line break',
     ],
     [
@@ -197,7 +197,7 @@ describe('containers', () => {
   it('of as many colons cannot stand in one another', () => {
     const text = ':::why\na\n\n:::note\nb\n:::\n\nc\n\n:::\n';
     expect(found(text)).toEqual([
-      'container-unclosed at ":::note": the line that should close this :::note closes the :::why around it',
+      'container-unclosed at ":::why": this :::why is not closed where :::note begins; write ::: on a line of its own before that',
     ]);
     expect(found(text.replace(':::why', '::::why').replace(/:::\n$/, '::::\n'))).toEqual([]);
   });
@@ -211,7 +211,10 @@ describe('containers', () => {
   ])('and lists and quotations open nothing: %s', (text, holder) => {
     const { findings } = read(text);
     expect(findings.map(({ code }) => code)).toEqual(['opening-enclosed']);
-    expect(findings[0]?.notes[0]?.message).toBe(`${holder} begins here`);
+    // On the same line there is nothing more to show.
+    const shown = text.includes('\n\n');
+    expect(findings[0]?.notes[0]?.message).toBe(shown ? `${holder} begins here` : undefined);
+    expect(findings[0]?.message).toContain(holder);
   });
 });
 

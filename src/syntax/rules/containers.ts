@@ -21,7 +21,7 @@ export const openingEnclosed: SyntaxRule = {
     const told = new Set<unknown>();
     return page.placed.flatMap((placed) => {
       const holder = holderOf(placed);
-      if (!holder || told.has(holder)) return [];
+      if (!holder || told.has(holder) || !isContainer(page, holder)) return [];
       told.add(holder);
       return enclosed(page, placed, holder);
     });
@@ -39,8 +39,18 @@ export const containerUnclosed: SyntaxRule = {
     good: `${step}\n\n${note}`,
   },
   stops: true,
-  find: (page) => page.placed.filter(({ node }) => isOpen(node)).map((placed) => unclosed(page, placed)),
+  find: (page) =>
+    page.placed
+      .filter(
+        ({ node, parents }) => isOpen(node) && [node, ...parents].every((one) => isContainer(page, one)),
+      )
+      .map((placed) => unclosed(page, placed)),
 };
+
+/** What is written as a container and is none is told by its name, and what it swallows is only an echo. */
+function isContainer({ names }: Page, node: Placed['node']): boolean {
+  return node.type !== 'containerDirective' || names.container.has(node.name);
+}
 
 type Holder = Placed['parents'][number];
 
@@ -59,7 +69,8 @@ function enclosed(page: Page, placed: Placed, holder: Holder): Fault[] {
   const start = holder.position?.start.offset ?? 0;
   const end = holder.position?.end.offset ?? start;
   const opening = openingOf(page, { node: holder, at: { start, end }, parents: [] });
-  const notes = [{ message: `${held[holder.type] ?? nameOf(holder)} begins here`, at: span(page, opening) }];
+  const begin = { message: `${held[holder.type] ?? nameOf(holder)} begins here`, at: span(page, opening) };
+  const notes = /[\r\n]/.test(page.source.text.slice(start, at.start)) ? [begin] : [];
   const what = placed.node.type === 'heading' ? 'this heading' : nameOf(placed.node);
   if (holder.type !== 'containerDirective') {
     const message = `${what} stands inside ${held[holder.type]}; begin it at the left edge, after an empty line`;
@@ -69,7 +80,7 @@ function enclosed(page: Page, placed: Placed, holder: Holder): Fault[] {
   if (isOpen(holder)) return [];
   const message = `${what} stands inside ${nameOf(holder)}; close that with a line of colons before it`;
   const inner = page.placed.filter(({ node, parents }) => isOpen(node) && parents.includes(holder));
-  return [{ at, message, notes, covers: inner.map((one) => openingOf(page, one)) }];
+  return [{ at, message, notes, covers: [opening, ...inner.map((one) => openingOf(page, one))] }];
 }
 
 const held: { readonly [type: string]: string } = {
@@ -101,19 +112,18 @@ function unclosed(page: Page, placed: Placed): Fault {
   return { at, message, notes, covers: inner.map((one) => openingOf(page, one)) };
 }
 
-/** An inner container whose fence closed the outer one, which leaves a fence over further down. */
+/** An inner container whose fence closed the outer one: no container holds another, so the outer lacks its fence. */
 function nested(page: Page, { node, at }: Placed, outer: Holder): Fault {
   const start = outer.position?.start.offset ?? 0;
   const end = outer.position?.end.offset ?? at.end;
-  const opening = openingOf(page, { node: outer, at: { start, end }, parents: [] });
+  const inner = openingOf(page, { node, at, parents: [] });
   const left: Range | undefined = strayFences(page).find((fence) => fence.start >= end);
-  const name = outer.type === 'containerDirective' ? outer.name : '';
-  const notes = [
-    {
-      message: `give the outer one more colons, here and where it closes: ::::${name}`,
-      at: span(page, opening),
-    },
-  ];
-  const message = `the line that should close this ${nameOf(node)} closes the ${nameOf(outer)} around it`;
-  return { at: openingOf(page, { node, at, parents: [] }), message, notes, covers: left ? [left] : [] };
+  const message = `this ${nameOf(outer)} is not closed where ${nameOf(node)} begins; write ::: on a line of its own before that`;
+  const notes = [{ message: `${nameOf(node)} begins here`, at: span(page, inner) }];
+  return {
+    at: openingOf(page, { node: outer, at: { start, end }, parents: [] }),
+    message,
+    notes,
+    covers: left ? [left] : [],
+  };
 }

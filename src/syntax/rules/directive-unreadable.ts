@@ -14,13 +14,32 @@ export const directiveUnreadable: SyntaxRule = {
   },
   stops: true,
   find: (page) => {
+    const indented = indentedLines(page);
     const lines = colonLines(page);
     const strays = lines.map(({ line }) => line).filter((line) => isFence(page, line));
-    return lines.flatMap(({ line, block }) =>
-      isFence(page, line) ? [] : [fault(page, line, block, strays)],
-    );
+    return [
+      ...indented.map((at) => ({
+        at,
+        message: 'this line is indented, so it is read as code; begin it at the left edge',
+      })),
+      ...lines.flatMap(({ line, block }) => (isFence(page, line) ? [] : [fault(page, line, block, strays)])),
+    ];
   },
 };
+
+/** The first line of each block that four spaces or a tab make code, where it is written as a directive that exists. */
+function indentedLines(page: Page): Range[] {
+  return page.placed.flatMap(({ node, at }) => {
+    const [line = ''] = page.source.text
+      .slice(at.start, at.end)
+      .trimStart()
+      .split(/[\r\n]/);
+    const name = /^:{2,3}([\w-]+)/.exec(line)?.[1] ?? '';
+    if (node.type !== 'code' || !(page.names.leaf.has(name) || page.names.container.has(name))) return [];
+    const start = page.source.text.indexOf(line, at.start);
+    return [{ start, end: start + line.length }];
+  });
+}
 
 /** A line of colons alone that closes nothing. */
 export const fenceStray: SyntaxRule = {

@@ -37,6 +37,6 @@ export const frontMatterUnread: SyntaxRule = {
       ];
     const suggestion = { at: span(whole, { start: 0, end: before }), text: '' };
     const message = 'front matter begins on the first line of the file; take away what stands before it';
-    return [{ at, message, suggestion, covers: [{ start: before, end }] }];
+    return [{ at: { start: 0, end: before }, message, suggestion, covers: [{ start: before, end }] }];
   },
 };

@@ -32,17 +32,25 @@ export const directiveForm: SyntaxRule = {
     good: '::step[Free the arch edge]{#arch}\n\nLook behind the edge.',
   },
   stops: true,
-  find: (page) => directives(page).flatMap(({ form, name, at }) => wrongForm(page, form, name, at)),
+  find: (page) => directives(page).flatMap((found) => wrongForm(page, found)),
 };
 
-function directives(page: Page): { readonly form: Form; readonly name: string; readonly at: Range }[] {
+interface Found {
+  readonly form: Form;
+  readonly name: string;
+  readonly at: Range;
+  readonly hasId: boolean;
+}
+
+function directives(page: Page): Found[] {
   return page.placed.flatMap((placed) => {
     const { node } = placed;
     const form = node.data?.directive?.form;
     if (!form || !('name' in node) || typeof node.name !== 'string') return [];
     const { start } = openingOf(page, placed);
     const from = start + (/^:+/.exec(page.source.text.slice(start))?.[0].length ?? 0);
-    return [{ form, name: node.name, at: { start: from, end: from + node.name.length } }];
+    const hasId = node.data?.directive?.attributes.some(({ name }) => name === 'id') ?? false;
+    return [{ form, name: node.name, at: { start: from, end: from + node.name.length }, hasId }];
   });
 }
 
@@ -52,11 +60,20 @@ function unknown(page: Page, form: Form, name: string, at: Range): Fault[] {
   const message = `there is no directive "${colons[form]}${name}"`;
   const [only, more] = likely;
   if (only && !more) return [{ at, message, suggestion: { at: span(page, at), text: only } }];
-  return [{ at, message, notes: only ? [{ message: didYouMean(likely) }] : [] }];
+  const known = `written with ${counted[form]}: ${[...page.names[form]].sort().join(', ')}`;
+  return [{ at, message, notes: [{ message: only ? didYouMean(likely) : known }] }];
 }
 
-function wrongForm(page: Page, form: Form, name: string, at: Range): Fault[] {
+function wrongForm(page: Page, { form, name, at, hasId }: Found): Fault[] {
   const right = forms.filter((other) => page.names[other].has(name));
+  const declared = right.find((other) => other !== 'text');
+  // Within a sentence something is named by its id; only what is declared is given one in braces.
+  if (form === 'text' && hasId && declared) {
+    const message = `":${name}" speaks of something within a sentence; with an id in braces, write ${howTo[declared](name)}`;
+    const whole = { start: at.start - 1, end: at.end };
+    const suggestion = { at: span(page, whole), text: `${colons[declared]}${name}` };
+    return [{ at: whole, message, suggestion }];
+  }
   if (right.includes(form) || right.length === 0) return [];
   const ways = right.map((other) => howTo[other](name)).join(', or ');
   return [{ at, message: `"${name}" is not written with ${counted[form]}; write ${ways}` }];

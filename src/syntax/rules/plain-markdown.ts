@@ -34,8 +34,8 @@ function html({ node, at }: Placed, opened: ReadonlySet<string>): Fault[] {
     const message = 'this comment is never closed, and hides the rest of the text; end it with -->';
     return [{ at: { start: at.start, end: at.start + 4 }, message }];
   }
-  const tag = /^<[^\s>]*/.exec(left)?.[0] ?? left;
-  const message = `HTML is left out of a guide (${tag}${tag === left ? '' : '…'}); write it in Markdown, or write \\< for the sign itself`;
+  const tag = /^<[^\s>]*>?/.exec(left)?.[0] ?? left;
+  const message = `HTML is left out of a guide (${tag}${tag.endsWith('>') || tag === left ? '' : '…'}); write it in Markdown, or write \\< for the sign itself`;
   return [{ at, message }];
 }
 

@@ -26,14 +26,13 @@ function bracesLeft(page: Page): Fault[] {
     const gap = /^\s*\{/.exec(page.source.text.slice(at.end));
     const next = siblingAfter(node, parents);
     if (!gap || next?.type !== 'text' || !/^\s*\{/.test(next.value)) return [];
-    const brace = { start: at.end + gap[0].length - 1, end: at.end + gap[0].length };
-    if (gap[0].length > 1) {
+    const brace = at.end + gap[0].length - 1;
+    if (brace > at.end) {
       const message = `the braces belong to ${nameOf(node)} and must follow it directly, with no space or line break`;
-      return [
-        { at: brace, message, suggestion: { at: span(page, { start: at.end, end: brace.start }), text: '' } },
-      ];
+      const between = { start: at.end, end: brace };
+      return [{ at: between, message, suggestion: { at: span(page, between), text: '' } }];
     }
-    return [halfRead(page, node, brace.start, at.end)];
+    return [halfRead(page, node, brace, at.end)];
   });
 }
 
@@ -42,10 +41,21 @@ function bracketsLeft(page: Page): Fault[] {
   return page.placed.flatMap(({ node, at, parents }) => {
     if (node.type !== 'text' || parents.at(-1)?.type === 'textDirective') return [];
     const written = page.source.text.slice(at.start, at.end);
-    return [...written.matchAll(/(?<![\p{L}\p{N}:\\]):([\p{L}\p{N}_-]+)([[{])/gu)].flatMap((match) => {
-      const [whole, name = ''] = match;
+    return [...written.matchAll(/(?<![\p{L}\p{N}:\\]):([\p{L}\p{N}_-]+)([[{(])/gu)].flatMap((match) => {
+      const [whole, name = '', bracket] = match;
       if (!page.names.text.has(name)) return [];
       const from = at.start + match.index;
+      const end = from + whole.length;
+      if (bracket === '(') {
+        const message = `write square brackets after :${name}, as in :${name}[…]`;
+        return [
+          {
+            at: { start: end - 1, end },
+            message,
+            suggestion: { at: span(page, { start: end - 1, end }), text: '[' },
+          },
+        ];
+      }
       return [halfRead(page, { type: 'textDirective', name, children: [] }, from + whole.length - 1, from)];
     });
   });

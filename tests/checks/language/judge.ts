@@ -20,7 +20,12 @@ export function codesFor(place: Place, text: string, off: readonly string[] = []
     files: new Map(),
   };
   const { findings, report } = collector();
-  const lost = { ids: new Set<string>(), declarations: new Set<string>(), nameless: false };
+  const lost = {
+    ids: new Set<string>(),
+    declarations: new Set<string>(),
+    nameless: new Set<'thing' | 'place'>(),
+    conditions: false,
+  };
   for (const rule of languageRules) rule.run({ guide, job: computeJob(guide), shop, lost }, report);
   return [...new Set(findings.map(({ code }) => code))];
 }

@@ -43,7 +43,12 @@ function codesIn(guide: Guide, mutant: Mutant | null, shop: Shop, sources: Sourc
   const read = source && readGuide(source, contextOf(shop, all), report);
   if (read && findings.length === 0) {
     const job = jobOf(read);
-    const lost = { ids: new Set<string>(), declarations: new Set<string>(), nameless: false };
+    const lost = {
+      ids: new Set<string>(),
+      declarations: new Set<string>(),
+      nameless: new Set<'thing' | 'place'>(),
+      conditions: false,
+    };
     for (const rule of rules) rule.run({ guide: read, job, shop, lost }, report);
   }
   return findings.map(({ code }) => code).filter((code) => !language.has(code));
