@@ -14,6 +14,7 @@ import { fastenerLeftOver } from './fastener-left-over.ts';
 import { figureCountDiffers } from './figure-count-differs.ts';
 import { holesDisagree } from './holes-disagree.ts';
 import { kitLeftInBox } from './kit-left-in-box.ts';
+import { materialGone } from './material-gone.ts';
 import { needUnmet } from './need-unmet.ts';
 import { oneTimeNotReplaced } from './one-time-not-replaced.ts';
 import { oneTimeRefitted } from './one-time-refitted.ts';
@@ -54,6 +55,7 @@ export const dryRunRules: readonly Rule[] = [
   figureCountDiffers,
   holesDisagree,
   kitLeftInBox,
+  materialGone,
   needUnmet,
   oneTimeNotReplaced,
   oneTimeRefitted,
