@@ -6,7 +6,7 @@ import type { Guide } from '../model/guide.ts';
 import type { Build } from '../model/when.ts';
 import { type GuideContext, guideFolder, shownStep } from './context.ts';
 import { always, shownWhen } from './plans.ts';
-import type { Shown } from './shared-views.ts';
+import type { Shown, VaryingView } from './shared-views.ts';
 
 /** What the first sheet of a print holds besides the head of the page. */
 export interface CoverView {
@@ -26,8 +26,8 @@ export interface CodeView {
 /** A cut template that goes with the print. */
 export interface CoverTemplate extends Shown {
   readonly title: string;
-  /** "A4: 3 sheets", one for each paper and side; empty where none is drawn. */
-  readonly sheets: readonly string[];
+  /** "A4: 3 sheets", one for each paper, side and drawing; empty where none is drawn. */
+  readonly sheets: readonly VaryingView[];
 }
 
 /** The cover of a guide's print. */
@@ -38,9 +38,9 @@ export function coverView(guide: Guide, context: GuideContext): CoverView {
     templates: [...guide.templates.values()].map((template) => ({
       ...shownTemplate(template.id, guide, context),
       title: template.title,
-      sheets: context.shelf.template(template.id).files.flatMap(({ name, detail }) => {
+      sheets: context.shelf.template(template.id).files.flatMap(({ name, detail, plans, only }) => {
         const paper = /^PDF, (.*)$/.exec(name)?.[1];
-        return paper ? [`${paper}: ${detail}`] : [];
+        return paper ? [{ text: `${paper}: ${detail}`, plans, only }] : [];
       }),
     })),
   };

@@ -3,9 +3,10 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { qrCode } from '../../src/drawings/qr-code.ts';
 import { buildFragment, pageAddress } from '../../src/pages/cover.ts';
+import { guidePage } from '../../src/pages/guide-page.ts';
 import { svgText } from '../drawings/draw.ts';
 import * as fixture from './fixture.ts';
-import { guideHtml } from './render.ts';
+import { guideHtml, page } from './render.ts';
 
 // A CommonJS module whose types say that its function is the default export of an ES module.
 const jsQR: typeof import('jsqr').default = createRequire(import.meta.url)('jsqr');
@@ -81,6 +82,26 @@ describe('the cover of a print', () => {
     for (const words of ['Auxiliary lamp cradle', 'revision 3', 'fingerprint ']) {
       expect(cover).toContain(words);
     }
+  });
+
+  it('lists the sheets of a template on each paper, each drawing for its builds alone', () => {
+    const file = (name: string, plans: string | null) => ({
+      name,
+      detail: '2 sheets',
+      href: 'x.pdf',
+      plans,
+      only: null,
+    });
+    const files = [file('PDF, A4, with fog lamps', '0'), file('PDF, A4', null), file('DXF', null)];
+    const context = page();
+    const shelf = { ...context.shelf, template: () => ({ drawings: [], files, printCheck: null }) };
+    const { cover } = guidePage(fixture.guide, fixture.job, { ...context, shelf });
+    expect(cover.templates.map(({ sheets }) => sheets)).toEqual([
+      [
+        { text: 'A4, with fog lamps: 2 sheets', plans: '0', only: null },
+        { text: 'A4: 2 sheets', plans: null, only: null },
+      ],
+    ]);
   });
 
   it('leaves room for the vehicle and the technician', () => {
