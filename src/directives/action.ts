@@ -17,6 +17,11 @@ function attributesOf(rule: ActionRule) {
   return Object.fromEntries(allowed) as Partial<typeof all> as typeof all;
 }
 
+function summaryOf({ verb, words: said, particle }: ActionRule): string {
+  const counted = `Says and counts: ${said}${particle ? ` … ${particle}` : ''}.`;
+  return verb === 'apply' ? `${counted} The amount is printed in both systems of units.` : counted;
+}
+
 /** Every action of the action table: what the hands do, within the sentence that says it. */
 export const actions: readonly DirectiveReader<Inline>[] = actionRules.map((rule) =>
   directive({
@@ -24,7 +29,7 @@ export const actions: readonly DirectiveReader<Inline>[] = actionRules.map((rule
     form: 'text',
     label: 'required',
     attributes: attributesOf(rule),
-    summary: `Says and counts: ${rule.words}${rule.particle ? ` … ${rule.particle}` : ''}.`,
+    summary: summaryOf(rule),
     example: `:${rule.verb}[some-id]`,
     build: ({ values, unknown, directive: found, scope }) => {
       const target = targetOf(found, scope);

@@ -1,6 +1,6 @@
 import type { Action, Mention } from '../model/inline.ts';
 import type { Counted, Item, Noun, Side } from '../model/item.ts';
-import { formatQuantity } from '../units/format.ts';
+import { formatBoth } from '../units/format.ts';
 import { formatTorque } from '../units/torque.ts';
 import { actionRule, isFixing } from './actions.ts';
 import { capitalised, nounOf } from './noun.ts';
@@ -107,7 +107,7 @@ function spareOf(item: Item): number {
 function supplyWords(action: Action, noun: Noun): string {
   const name = action.as ?? noun.singular;
   if (action.verb !== 'apply') return `the ${name}`;
-  return action.amount ? `${formatQuantity(action.amount.value)} of ${name}` : name;
+  return action.amount ? `${formatBoth(action.amount.value)} of ${name}` : name;
 }
 
 function countedWords(

@@ -66,8 +66,16 @@ describe('the words of an action', () => {
     expect(say('tighten', arch, {}, 'each')).toBe('tighten the arch screw');
   });
 
-  it('tells the amount of a supply', () => {
-    expect(say('apply', tape, { amount: '0.6 m' })).toBe('apply 0.6\u00a0m of masking tape');
+  // An inch is 25.4 mm and a US fluid ounce 29.573 53 ml (NIST SP 811, App. B.8): 23.62 in, which
+  // is told as closely as it was written, and 0.6763 fl oz.
+  it('tells the amount of a supply, in both systems', () => {
+    expect(say('apply', tape, { amount: '0.6 m' })).toBe(
+      'apply 0.6\u00a0m (23\u00a01/2\u00a0in) of masking tape',
+    );
+    expect(say('apply', tape, { amount: '24 in' })).toBe('apply 24\u00a0in (610\u00a0mm) of masking tape');
+    expect(say('apply', tape, { amount: '20 ml' })).toBe(
+      'apply 20\u00a0ml (0.676\u00a0US\u00a0fl\u00a0oz) of masking tape',
+    );
     expect(say('apply', tape)).toBe('apply masking tape');
     expect(say('take-off', tape)).toBe('take off the masking tape');
   });
