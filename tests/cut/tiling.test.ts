@@ -116,14 +116,16 @@ function bruteForce(content: Content, step: number): { fewest: number; clear: bo
 function cover(points: readonly Point[], x0: number, y0: number, px: number, py: number): Set<string> {
   const chosen = new Set<string>();
   const shared: string[][] = [];
+  const [maxX, maxY] = [Math.max(...points.map((p) => p.x)), Math.max(...points.map((p) => p.y))];
   for (const { x, y } of points) {
     const span = (at: number, pitch: number): number[] => {
       const k = Math.floor((at + 1e-9) / pitch);
       return at - k * pitch < OVERLAP && k > 0 ? [k - 1, k] : [k];
     };
-    // The far edge of a window belongs to it.
-    const columns = span(Math.max(0, x - x0 - 1e-6), px);
-    const rows = span(Math.max(0, y - y0 - 1e-6), py);
+    // A line on the far edge of a window is half cut off there, unless it is the drawing's own last line.
+    const within = (at: number, last: number): number => (at > last - 1e-6 ? at - 1e-6 : at);
+    const columns = span(Math.max(0, within(x, maxX) - x0), px);
+    const rows = span(Math.max(0, within(y, maxY) - y0), py);
     const windows = columns.flatMap((c) => rows.map((r) => `${c},${r}`));
     if (windows.length === 1 && windows[0]) chosen.add(windows[0]);
     else shared.push(windows);
