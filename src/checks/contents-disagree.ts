@@ -2,6 +2,7 @@ import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
 import { countWords, totalCount } from '../job/index.ts';
 import type { KitItem } from '../model/item.ts';
+import { idsNamed } from './references.ts';
 import type { Rule } from './rule.ts';
 
 const nones = '::none{of=wear}\n::none{of=tools}\n::none{of=supplies}\n::none{of=conditions}';
@@ -38,14 +39,17 @@ const card: RuleCard = {
 /** What `contents:` repeats of the box's packing list is what the guide declares as kit. */
 export const contentsDisagree: Rule = {
   card,
-  run: ({ guide: { items, contents }, lost }, report) => {
+  run: ({ guide, lost }, report) => {
+    const { items, contents } = guide;
     if (contents === null) return;
+    // What the text names and nobody declares has been told.
+    const named = idsNamed(guide);
     const kit = [...items.values()].filter((item): item is KitItem => item.kind === 'kit');
     // What a mistyped id was meant for is on the list.
     const meant = new Set<string>();
     for (const [id, { value: packed, at, idAt }] of contents) {
       const item = kit.find((one) => one.id === id);
-      if (!item && !lost.ids.has(id)) {
+      if (!item && !lost.ids.has(id) && !named.has(id)) {
         const known = kit.map((one) => one.id);
         const [likely] = nearest(
           id,

@@ -18,12 +18,8 @@ const accountedElsewhere: ReadonlySet<ItemKind> = new Set(['wear', 'kit', 'ratin
 /** Every declared thing is named somewhere besides its declaration. */
 export const itemUnused: Rule = {
   card,
-  run: ({ guide, job, lost }, report) => {
-    // The text of a step that could not be read may use anything.
-    if (['step', 'procedure', 'reverse'].some((name) => lost.declarations.has(name))) return;
-    // What holds something up is missed by name.
-    const missed = job.violations.flatMap((one) => ('by' in one ? [one.by] : []));
-    const used = new Set([...lost.ids, ...missed, ...referencesOf(guide).map(({ ref }) => ref.value)]);
+  run: ({ guide, lost }, report) => {
+    const used = new Set([...lost.ids, ...referencesOf(guide).map(({ ref }) => ref.value)]);
     for (const item of guide.items.values()) {
       if (used.has(item.id) || accountedElsewhere.has(item.kind) || isPlatforms(item)) continue;
       report(finding(card, item.idAt, `the ${item.noun.singular} is declared and never used`));

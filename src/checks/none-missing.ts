@@ -20,6 +20,7 @@ const card: RuleCard = {
 export const noneMissing: Rule = {
   card,
   run: ({ guide, lost }, report) => {
+    if (lost.declarations.has('none')) return;
     for (const kind of noneKinds) {
       const silent = declaredOf(guide, kind).length === 0 && !guide.nones.some(({ of }) => of === kind);
       if (!silent || lost.declarations.has(leafOf(kind))) continue;

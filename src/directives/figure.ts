@@ -1,10 +1,13 @@
+import { finding } from '../diagnostics/rule-card.ts';
 import type { Block, FigureMark } from '../model/block.ts';
 import type { ProseElement } from '../model/prose.ts';
+import type { Span } from '../source/span.ts';
 import type { DocumentNode, RawProse, TextDirective } from '../syntax/tree.ts';
 import { required } from './attribute.ts';
 import { oneOf, pictureBox, words } from './attribute-types.ts';
 import { directive, type Scope } from './directive.ts';
 import { mark } from './mark.ts';
+import { misplaced } from './rules/directive-misplaced.ts';
 import { when } from './when.ts';
 
 /** A picture with a caption and lettered marks. */
@@ -13,7 +16,7 @@ export const figure = directive({
   form: 'container',
   label: 'required',
   attributes: {
-    src: required(words),
+    src: required({ ...words, expects: 'the path of the picture, as in `pictures/edge.jpg`' }),
     alt: words,
     shows: oneOf('left', 'right'),
     crop: pictureBox,
@@ -56,6 +59,12 @@ function readKey(children: readonly DocumentNode[], scope: Scope) {
       continue;
     }
     for (const line of lines) {
+      if (line.mark === null) {
+        const message =
+          'this line of the key lacks its mark; it begins like the others, as in :mark[A]{at="31%,44%"}';
+        scope.report(finding(misplaced, line.at ?? child.at, message));
+        continue;
+      }
       const head = mark.read(line.mark, scope);
       if (head) marks.push({ ...head, text: scope.prose(line.text) });
     }
@@ -64,8 +73,10 @@ function readKey(children: readonly DocumentNode[], scope: Scope) {
 }
 
 interface KeyLine {
-  readonly mark: TextDirective;
+  /** `null` in a line that lacks it, while others have theirs. */
+  readonly mark: TextDirective | null;
   readonly text: RawProse;
+  readonly at: Span | null;
 }
 
 function keyLines(content: RawProse): readonly KeyLine[] | null {
@@ -75,21 +86,19 @@ function keyLines(content: RawProse): readonly KeyLine[] | null {
     if (list.type !== 'element' || list.tagName !== 'ul') return null;
     for (const item of list.children) {
       if (item.type !== 'element') continue;
-      const line = keyLine(item);
-      if (!line) return null;
-      lines.push(line);
+      lines.push(keyLine(item));
     }
   }
-  return lines.length > 0 ? lines : null;
+  return lines.some((line) => line.mark) ? lines : null;
 }
 
-function keyLine(item: ProseElement<TextDirective>): KeyLine | null {
+function keyLine(item: ProseElement<TextDirective>): KeyLine {
   const content = item.children.flatMap((node) =>
     node.type === 'element' && node.tagName === 'p' ? node.children : [node],
   );
   const start = content.findIndex((node) => node.type !== 'text' || node.value.trim() !== '');
   const first = content[start];
   return first?.type === 'directive' && first.name === 'mark'
-    ? { mark: first, text: content.slice(start + 1) }
-    : null;
+    ? { mark: first, text: content.slice(start + 1), at: item.at }
+    : { mark: null, text: content, at: item.at };
 }

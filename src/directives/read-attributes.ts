@@ -52,7 +52,8 @@ export function readAttributes<A extends AttributeTypes>(
     else unknown.add(attribute.name);
   }
 
-  reportMissing(spec, found, seen, bare, report);
+  const strange = found.attributes.some(({ name }) => !Object.hasOwn(spec.attributes, name));
+  reportMissing(spec, found, seen, bare, strange, report);
   reportLabel(spec, found, report);
   // The loop above gives each name of the spec a value of its own type.
   return { values: values as Values<A>, unknown };
@@ -139,10 +140,13 @@ function reportMissing(
   found: Directive,
   seen: ReadonlyMap<string, Attribute>,
   bare: Attribute | undefined,
+  strange: boolean,
   report: Report,
 ): void {
   for (const [name, type] of Object.entries(spec.attributes)) {
     if (!type.required || seen.has(name)) continue;
+    // It may be written under the name that has just been told of as unknown.
+    if (strange && name !== 'id') continue;
     if (name === 'id' && bare) {
       const suggestion = { at: bare.nameAt, text: `#${bare.name}` };
       report(finding(attributeMissing, bare.nameAt, 'an id in braces begins with #', { suggestion }));

@@ -47,5 +47,11 @@ export function echoesOfLists(files: readonly string[]): ReadonlySet<string> {
   return new Set(files.flatMap((file) => missedWithout.get(file) ?? []));
 }
 
+/** A guide without what is most likely an echo: an item may seem unused because of the very error that is told. */
+export function withoutEchoes(findings: readonly Finding[]): readonly Finding[] {
+  const faulty = findings.some(({ severity }) => severity === 'error');
+  return faulty ? findings.filter(({ code }) => code !== 'item-unused') : findings;
+}
+
 /** Codes of findings that say nothing new where a guide's platform cannot be read: its parts and options are unknown. */
 export const echoesOfPlatform: ReadonlySet<string> = new Set([itemUnlabelled.code, 'option-unknown']);

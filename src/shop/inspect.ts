@@ -10,7 +10,7 @@ import type { Platform, Shop } from '../model/shop.ts';
 import { noCache, type PictureCache } from '../pictures/cache.ts';
 import type { SourceFile, Sources } from '../source/source-file.ts';
 import { discover, fileId } from './discover.ts';
-import { echoesOfLists, echoesOfPlatform, missingLists } from './echoes.ts';
+import { echoesOfLists, echoesOfPlatform, missingLists, withoutEchoes } from './echoes.ts';
 import type { Inspection } from './inspection.ts';
 import { lostTo, nothingLost } from './lost.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
@@ -71,7 +71,7 @@ export async function inspect(
     await checkPage(value, shop, look, placed, subject.lost);
     jobs.set(value.id, subject.job);
   }
-  const told = [general, ...platforms, ...guides.map((guide) => onPlatform(guide, byId))];
+  const told = [general, ...platforms, ...guides.map((guide) => eachOnce(guide, byId))];
   const all = sorted(told.flatMap(({ findings }) => findings));
   const missing = missingLists(listing.files, all);
   const broken = brokenForAll(general.findings, lists.faults);
@@ -101,13 +101,14 @@ function readAll<T>(
   });
 }
 
-/** Without what only repeats that the platform is not there. */
-function onPlatform<T extends Inspected<Guide>>(
+/** Without what only repeats another fault of the guide, or that its platform is not there. */
+function eachOnce<T extends Inspected<Guide>>(
   { value, findings }: T,
   platforms: ReadonlyMap<string, Platform>,
 ): { readonly findings: readonly Finding[] } {
   const known = !value || platforms.has(value.platform.value);
-  return { findings: known ? findings : findings.filter(({ code }) => !echoesOfPlatform.has(code)) };
+  const told = withoutEchoes(findings);
+  return { findings: known ? told : told.filter(({ code }) => !echoesOfPlatform.has(code)) };
 }
 
 function guideContext(

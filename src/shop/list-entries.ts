@@ -53,7 +53,9 @@ export function readEntries<R extends { readonly id: string; readonly unknown: R
     const value = read ?? spoilt(likely, written, readerOf, places, source);
     for (const one of findings) report(one);
     const errors = findings.filter(({ severity }) => severity === 'error');
-    return { value, id: value?.id ?? id, errors };
+    // What an entry with an error leaves out may be what the error is about.
+    const known = errors.length > 0 && entry && value ? { ...value, unknown: allOf(readerOf(entry)) } : value;
+    return { value: known, id: value?.id ?? id, errors };
   });
 }
 
@@ -83,7 +85,11 @@ function spoilt<R extends { readonly unknown: ReadonlySet<string> }>(
     asDirective(id, entry, {}, places, source),
     emptyScope(() => undefined),
   );
-  return value && { ...value, unknown: new Set(Object.keys(reader.attributes)) };
+  return value && { ...value, unknown: allOf(reader) };
+}
+
+function allOf({ attributes }: DirectiveReader<unknown>): ReadonlySet<string> {
+  return new Set(Object.keys(attributes));
 }
 
 function asDirective(

@@ -1,6 +1,7 @@
 import { idsMeant, idsNamed, type Lost } from '../checks/index.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { idLike } from '../directives/attribute-types.ts';
+import { cutTemplate } from '../directives/cut-template.ts';
 import { directives } from '../directives/index.ts';
 import { conditionUnreadable } from '../guide/rules/condition-unreadable.ts';
 import type { Guide } from '../model/guide.ts';
@@ -33,7 +34,8 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
   for (const { code, severity, at, message, suggestion } of findings) {
     const source = sources.get(at.file);
     if (severity !== 'error' || !source) continue;
-    conditions ||= code === conditionUnreadable.code || message.startsWith('when: ');
+    conditions ||=
+      code === conditionUnreadable.code || /^when: | lacks "when"|attribute of where$/.test(message);
     if (suggestion) ids.add(suggestion.text.replace(/^ *\{?#|\}$/g, ''));
     const line = lineText(source, lineColumn(source, at.start).line);
     const name = /^:{2,3}([a-z-]+)/.exec(line)?.[1];
@@ -45,7 +47,8 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
     for (const id of meant) ids.add(id);
     // What nothing asks for under its likely id is asked for under another.
     const unfound = withId.has(name) && !meant.some((id) => wanted.has(id));
-    if (unfound) nameless.add(name === 'step' ? 'place' : 'thing');
+    // With a template its holes are gone too.
+    if (unfound || name === cutTemplate.name) nameless.add(name === 'step' ? 'place' : 'thing');
   }
   return { ids, declarations, nameless, conditions };
 }

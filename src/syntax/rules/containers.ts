@@ -39,12 +39,16 @@ export const containerUnclosed: SyntaxRule = {
     good: `${step}\n\n${note}`,
   },
   stops: true,
-  find: (page) =>
-    page.placed
+  find: (page) => {
+    const byName = page.placed.flatMap((placed) => closedByName(page, placed));
+    // After one of these the fences no longer tell what was meant.
+    if (byName.length > 0) return byName;
+    return page.placed
       .filter(
         ({ node, parents }) => isOpen(node) && [node, ...parents].every((one) => isContainer(page, one)),
       )
-      .map((placed) => unclosed(page, placed)),
+      .map((placed) => unclosed(page, placed));
+  },
 };
 
 /** What is written as a container and is none is told by its name, and what it swallows is only an echo. */
@@ -93,6 +97,17 @@ function isOpen(node: Placed['node']): boolean {
   return node.type === 'containerDirective' && (node.data?.directive?.fences.length ?? 0) < 2;
 }
 
+/** A container that is to be closed by its name, as in `:::note … :::note`, which opens another. */
+function closedByName(page: Page, placed: Placed): Fault[] {
+  const { node, parents } = placed;
+  const at = openingOf(page, placed);
+  const outer = parents.find((one) => one.type === 'containerDirective' && nameOf(one) === nameOf(node));
+  if (!outer || page.source.text.slice(at.start, at.end).trimEnd() !== nameOf(node)) return [];
+  const message = `this opens another ${nameOf(node)}; a container is closed by ::: alone`;
+  const range = { start: outer.position?.start.offset ?? 0, end: page.source.text.length };
+  return [{ at, message, suggestion: { at: span(page, at), text: ':::' }, covers: [range] }];
+}
+
 function unclosed(page: Page, placed: Placed): Fault {
   const at = openingOf(page, placed);
   const outer = placed.parents.findLast(({ type }) => type === 'containerDirective');
@@ -105,11 +120,17 @@ function unclosed(page: Page, placed: Placed): Fault {
   const notes = swallowed
     ? [{ message: 'so this stands inside it too', at: span(page, openingOf(page, swallowed)) }]
     : [];
+  const weak = weakFences(page, { start: at.end, end: placed.at.end });
   const inner = page.placed.filter(
     ({ node, parents }) => isOpen(node) && parents.includes(placed.node as Holder),
   );
   const message = `this ${nameOf(placed.node)} is never closed; write ::: on a line of its own where it ends`;
-  return { at, message, notes, covers: inner.map((one) => openingOf(page, one)) };
+  return {
+    at,
+    message,
+    notes: [...weak.map((one) => closesNothing(page, one)), ...notes],
+    covers: [...weak, ...inner.map((one) => openingOf(page, one))],
+  };
 }
 
 /** An inner container whose fence closed the outer one: no container holds another, so the outer lacks its fence. */
@@ -119,11 +140,24 @@ function nested(page: Page, { node, at }: Placed, outer: Holder): Fault {
   const inner = openingOf(page, { node, at, parents: [] });
   const left: Range | undefined = strayFences(page).find((fence) => fence.start >= end);
   const message = `this ${nameOf(outer)} is not closed where ${nameOf(node)} begins; write ::: on a line of its own before that`;
-  const notes = [{ message: `${nameOf(node)} begins here`, at: span(page, inner) }];
+  const weak = weakFences(page, { start, end: inner.start });
+  const notes = [
+    ...weak.map((one) => closesNothing(page, one)),
+    { message: `${nameOf(node)} begins here`, at: span(page, inner) },
+  ];
   return {
     at: openingOf(page, { node: outer, at: { start, end }, parents: [] }),
     message,
     notes,
-    covers: left ? [left] : [],
+    covers: left ? [left, ...weak] : weak,
   };
+}
+
+/** Lines that were to close a container and do not, since they have two colons or are indented. */
+function weakFences(page: Page, { start, end }: Range): readonly Range[] {
+  return strayFences(page).filter((fence) => fence.start >= start && fence.end <= end);
+}
+
+function closesNothing(page: Page, fence: Range) {
+  return { message: 'this line does not close it: three colons at the left edge do', at: span(page, fence) };
 }

@@ -1,5 +1,5 @@
 import type { Range } from '../directive-places.ts';
-import { explainBroken } from '../explain-broken.ts';
+import { type Cause, explainBroken } from '../explain-broken.ts';
 import type { Fault, Page, Placed, SyntaxRule } from './rule.ts';
 
 /** A line that begins as a directive does and is read as ordinary text. */
@@ -65,7 +65,7 @@ export function strayFences(page: Page): Range[] {
 
 function fault(page: Page, line: Range, block: Placed, strays: readonly Range[]): Fault {
   const text = page.source.text.slice(line.start, line.end);
-  const cause = explainBroken(text);
+  const cause = withinSentence(page, text) ?? explainBroken(text);
   const at = { start: line.start + cause.start, end: line.start + cause.end };
   const covers = [{ start: line.start, end: cause.runsOn ? block.at.end : line.end }];
   if (block.node.type === 'html') covers.push({ start: block.at.start, end: block.at.start + 1 });
@@ -73,6 +73,13 @@ function fault(page: Page, line: Range, block: Placed, strays: readonly Range[])
   const fence = text.startsWith(':::') ? strays.find(({ start }) => start >= line.end) : undefined;
   if (fence) covers.push(fence);
   return { at, message: `this directive is read as text: ${cause.message}`, covers };
+}
+
+/** `::remove[clip] and …`: what stands in a sentence, written as a line of its own. */
+function withinSentence(page: Page, line: string): Cause | null {
+  const [whole, name = ''] = /^::([\w-]+)\[[^\]]*\](?:\{[^}]*\})?(?= *[^ [{])/.exec(line) ?? [];
+  if (whole === undefined || !page.names.text.has(name) || page.names.leaf.has(name)) return null;
+  return { message: `within a sentence, :${name}[…] has one colon`, start: 0, end: name.length + 2 };
 }
 
 function isFence(page: Page, line: Range): boolean {

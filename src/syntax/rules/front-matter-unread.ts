@@ -15,7 +15,7 @@ export const frontMatterUnread: SyntaxRule = {
   },
   stops: true,
   find: ({ source, root, ...page }) => {
-    const opening = /^(\s*)---[ \t]*(?:\r\n|\n|\r)[\w-]+:(?:\s|$)/.exec(source.text);
+    const opening = /^(\s*)(-{2,})[ \t]*(?:\r\n|\n|\r)[\w-]+:(?:\s|$)/.exec(source.text);
     if (!opening || root.children[0]?.type === 'yaml') return [];
     const before = opening[1]?.length ?? 0;
     const whole = { source, root, ...page };
@@ -27,6 +27,13 @@ export const frontMatterUnread: SyntaxRule = {
       : paragraph < 0
         ? source.text.length
         : at.end + paragraph;
+    const hyphens = opening[2] ?? '';
+    if (hyphens !== '---') {
+      const fence = { start: before, end: before + hyphens.length };
+      const suggestion = { at: span(whole, fence), text: '---' };
+      const message = 'front matter begins with three hyphens, no more and no less';
+      return [{ at: fence, message, suggestion, covers: [{ start: before, end }] }];
+    }
     if (!closing)
       return [
         {

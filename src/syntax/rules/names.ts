@@ -1,5 +1,6 @@
 import { didYouMean, nearest } from '../../diagnostics/suggest.ts';
 import type { Range } from '../directive-places.ts';
+import { strayFences } from './directive-unreadable.ts';
 import type { Fault, Page, SyntaxRule } from './rule.ts';
 import { openingOf, span } from './rule.ts';
 
@@ -59,9 +60,33 @@ function unknown(page: Page, form: Form, name: string, at: Range): Fault[] {
   const likely = nearest(name, page.names[form]);
   const message = `there is no directive "${colons[form]}${name}"`;
   const [only, more] = likely;
+  if (!only) return [unknownForm(page, form, name, at)];
   if (only && !more) return [{ at, message, suggestion: { at: span(page, at), text: only } }];
-  const known = `written with ${counted[form]}: ${[...page.names[form]].sort().join(', ')}`;
-  return [{ at, message, notes: [{ message: only ? didYouMean(likely) : known }] }];
+  return [{ at, message, notes: [{ message: didYouMean(likely) }] }];
+}
+
+/** A name that nothing written with as many colons is near to. */
+function unknownForm(page: Page, form: Form, name: string, at: Range): Fault {
+  const elsewhere = forms.flatMap((other) =>
+    nearest(name, page.names[other])
+      .slice(0, 1)
+      .map((near) => ({ form: other, text: `${colons[other]}${near}` })),
+  );
+  const [first] = elsewhere;
+  const message = `there is no directive "${colons[form]}${name}"`;
+  if (!first) {
+    const known = `written with ${counted[form]}: ${[...page.names[form]].sort().join(', ')}`;
+    return { at, message, notes: [{ message: known }] };
+  }
+  const covers = form === 'leaf' && first.form === 'container' ? fenceAfter(page, at) : [];
+  const whole = { start: at.start - colons[form].length, end: at.end };
+  return { at: whole, message, covers, suggestion: { at: span(page, whole), text: first.text } };
+}
+
+/** The line of colons that was to close what has not been opened. */
+function fenceAfter(page: Page, { end }: Range): readonly Range[] {
+  const fence = strayFences(page).find(({ start }) => start >= end);
+  return fence ? [fence] : [];
 }
 
 function wrongForm(page: Page, { form, name, at, hasId }: Found): Fault[] {
@@ -76,7 +101,8 @@ function wrongForm(page: Page, { form, name, at, hasId }: Found): Fault[] {
   }
   if (right.includes(form) || right.length === 0) return [];
   const ways = right.map((other) => howTo[other](name)).join(', or ');
-  return [{ at, message: `"${name}" is not written with ${counted[form]}; write ${ways}` }];
+  const covers = form === 'leaf' && right.includes('container') ? fenceAfter(page, at) : [];
+  return [{ at, message: `"${name}" is not written with ${counted[form]}; write ${ways}`, covers }];
 }
 
 const counted = { leaf: 'two colons', container: 'three colons', text: 'one colon' } as const;

@@ -41,7 +41,7 @@ function bracketsLeft(page: Page): Fault[] {
   return page.placed.flatMap(({ node, at, parents }) => {
     if (node.type !== 'text' || parents.at(-1)?.type === 'textDirective') return [];
     const written = page.source.text.slice(at.start, at.end);
-    return [...written.matchAll(/(?<![\p{L}\p{N}:\\]):([\p{L}\p{N}_-]+)([[{(])/gu)].flatMap((match) => {
+    return [...written.matchAll(/(?<![\p{L}\p{N}:\\]):([\p{L}\p{N}_-]+)([[{(]| +\[)/gu)].flatMap((match) => {
       const [whole, name = '', bracket] = match;
       if (!page.names.text.has(name)) return [];
       const from = at.start + match.index;
@@ -56,7 +56,8 @@ function bracketsLeft(page: Page): Fault[] {
           },
         ];
       }
-      return [halfRead(page, { type: 'textDirective', name, children: [] }, from + whole.length - 1, from)];
+      const rest = end - (bracket?.length ?? 1);
+      return [halfRead(page, { type: 'textDirective', name, children: [] }, rest, from)];
     });
   });
 }
