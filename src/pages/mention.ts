@@ -3,6 +3,7 @@ import type { Mention } from '../model/inline.ts';
 import type { Item, Noun } from '../model/item.ts';
 import { type GuideContext, stepRef } from './context.ts';
 import { element, type PlainNode, text } from './elements.ts';
+import { printedNumber } from './references.ts';
 
 /** Puts words on the page and keeps count of where a sentence begins. */
 type Say = (words: string) => PlainNode;
@@ -32,7 +33,9 @@ export function itemAnchor(id: string): string {
 function stepElement(mention: Mention, context: GuideContext, starts: boolean, say: Say): PlainNode {
   const ref = stepRef(context, mention.target.value);
   if (!ref) return say(mention.as ?? mention.target.value);
-  if (mention.as !== null) return element('a', { href: `#${ref.id}` }, [say(mention.as)]);
+  if (mention.as !== null) {
+    return element('a', { href: `#${ref.id}` }, [say(mention.as), ...printedNumber(ref.id, context)]);
+  }
   const number = element('span', { dataStep: ref.id }, [text(String(ref.number))]);
   const word = say(starts ? capitalised('step ') : 'step ');
   return element('a', { href: `#${ref.id}` }, [word, number]);

@@ -9,7 +9,7 @@ import type { GuideContext } from './context.ts';
 import { element, type PlainNode, type PlainProse, text } from './elements.ts';
 import { mentionElement } from './mention.ts';
 import { shownWhen } from './plans.ts';
-import { linkElement, pictureElement } from './references.ts';
+import { linkElement, pictureElements } from './references.ts';
 import type { Shown } from './shared-views.ts';
 
 /** Where prose is printed: its guide, and the side of its step. */
@@ -62,7 +62,7 @@ export function plainProse(prose: Prose, place: ProsePlace): PlainProse {
       case 'text':
         return [say(node.value)];
       case 'element':
-        return [elementOf(node)];
+        return node.tagName === 'img' ? pictureElements(context, node) : [elementOf(node)];
       case 'mention':
         return conditional(shownWhen(context, node.when), () => [
           mentionElement(node, context, beginsSentence(before), say),
@@ -75,7 +75,6 @@ export function plainProse(prose: Prose, place: ProsePlace): PlainProse {
   };
 
   const elementOf = (node: ProseElement<Inline>): PlainNode => {
-    if (node.tagName === 'img') return pictureElement(context, node);
     if (blocks.has(node.tagName)) before = '';
     const only = node.tagName === 'li' ? loneWhere(node.children) : null;
     if (only) return conditionalItem(node, only);

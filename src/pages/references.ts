@@ -1,29 +1,51 @@
 import type { ProseElement } from '../model/prose.ts';
-import type { PageContext } from './context.ts';
+import { type GuideContext, type PageContext, stepRef } from './context.ts';
 import { element, type PlainNode, type PlainProse, text } from './elements.ts';
 
 /** What a link's or a picture's address is written on, for one that the page adds itself. */
 type Written = ProseElement<unknown>;
 
 /** A link as the page has it; one that leads nowhere is left as its words, since a check has reported it. */
-export function linkElement({ shelf }: PageContext, node: Written, children: PlainProse): PlainNode {
+export function linkElement(context: GuideContext, node: Written, children: PlainProse): PlainNode {
   const href = String(node.properties.href ?? '');
-  if (href.startsWith('#')) return element('a', node.properties, children);
-  const target = shelf.link(href, node.at?.file ?? '');
+  if (href.startsWith('#')) {
+    return element('a', node.properties, [...children, ...printedNumber(href.slice(1), context)]);
+  }
+  const target = context.shelf.link(href, node.at?.file ?? '');
   if (target === null) return element('span', {}, children);
   const outside = /^[a-z][a-z0-9+.-]*:/i.test(target) ? { rel: 'noreferrer' } : {};
-  return element('a', { ...node.properties, href: target, ...outside }, children);
+  // A print puts the address behind the words of a link; here they are the same.
+  const bare = plainWords(children) === target ? { className: ['bare'] } : {};
+  return element('a', { ...node.properties, href: target, ...outside, ...bare }, children);
 }
 
-/** A picture within text, with its sizes; one that cannot be shown is told by its alternative text. */
-export function pictureElement({ shelf }: PageContext, node: Written): PlainNode {
+/** What a print says behind a link to a step, of which it shows the words alone; nothing for any other place. */
+export function printedNumber(id: string, context: GuideContext): PlainProse {
+  const ref = stepRef(context, id);
+  if (!ref) return [];
+  const number = element('span', { dataStep: ref.id }, [text(String(ref.number))]);
+  return [element('span', { className: ['printed'] }, [text(' (step '), number, text(')')])];
+}
+
+function plainWords(nodes: PlainProse): string {
+  return nodes
+    .map((node) =>
+      node.type === 'text' ? node.value : node.type === 'element' ? plainWords(node.children) : '',
+    )
+    .join('');
+}
+
+/** A picture within text, with its sizes and its file for paper; one that cannot be shown is told by its alternative text. */
+export function pictureElements({ shelf }: PageContext, node: Written): PlainProse {
   const alt = String(node.properties.alt ?? '');
   const path = pathFrom(node.at?.file ?? '', String(node.properties.src ?? ''));
   const picture = path === null ? null : shelf.picture(path, null);
-  if (!picture) return text(alt);
+  if (!picture) return [text(alt)];
   const { src, width, height, sources } = picture;
-  const image = element('img', { src, alt, width, height, decoding: 'async' }, []);
-  return element('picture', {}, [...sources.map((source) => element('source', source, [])), image]);
+  const plain = { src, alt, width, height, decoding: 'async' };
+  const screen = [...sources.map((source) => element('source', source, [])), element('img', plain, [])];
+  const paper = sources.length > 0 ? [element('img', { className: ['paper'], ...plain }, [])] : [];
+  return [element('picture', {}, screen), ...paper];
 }
 
 /**

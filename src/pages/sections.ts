@@ -9,8 +9,9 @@ import { gatherView } from './gather.ts';
 import type { SectionView } from './guide-views.ts';
 import { isLimit, limitRows } from './limits.ts';
 import type { ComesOffRow, GatherView, LimitRow } from './list-views.ts';
-import { always, varying } from './plans.ts';
+import { always, shownIn, varying } from './plans.ts';
 import { proseMarkup } from './prose.ts';
+import type { Shown } from './shared-views.ts';
 import { stepView } from './steps.ts';
 
 /**
@@ -65,12 +66,13 @@ function sectionView(section: Section, context: GuideContext, lists: Lists): Sec
     return numbered ? [stepView(numbered, context)] : [];
   });
   const intro = blockViews(section.intro, context, null);
+  const steered = intro.length === 0 && !Object.values(lists).some((list) => list !== null);
   return {
-    ...always,
+    ...(steered ? shownWithSteps(section, context) : always),
     id: section.id,
     title: proseMarkup(section.title, { context, stepSide: null }),
     level: Math.max(2, section.depth),
-    empty: intro.length + steps.length === 0 && !Object.values(lists).some((list) => list !== null),
+    empty: steered && steps.length === 0,
     intro,
     ...lists,
     time: varying(context, ({ time }) => {
@@ -79,6 +81,17 @@ function sectionView(section: Section, context: GuideContext, lists: Lists): Sec
     }),
     steps,
   };
+}
+
+/** A heading that stands over steps alone goes with them. */
+function shownWithSteps({ steps }: Section, context: GuideContext): Shown {
+  const plans = new Set(steps.flatMap(({ id }) => context.steps.get(id)?.plans ?? []));
+  return plans.size === 0
+    ? always
+    : shownIn(
+        context,
+        context.job.plans.filter((plan) => plans.has(plan)),
+      );
 }
 
 function ownSection(id: string, title: string, lists: Partial<Lists>): SectionView {
