@@ -10,7 +10,7 @@ import { mirrored } from './mirror.ts';
 import { writePdf } from './pdf.ts';
 import { previewOf } from './preview.ts';
 import { resolve } from './resolve.ts';
-import type { Resolved } from './resolved.ts';
+import { type Resolved, wordsOf } from './resolved.ts';
 import { LETTERS_MISSING, SHEETS_TOO_MANY } from './rules.ts';
 import { MOST_SHEETS } from './sheet-count.ts';
 import { drawSheets } from './sheets.ts';
@@ -126,9 +126,7 @@ async function drawSide(
 
 /** Lettering that the fonts can print; what they lack becomes a question mark and a finding. */
 function printable(resolved: Resolved, metrics: Metrics, report: (finding: Finding) => void): Resolved {
-  const texts = [resolved.title, ...resolved.datums, ...resolved.cuts, ...resolved.keepOuts].map((t) =>
-    typeof t === 'string' ? t : t.label,
-  );
+  const texts = wordsOf(resolved);
   const missing = [...new Set(texts.flatMap((text) => metrics.lacks(text)))];
   if (missing.length === 0) return resolved;
   report(

@@ -57,6 +57,11 @@ export interface Resolved {
   readonly at: Span;
 }
 
+/** Everything that a template's author has written on its sheets. */
+export function wordsOf({ title, variant, datums, cuts, keepOuts }: Resolved): readonly string[] {
+  return [title, variant?.builds ?? '', ...[...datums, ...cuts, ...keepOuts].map(({ label }) => label)];
+}
+
 /** A length for people: millimetres with at most two decimals, no trailing zeros. */
 export function mm(value: number): string {
   const text = value.toFixed(2).replace(/\.?0+$/, '');

@@ -1,48 +1,13 @@
 import { finding } from '../diagnostics/rule-card.ts';
-import type {
-  CutArc,
-  CutDatum,
-  CutHole,
-  CutOutline,
-  CutPattern,
-  CutSlot,
-  KeepOut,
-} from '../model/cut-template.ts';
-import type { Written } from '../source/span.ts';
-import { base } from '../units/quantity.ts';
 import { required } from './attribute.ts';
-import { id, oneOf, position, quantity, ref, size, wholeNumber, words } from './attribute-types.ts';
-import { type DirectiveReader, directive, type Scope } from './directive.ts';
+import { oneOf, position, words } from './attribute-types.ts';
+import { cutHoles } from './cut-holes.ts';
+import { type CutShape, unitOf } from './cut-shape.ts';
+import { type DirectiveReader, directive } from './directive.ts';
 import { coordinateUnit, cornerIn, corners, onePoint, pointIn, points } from './points.ts';
-import { coordinatesUnitless } from './rules/coordinates-unitless.ts';
 import { outlineMissing } from './rules/outline-missing.ts';
 import { outlineShapeless } from './rules/outline-shapeless.ts';
-import { patternShapeless } from './rules/pattern-shapeless.ts';
 import { when } from './when.ts';
-
-/** One thing that stands in a cut template. */
-export type CutShape =
-  | ({ readonly shape: 'datum' } & CutDatum)
-  | { readonly shape: 'outline' | 'panel'; readonly outline: CutOutline }
-  | ({ readonly shape: 'hole' } & CutHole)
-  | ({ readonly shape: 'slot' } & CutSlot)
-  | ({ readonly shape: 'pattern' } & CutPattern)
-  | ({ readonly shape: 'arc' } & CutArc)
-  | ({ readonly shape: 'keep-out' } & KeepOut);
-
-/** Millimetres to one of the directive's unit; `null`, and a finding, where coordinates stand without one. */
-function unitOf(
-  written: Written<number> | null,
-  coordinates: Written<unknown> | null,
-  unread: boolean,
-  scope: Scope,
-): number | null {
-  if (written) return written.value;
-  if (!coordinates || unread) return null;
-  const message = 'these coordinates have no unit; write unit=mm (or in) on the same line';
-  scope.report(finding(coordinatesUnitless, coordinates.at, message));
-  return null;
-}
 
 const datum = directive({
   name: 'datum',
@@ -120,139 +85,6 @@ const outline = directive({
   },
 });
 
-const hole = directive({
-  name: 'hole',
-  form: 'leaf',
-  label: 'required',
-  attributes: {
-    id,
-    centre: required(onePoint),
-    unit: coordinateUnit,
-    diameter: required(size('length')),
-    for: ref,
-    when,
-  },
-  summary: 'A round hole, and what passes through it.',
-  example: '::hole[Bolt hole]{#bolt-hole centre="0,40" unit=mm diameter="9 mm" for=m8-bolt}',
-  build: ({ values, unknown, directive: found, scope }): CutShape | null => {
-    const unit = unitOf(values.unit, values.centre, unknown.has('unit'), scope);
-    if (unit === null || unknown.has('when') || !values.centre || !values.diameter) return null;
-    return {
-      shape: 'hole',
-      id: values.id?.value ?? null,
-      label: found.labelText,
-      centre: pointIn(values.centre.value, unit),
-      diameter: values.diameter.value.base,
-      for: values.for?.value ?? null,
-      when: values.when,
-      at: found.at,
-    };
-  },
-});
-
-const slot = directive({
-  name: 'slot',
-  form: 'leaf',
-  label: 'required',
-  attributes: {
-    id,
-    from: required(onePoint),
-    to: required(onePoint),
-    unit: coordinateUnit,
-    width: required(size('length')),
-    for: ref,
-    when,
-  },
-  summary: 'A hole with straight sides and round ends, from the centre of one end to that of the other.',
-  example: '::slot[Cable slot]{#cable from="0,0" to="40,0" unit=mm width="12 mm"}',
-  build: ({ values, unknown, directive: found, scope }): CutShape | null => {
-    const unit = unitOf(values.unit, values.from, unknown.has('unit'), scope);
-    if (unit === null || unknown.has('when') || !values.from || !values.to || !values.width) return null;
-    return {
-      shape: 'slot',
-      id: values.id?.value ?? null,
-      label: found.labelText,
-      from: pointIn(values.from.value, unit),
-      to: pointIn(values.to.value, unit),
-      width: values.width.value.base,
-      for: values.for?.value ?? null,
-      when: values.when,
-      at: found.at,
-    };
-  },
-});
-
-const pattern = directive({
-  name: 'pattern',
-  form: 'leaf',
-  label: 'required',
-  attributes: {
-    id,
-    count: required(wholeNumber(2, 9_999)),
-    diameter: required(size('length')),
-    along: points,
-    centre: onePoint,
-    circle: size('length'),
-    start: quantity('angle'),
-    unit: coordinateUnit,
-    for: ref,
-    when,
-  },
-  summary: 'Equal holes, evenly spaced along a line or on a circle.',
-  example:
-    '::pattern[Vent holes]{#vents count=6 diameter="5 mm" centre="0,0" unit=mm circle="100 mm" start="0 deg"}',
-  build: ({ values, unknown, directive: found, scope }): CutShape | null => {
-    if (!values.count || !values.diameter || unknown.has('when')) return null;
-    if (values.along && (values.centre || values.circle)) {
-      const message =
-        'this pattern has both a line and a circle; keep along="…", or centre="…" with circle="…"';
-      scope.report(finding(patternShapeless, found.nameAt, message));
-      return null;
-    }
-    const unit = unitOf(values.unit, values.along ?? values.centre, unknown.has('unit'), scope);
-    const layout = unit === null ? null : layoutOf(values, unit);
-    if (!layout) {
-      const placed = values.along ?? values.centre;
-      if (unknown.size === 0 && (unit !== null || !placed)) {
-        const message = 'this pattern needs along="x,y x,y", or centre="x,y" with circle="100 mm"';
-        scope.report(finding(patternShapeless, found.nameAt, message));
-      }
-      return null;
-    }
-    return {
-      shape: 'pattern',
-      id: values.id?.value ?? null,
-      label: found.labelText,
-      count: values.count.value,
-      diameter: values.diameter.value.base,
-      layout,
-      for: values.for?.value ?? null,
-      when: values.when,
-      at: found.at,
-    };
-  },
-});
-
-function layoutOf(
-  values: {
-    readonly along: Written<readonly Parameters<typeof pointIn>[0][]> | null;
-    readonly centre: Written<Parameters<typeof pointIn>[0]> | null;
-    readonly circle: Written<{ readonly base: CutHole['diameter'] }> | null;
-    readonly start: Written<{ readonly base: ReturnType<typeof base<'angle'>> }> | null;
-  },
-  unit: number,
-): CutPattern['layout'] | null {
-  const [from, to, more] = values.along?.value ?? [];
-  if (from && to && !more) return { kind: 'line', from: pointIn(from, unit), to: pointIn(to, unit) };
-  if (!values.centre || !values.circle) return null;
-  return {
-    kind: 'circle',
-    centre: pointIn(values.centre.value, unit),
-    circle: values.circle.value.base,
-    start: values.start?.value.base ?? base<'angle'>(0),
-  };
-}
-
 const arc = directive({
   name: 'arc',
   form: 'leaf',
@@ -297,12 +129,4 @@ const keepOut = directive({
 });
 
 /** What may stand in a cut template. */
-export const cutShapes: readonly DirectiveReader<CutShape>[] = [
-  datum,
-  outline,
-  hole,
-  slot,
-  pattern,
-  arc,
-  keepOut,
-];
+export const cutShapes: readonly DirectiveReader<CutShape>[] = [datum, outline, ...cutHoles, arc, keepOut];

@@ -3,7 +3,7 @@ import type { SheetContext } from '../cut/job.ts';
 import type { Bit } from '../cut/lint.ts';
 import { type Fonts, metricsOf } from '../cut/metrics.ts';
 import { resolve } from '../cut/resolve.ts';
-import type { Resolved } from '../cut/resolved.ts';
+import { type Resolved, wordsOf } from '../cut/resolved.ts';
 import { LETTERS_MISSING, SHEETS_TOO_MANY } from '../cut/rules.ts';
 import { MOST_SHEETS } from '../cut/sheet-count.ts';
 import { tooManySheets } from '../cut/sheets.ts';
@@ -81,8 +81,7 @@ function eachOnce(drawn: readonly Judged[], guide: Guide, job: Job): readonly Fi
 
 function reportSheets(resolved: Resolved, context: SheetContext, report: Report): void {
   const { metrics, papers } = context;
-  const labels = [...resolved.datums, ...resolved.cuts, ...resolved.keepOuts].map(({ label }) => label);
-  const lacking = new Set([resolved.title, ...labels].flatMap((text) => metrics.lacks(text)));
+  const lacking = new Set(wordsOf(resolved).flatMap((text) => metrics.lacks(text)));
   if (lacking.size > 0) {
     const letters = [...lacking].map((letter) => `“${letter}”`).join(' ');
     report(

@@ -105,7 +105,7 @@ describe('cut', () => {
     await one.change(
       'example/guide.md',
       '-180,60 180,60 180,420 -180,420',
-      '-1300,60 1300,60 1300,2100 -1300,2100',
+      '-1300,100 1300,100 1300,2140 -1300,2140',
     );
     const { code, out } = await cut(one, 'example', 'opening', '--paper', 'a4', '--out', 'small');
     expect(code).toBe(1);

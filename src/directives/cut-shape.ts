@@ -1,0 +1,37 @@
+import { finding } from '../diagnostics/rule-card.ts';
+import type {
+  CutArc,
+  CutDatum,
+  CutHole,
+  CutOutline,
+  CutPattern,
+  CutSlot,
+  KeepOut,
+} from '../model/cut-template.ts';
+import type { Written } from '../source/span.ts';
+import type { Scope } from './directive.ts';
+import { coordinatesUnitless } from './rules/coordinates-unitless.ts';
+
+/** One thing that stands in a cut template. */
+export type CutShape =
+  | ({ readonly shape: 'datum' } & CutDatum)
+  | { readonly shape: 'outline' | 'panel'; readonly outline: CutOutline }
+  | ({ readonly shape: 'hole' } & CutHole)
+  | ({ readonly shape: 'slot' } & CutSlot)
+  | ({ readonly shape: 'pattern' } & CutPattern)
+  | ({ readonly shape: 'arc' } & CutArc)
+  | ({ readonly shape: 'keep-out' } & KeepOut);
+
+/** Millimetres to one of the directive's unit; `null`, and a finding, where coordinates stand without one. */
+export function unitOf(
+  written: Written<number> | null,
+  coordinates: Written<unknown> | null,
+  unread: boolean,
+  scope: Scope,
+): number | null {
+  if (written) return written.value;
+  if (!coordinates || unread) return null;
+  const message = 'these coordinates have no unit; write unit=mm (or in) on the same line';
+  scope.report(finding(coordinatesUnitless, coordinates.at, message));
+  return null;
+}
