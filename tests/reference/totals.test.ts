@@ -209,7 +209,7 @@ describe('the totals that the demo prints', () => {
       plan.gather.kit.map(({ item }) => {
         const declared = json.items.find(({ id }) => id === item);
         const row = html.split(`id="item_${item}"`)[1]?.split('</tr>')[0] ?? '';
-        const count = /<td><span>(\d+)/.exec(row)?.[1];
+        const count = /<td class="amount"><span>(\d+)/.exec(row)?.[1];
         return [item, Number(count), (declared?.count ?? 0) * (declared?.side === 'each' ? 2 : 1)];
       }),
     );
