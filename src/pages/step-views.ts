@@ -30,6 +30,18 @@ export interface BenchLine extends VaryingView {
   readonly label: string;
 }
 
+/** What a torque wrench is set to with a crowfoot on it: pass by pass, in both systems of units. */
+export interface WrenchSetting {
+  /** "13 mm crowfoot". */
+  readonly crowfoot: string;
+  /** With the crowfoot in line with the wrench. */
+  readonly inLine: string;
+  /** "25 N·m × 280 mm ÷ (280 mm + 40 mm)": how `inLine` is worked out. */
+  readonly formula: string;
+  /** With the crowfoot at a right angle to the wrench: the torque itself. */
+  readonly square: string;
+}
+
 /** A torque that the step sets. */
 export interface TorqueView extends Shown {
   /** Of the fastener. */
@@ -37,7 +49,6 @@ export interface TorqueView extends Shown {
   /** "4 M8 flange nuts". */
   readonly item: string;
   readonly torque: string;
-  /** What the wrench is set to with a crowfoot; `null` without one. */
-  readonly setting: string | null;
+  readonly setting: WrenchSetting | null;
   readonly pattern: string | null;
 }

@@ -4,7 +4,7 @@ import type { GuideContext } from './context.ts';
 import { always, shownWhen } from './plans.ts';
 import type { TorqueView } from './step-views.ts';
 import { tightenedIn } from './tightening.ts';
-import { settingInWords } from './wrench-setting.ts';
+import { wrenchSetting } from './wrench-setting.ts';
 
 /** The torques that a step sets, with their order of tightening. */
 export function torquesOf(step: Step, context: GuideContext): readonly TorqueView[] {
@@ -18,7 +18,7 @@ export function torquesOf(step: Step, context: GuideContext): readonly TorqueVie
       id: item.id,
       item: all === 1 ? item.noun.singular : `${all} ${item.noun.plural}`,
       torque: itemTorqueWords(item),
-      setting: crowfoot && settingInWords(item.torque.value, crowfoot),
+      setting: crowfoot && wrenchSetting(item.torque.value, crowfoot),
       pattern: item.pattern && count > 1 ? patternWords(item.pattern.value) : null,
     };
   });

@@ -44,13 +44,9 @@ it('a template has a table of what it cuts, and a hole that is named leads to it
       rest?.replace(/<[^>]+>/g, '|').replace(/\s/g, ' '),
     ]),
   ).toEqual([
-    [
-      undefined,
-      'A',
-      '|Cable slot||8 mm (5/16 in) wide, 30 mm (1 3/16 in) between the centres of its ends|||',
-    ],
-    ['id="item_relay-hole"', 'B', '|Relay hole |(with front fog lamps)|||Ø 8 mm (5/16 in)||relay|'],
-    ['id="item_row"', 'C–E', '|Row of bolt holes||3 × Ø 8 mm (5/16 in)||bolt|'],
+    [undefined, 'A', '|Cable slot||8 mm (5/16 in) wide, 30 mm (1 3/16 in) between the centres of its ends|'],
+    ['id="item_relay-hole"', 'B', '|Relay hole |(with front fog lamps)||for the relay|||Ø 8 mm (5/16 in)|'],
+    ['id="item_row"', 'C–E', '|Row of bolt holes|for the bolt|||3 × Ø 8 mm (5/16 in)|'],
   ]);
   expect(page).toContain('Begin with the <a class="item" href="#item_row">row of bolt holes</a>.');
 });

@@ -26,13 +26,13 @@ async function settingOf(guide: string): Promise<string> {
 // 40 lbf·ft, L 12 in, E 4 in: set 30 lbf·ft (TM 9-2350-277-40&P p. 44).
 it('a step that tightens with a crowfoot prints what the wrench is set to, and how that is worked out', async () => {
   expect(await settingOf(body('40 lbf·ft'))).toBe(
-    '<br>With the 13 mm crowfoot in line with the wrench, set it to 30 lbf·ft (40.7 N·m), which is 40 lbf·ft × 12 in ÷ (12 in + 4 in). With the 13 mm crowfoot at 90° to the wrench, set it to 40 lbf·ft (54.2 N·m). What the maker of the wrench says comes first.',
+    '<br>Set the wrench to <strong>30 lbf·ft (40.7 N·m)</strong> with the 13 mm crowfoot in line with it (40 lbf·ft × 12 in ÷ (12 in + 4 in)), or to <strong>40 lbf·ft (54.2 N·m)</strong> with the 13 mm crowfoot at 90° to it. What the maker of the wrench says comes first.',
   );
 });
 
 it('each pass has its own setting, and an angle has none', async () => {
   expect(await settingOf(body('20 lbf·ft, 40 lbf·ft, +90°'))).toContain(
-    'set it to 15 lbf·ft (20.3 N·m), which is 20 lbf·ft × 12 in ÷ (12 in + 4 in), then to 30 lbf·ft',
+    '<strong>15 lbf·ft (20.3 N·m), then to 30 lbf·ft (40.7 N·m)</strong> with the 13 mm crowfoot in line with it (20 lbf·ft × 12 in ÷ (12 in + 4 in); 40 lbf·ft × 12 in ÷ (12 in + 4 in))',
   );
 });
 
