@@ -2,7 +2,7 @@ import { isFixing, itemTorqueWords, listed, lowered } from '../job/index.ts';
 import type { Item } from '../model/item.ts';
 import type { GatherList, GatherSupply, GatherTool, Plan } from '../model/job.ts';
 import { formatDrive } from '../trade/drives.ts';
-import { convert, formatBoth, formatQuantity, quantityOf } from '../units/format.ts';
+import { convert, formatBoth, quantityOf } from '../units/format.ts';
 import { type GuideContext, stepRefs } from './context.ts';
 import { mergeSets } from './gather-sets.ts';
 import type { GatherRow, GatherView } from './list-views.ts';
@@ -121,6 +121,6 @@ function usedAmounts(context: GuideContext, id: string): readonly VaryingView[] 
     if (!line?.declared || line.used === null) return null;
     const { declared, used } = line;
     const value = convert({ ...declared, base: used as typeof declared.base }, declared.unit);
-    return formatQuantity(quantityOf(declared.dimension, value, declared.unit));
+    return formatBoth(quantityOf(declared.dimension, value, declared.unit));
   });
 }

@@ -197,7 +197,8 @@ describe('the totals that the demo prints', () => {
         const row = html.split(`id="item_${item}"`)[1]?.split('</tr>')[0] ?? '';
         const [said = ''] = shownLines(row.split('the steps use ')[1] ?? '', 'span', plan.index);
         const inUnit = used / (declared.base / Number(declared.written));
-        return [[item, said.replaceAll('\u00a0', ' '), `${Number(inUnit.toPrecision(3))} ${declared.unit}`]];
+        const own = said.replaceAll('\u00a0', ' ').replace(/ \(.*\)$/, '');
+        return [[item, own, `${Number(inUnit.toPrecision(3))} ${declared.unit}`]];
       });
     });
     expect(printed.length).toBeGreaterThan(10);
