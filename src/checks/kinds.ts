@@ -27,6 +27,7 @@ export function placeOf(target: Target): Span {
 
 /** A kind with its article, as a sentence has it: "a part", "a kit item". */
 export function articled(kind: string): string {
+  if (kind === 'wear') return 'protective equipment';
   const noun = kind === 'kit' ? 'kit item' : kind;
   return `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
 }

@@ -33,6 +33,8 @@ export const linkMissing: PageRule = {
 
 function missing(page: Page, shop: Shop, link: LinkFact, path: string | null) {
   if (path === null) return finding(card, link.at, `"${link.href}" leads out of the workspace`);
+  if (link.href.startsWith('www.'))
+    return finding(card, link.at, `an address on the web begins with https://, as in https://${link.href}`);
   const pages = [...shop.files.keys()].filter((file) => file.endsWith('.md') && file !== page.file);
   const inFolder = pages.filter((file) => posix.dirname(file) === path.replace(/\/$/, ''));
   const near = inFolder[0] ?? nearest(path, pages)[0];

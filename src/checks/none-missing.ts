@@ -1,5 +1,7 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
+import { findTarget } from '../job/index.ts';
 import { declaredOf, leafOf, noneKinds } from './none-kinds.ts';
+import { referencesOf } from './references.ts';
 import type { Rule } from './rule.ts';
 
 const everything =
@@ -20,10 +22,13 @@ const card: RuleCard = {
 export const noneMissing: Rule = {
   card,
   run: ({ guide, lost }, report) => {
-    if (lost.declarations.has('none')) return;
+    if (lost.declarations.has('none') || lost.declarations.has('procedure')) return;
+    const missing = referencesOf(guide).filter(({ ref }) => findTarget(guide, ref.value) === null);
     for (const kind of noneKinds) {
       const silent = declaredOf(guide, kind).length === 0 && !guide.nones.some(({ of }) => of === kind);
       if (!silent || lost.declarations.has(leafOf(kind))) continue;
+      // What is named without being declared is told by its name.
+      if (missing.some(({ wanted }) => wanted === leafOf(kind))) continue;
       const message = `no ${kind} declared; where none ${kind === 'kit' ? 'is' : 'are'} needed, say ::none{of=${kind}}`;
       report(finding(card, guide.title.at, message));
     }

@@ -43,6 +43,8 @@ function describe({ path, src }: PictureFact, likely: string | undefined): strin
   if (likely?.toLowerCase() === src.value.toLowerCase())
     return `the picture is called "${likely}"; small letters and capitals are told apart`;
   if (path !== null) return `there is no picture "${src.value}"; looked for ${path}`;
+  if (/^https?:/i.test(src.value))
+    return 'a picture is never fetched from the web; put a copy of it beside the guide';
   return `"${src.value}" lies outside the workspace; put the picture beside the guide`;
 }
 

@@ -45,6 +45,10 @@ export const refs: AttributeType<readonly Ref[]> = {
   read: (text, at) => {
     const list: Ref[] = [];
     for (const word of wordsOf(text, at)) {
+      const parts = word.value.split(',').filter((part) => part !== '');
+      if (parts.length > 0 && word.value.includes(',') && parts.every((part) => ID.test(part))) {
+        return bad('ids stand apart by spaces, not by commas', parts.join(' '), word.at);
+      }
       if (!ID.test(word.value)) {
         return bad(
           `"${word.value}" is not an id; ids are lower-case and stand apart by spaces`,

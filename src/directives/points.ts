@@ -43,7 +43,11 @@ function readPoints(text: string, at: Span, radii: boolean): Reading<readonly Ty
     }
     const comma = /^-?\d+,\d+,-?\d+/.test(word.value) ? '; decimals have a point, as in "0.5,40"' : '';
     const form = radii ? 'a point "x,y" or a corner\'s radius after it, "r6",' : 'a point "x,y"';
-    return bad(`"${word.value}" was found where ${form} was expected${comma}`, undefined, word.at);
+    return bad(
+      `"${word.value}" was found where ${form} was expected${comma}${/,$/.test(word.value) ? '; no space stands after the comma' : ''}`,
+      undefined,
+      word.at,
+    );
   }
   return points.length > 0 ? good(points) : bad('the value is empty; points "x,y" were expected');
 }

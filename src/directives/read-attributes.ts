@@ -146,7 +146,7 @@ function reportMissing(
   for (const [name, type] of Object.entries(spec.attributes)) {
     if (!type.required || seen.has(name)) continue;
     // It may be written under the name that has just been told of as unknown.
-    if (strange && name !== 'id') continue;
+    if ((strange || (spec.label === 'none' && found.label)) && name !== 'id') continue;
     if (name === 'id' && bare) {
       const suggestion = { at: bare.nameAt, text: `#${bare.name}` };
       report(finding(attributeMissing, bare.nameAt, 'an id in braces begins with #', { suggestion }));
@@ -164,6 +164,10 @@ function reportLabel(spec: Described, found: Directive, report: Report): void {
     report(finding(labelMissing, found.nameAt, `this ${spec.name} lacks its label, in square brackets`));
   }
   if (spec.label === 'none' && found.label !== null) {
-    report(finding(labelUnwanted, found.labelAt, `${spec.name} takes no label in square brackets`));
+    const [wanted] = Object.entries(spec.attributes).flatMap(([name, { required }]) =>
+      required ? [name] : [],
+    );
+    const instead = wanted === undefined ? '' : `; write {${wanted}=…}`;
+    report(finding(labelUnwanted, found.labelAt, `${spec.name} takes no label in square brackets${instead}`));
   }
 }

@@ -30,7 +30,7 @@ export const tool = directive({
     const owned = scope.crib.get(values.id.value);
     const known = owned?.kind === 'tool' ? owned : undefined;
     const noun = labelled(found.labelText, known?.noun);
-    if (!noun) return unlisted('tool', values.id, scope);
+    if (!noun) return unlisted('tool', values.id, found.nameAt, scope);
     return {
       ...itemBase('tool', read, values.id, noun),
       // What the crib says of it and cannot be read is unknown here too.

@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
-import type { Written } from '../source/span.ts';
+import type { Span, Written } from '../source/span.ts';
 import type { Scope } from './directive.ts';
 import { itemUnlabelled } from './rules/item-unlabelled.ts';
 import { toolUnlisted } from './rules/tool-unlisted.ts';
@@ -24,7 +24,12 @@ export function unnamed(id: Written<string>, scope: Scope): null {
 }
 
 /** The same for what the tool crib would name. */
-export function unlisted(what: 'tool' | 'wear', id: Written<string>, scope: Scope): null {
+export function unlisted(what: 'tool' | 'wear', id: Written<string>, at: Span, scope: Scope): null {
+  if (scope.crib.get(id.value)?.kind === 'wear') {
+    const message = `"${id.value}" is protective equipment in the tool crib: declare it with ::wear{#${id.value}}`;
+    scope.report(finding(toolUnlisted, at, message, { suggestion: { at, text: 'wear' } }));
+    return null;
+  }
   return reported(toolUnlisted, what, id, 'in the tool crib', scope.crib.keys(), scope);
 }
 

@@ -17,7 +17,7 @@ export const wear = directive({
     if (!values.id) return null;
     const known = scope.crib.get(values.id.value);
     const noun = labelled(found.labelText, known?.noun);
-    if (!noun) return unlisted('wear', values.id, scope);
+    if (!noun) return unlisted('wear', values.id, found.nameAt, scope);
     const synonyms = values.synonyms?.value ?? known?.synonyms ?? [];
     return { ...itemBase('wear', read, values.id, noun), synonyms };
   },

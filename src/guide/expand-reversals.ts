@@ -82,6 +82,8 @@ function sourceOf(
   const ids = brought.get(of.value) ?? [of.value];
   const found = steps.filter(({ id }) => ids.includes(id));
   if (found.length > 0) return { steps: found, guards: [] };
+  // A procedure that brought nothing has its own finding.
+  if (brought.has(of.value)) return null;
   const source = steps.find(({ id }) => of.value === `refit-${id}`);
   if (source) {
     report(

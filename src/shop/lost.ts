@@ -36,7 +36,10 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
     if (severity !== 'error' || !source) continue;
     conditions ||=
       code === conditionUnreadable.code || /^when: | lacks "when"|attribute of where$/.test(message);
+    if (code.startsWith('procedure-') || !broughtFrom(at.file, guide)) declarations.add('procedure');
     if (suggestion) ids.add(suggestion.text.replace(/^ *\{?#|\}$/g, ''));
+    // What was meant for another list is missing there.
+    if (suggestion && withId.has(suggestion.text)) declarations.add(suggestion.text);
     const line = lineText(source, lineColumn(source, at.start).line);
     const name = /^:{2,3}([a-z-]+)/.exec(line)?.[1];
     const named = [...line.matchAll(/#([a-z0-9]+(?:-[a-z0-9]+)*)/g)].flatMap(([, id]) => id ?? []);
@@ -51,6 +54,12 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
     if (unfound || name === cutTemplate.name) nameless.add(name === 'step' ? 'place' : 'thing');
   }
   return { ids, declarations, nameless, conditions };
+}
+
+/** Whether anything of a guide stands in a file: a procedure that cannot be read brings nothing. */
+function broughtFrom(file: string, { file: own, items, sections }: Guide): boolean {
+  const placed = [...items.values(), ...sections.flatMap(({ steps }) => steps)];
+  return file === own || placed.some(({ idAt }) => idAt.file === file);
 }
 
 function isThere(id: string, { items, anchors }: Guide): boolean {

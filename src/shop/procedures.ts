@@ -7,13 +7,18 @@ import { fileId } from './discover.ts';
 import { procedureUnused } from './rules.ts';
 import type { Inspected } from './verdict.ts';
 
-/** Reports procedures that no guide places; silent where a guide could not be read, which may place it. */
+/** Reports procedures that no guide places; silent where a guide has an error, which may be why it seems so. */
 export function reportUnused(
   procedures: readonly string[],
   guides: readonly Inspected<Guide>[],
   report: Report,
 ): void {
-  if (guides.some(({ value }) => value === null)) return;
+  if (
+    guides.some(
+      ({ value, findings }) => value === null || findings.some(({ severity }) => severity === 'error'),
+    )
+  )
+    return;
   const placed = new Set(guides.flatMap(({ value }) => (value ? proceduresOf(value) : [])));
   // One that is placed and gives nothing has been read too: its faults say so.
   const faulty = new Set(guides.flatMap(({ findings }) => findings.map(({ at }) => at.file)));

@@ -61,6 +61,10 @@ function described(fault: Fault, root: unknown, places: YamlPlaces): Finding {
 }
 
 function wrongValue(issue: Issue, path: YamlPath, found: unknown, places: YamlPlaces): Finding {
+  if (issue.code === 'invalid_key') {
+    const message = `"${lastOf(path)}" should be ${issue.issues[0]?.message ?? 'another word'}`;
+    return finding(yamlWrongValue, places.keyAt(path), message);
+  }
   const comment = found === null ? places.commentAt(path) : null;
   if (comment) {
     const message = `"${path.join('.')}" is empty, since YAML takes what follows # for a comment; put it in quotes`;

@@ -94,6 +94,10 @@ const slips: readonly Slip[] = [
   ['wrench-not-named', '{with="torque-60 socket-13"}', '{with=socket-13}'],
   ['kit-left-out', '::kit[Console]{#console}\n', ''],
   ['nuts-never-tightened', ' and then :tighten[nut]{with="torque-60 socket-13"}', ''],
+  ['wear-undeclared', '::wear{#eye-protection}\n', ''],
+  ['wear-as-tool', '::wear{#eye-protection}', '::tool{#eye-protection}'],
+  ['none-with-label', '::none{of=conditions}', '::none[conditions]'],
+  ['ids-with-comma', '{with="torque-60 socket-13"}', '{with=torque-60,socket-13}'],
   ['tool-undeclared', 'behind the edge.', 'behind the edge. Warm it with the :tool[heat-gun].'],
   ['removal-forgotten', ':remove[edge-clip] and ', 'Mind the :fastener[edge-clip]. '],
   ['fastener-never-back', '::reverse{of=strip-down}', '::reverse{of=strip-down except=edge}'],
@@ -121,10 +125,12 @@ const slips: readonly Slip[] = [
   // Pictures and links
   ['picture-missing', figure, 'src=pictures/edges.svg'],
   ['picture-in-other-case', figure, 'src=pictures/Edge.svg'],
+  ['picture-of-the-web', figure, 'src=https://pictures.example/edge.jpg'],
   ['picture-with-backslash', figure, 'src=pictures\\edge.svg'],
   ['picture-without-words', ' alt="Lower edge of the cover, seen from below"', ''],
   ['figure-without-picture', 'src=pictures/edge.svg ', ''],
   ['figure-key-without-mark', '- :mark[A]{at="31%,44%"} lever', '- lever'],
+  ['link-without-https', 'Hold the', 'As [they say](www.example.com). Hold the'],
   ['link-to-nowhere', 'Hold the', 'As [before](#strip). Hold the'],
   // Front matter and lists
   [
@@ -151,7 +157,30 @@ const slips: readonly Slip[] = [
 
 const words = (path: string) => Buffer.from(sound[path] ?? []).toString();
 
+/** The strip-down of the guide as a procedure that it places. */
+const stripDown = words(guide).split(/(?=::step\[Free)|(?=## Cut)/)[1] ?? '';
+const steps = stripDown.replace('src=', 'src=../console/');
+const procedure = `---\ntitle: Lower cover off\noptions:\n  fog: Front fog lamps\n---\n\n${steps}`;
+const placing = (of: string) =>
+  words(guide).replace(stripDown, () => `::procedure{${of} options="fog=fog"}\n\n`);
+const placed = { [guide]: placing('of=cover-off'), 'procedures/cover-off.md': procedure };
+
 const fileSlips: readonly FileSlip[] = [
+  ['procedure-misnamed', { ...placed, [guide]: placing('of=cover-of') }],
+  ['procedure-without-of', { ...placed, [guide]: placing('#cover-off') }],
+  [
+    'procedure-file-misnamed',
+    { ...placed, 'procedures/cover-off.md': null, 'procedures/cover.md': procedure },
+  ],
+  ['procedure-without-front-matter', { ...placed, 'procedures/cover-off.md': steps }],
+  [
+    'procedure-step-misspelt',
+    { ...placed, 'procedures/cover-off.md': procedure.replace('::step', '::stpe') },
+  ],
+  [
+    'procedure-id-misspelt',
+    { ...placed, 'procedures/cover-off.md': procedure.replace('[edge-clip]', '[edge-clop]') },
+  ],
   ['crib-missing', { 'tools.yaml': null }],
   ['crib-of-another-ending', { 'tools.yaml': null, 'tools.yml': words('tools.yaml') }],
   ['types-missing', { 'fasteners.yaml': null }],
@@ -177,6 +206,7 @@ const understood: readonly Slip[] = [
 describe('a slip of a new author', () => {
   it('is none in the guide that all of them start from', async () => {
     expect(await told(sound)).toBe('');
+    expect(await told({ ...sound, ...placed })).toBe('');
   });
 
   for (const [name, from, to, file] of slips) {

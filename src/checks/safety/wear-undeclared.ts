@@ -1,6 +1,7 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import type { Wear } from '../../model/item.ts';
 import { actionsWritten } from '../actions-written.ts';
+import { referencesOf } from '../references.ts';
 import type { Rule } from '../rule.ts';
 
 const templateText = `:::cut-template[Notch]{#notch panel=cover face=outside}
@@ -27,6 +28,9 @@ export const wearUndeclared: Rule = {
   card,
   run: ({ guide, shop, lost }, report) => {
     if (lost.declarations.has('wear')) return;
+    // Protection that is named without being declared is told by its name.
+    if (referencesOf(guide).some(({ ref, wanted }) => wanted === 'wear' && !guide.items.has(ref.value)))
+      return;
     const throwsChips = actionsWritten(guide).find(
       ({ action: { verb } }) => verb === 'cut' || verb === 'drill',
     );
