@@ -7,7 +7,7 @@ const card: RuleCard = {
   code: 'item-unused',
   severity: 'warning',
   title: 'Something is declared and no step uses it',
-  why: 'The technician fetches what the gather list names. What no step uses is carried for nothing, or a step has been forgotten.',
+  why: 'The technician fetches what the gather list names. What no step uses is carried for nothing, or a step has been forgotten. It is told once the guide has no error, since the error may be why it seems unused.',
   bad: '::tool[Trim lever]{#trim-lever}\n::tool[Heat gun]{#heat-gun}\n\n::step[Free the arch edge]{#arch}\n\nWork the :tool[trim-lever] behind the edge.',
   good: '::tool[Trim lever]{#trim-lever}\n::tool[Heat gun]{#heat-gun}\n\n::step[Free the arch edge]{#arch}\n\nWarm it with the :tool[heat-gun], then work the :tool[trim-lever] behind the edge.',
 };

@@ -1,19 +1,16 @@
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { nearest } from '../diagnostics/suggest.ts';
 import type { Written } from '../source/span.ts';
 import type { Attribute, Directive } from '../syntax/tree.ts';
 import type { AttributeType, AttributeTypes } from './attribute.ts';
+import { bareId, brokenId, type Described, strayComma, unknownAttribute } from './attribute-slips.ts';
 import { idLike } from './attribute-types.ts';
-import type { DirectiveSpec, Values } from './directive-spec.ts';
+import type { Values } from './directive-spec.ts';
 import { attributeMissing } from './rules/attribute-missing.ts';
 import { attributeRepeated } from './rules/attribute-repeated.ts';
-import { attributeUnknown } from './rules/attribute-unknown.ts';
 import { attributeValue } from './rules/attribute-value.ts';
 import { labelMissing } from './rules/label-missing.ts';
 import { labelUnwanted } from './rules/label-unwanted.ts';
-
-type Described = Pick<DirectiveSpec<AttributeTypes, unknown>, 'name' | 'form' | 'label' | 'attributes'>;
 
 /** Reads a directive's attributes by their types and reports everything that does not fit. */
 export function readAttributes<A extends AttributeTypes>(
@@ -52,8 +49,7 @@ export function readAttributes<A extends AttributeTypes>(
     else unknown.add(attribute.name);
   }
 
-  const strange = found.attributes.some(({ name }) => !Object.hasOwn(spec.attributes, name));
-  reportMissing(spec, found, seen, bare, strange, report);
+  reportMissing(spec, found, report);
   reportLabel(spec, found, report);
   // The loop above gives each name of the spec a value of its own type.
   return { values: values as Values<A>, unknown };
@@ -89,64 +85,15 @@ function readValue(
   return null;
 }
 
-/** `people=2, time="4 min"`: the comma that would have been right elsewhere. */
-function strayComma({ value, valueAt }: Attribute, type: AttributeType<unknown>) {
-  if (!value?.endsWith(',') || !type.read(value.slice(0, -1), valueAt).ok) return null;
-  const at = { ...valueAt, start: valueAt.end - 1 };
-  const message = 'attributes are separated by spaces, not by commas';
-  return finding(attributeValue, at, message, { suggestion: { at, text: '' } });
-}
-
-/** `{cover count=2}`: an id without its sign. */
-function bareId(spec: Described, found: Directive) {
-  const [first] = found.attributes;
-  const wanted = spec.attributes.id?.required && !found.attributes.some(({ name }) => name === 'id');
-  return wanted && first?.value === null && !Object.hasOwn(spec.attributes, first.name) ? first : undefined;
-}
-
-/** `{#front cover}`: the rest of an id that was written with a space. */
-function brokenId({ value, name, nameAt }: Attribute, id: Attribute | undefined) {
-  if (value !== null || !id?.value || nameAt.start !== id.valueAt.end + 1 || name.includes(':')) return null;
-  const at = { ...nameAt, start: id.valueAt.start };
-  const message = `an id holds no spaces; "${name}" is taken for an attribute`;
-  return finding(attributeUnknown, at, message, { suggestion: { at, text: `${id.value}-${name}` } });
-}
-
-function unknownAttribute(spec: Described, attribute: Attribute) {
-  const names = Object.keys(spec.attributes);
-  const [, name = '', value] = /^([a-z-]+):(.+)$/.exec(attribute.name) ?? [];
-  if (names.includes(name)) {
-    const suggestion = { at: attribute.nameAt, text: `${name}=${value}` };
-    return finding(
-      attributeUnknown,
-      attribute.nameAt,
-      `a value follows "${name}" with = and not with a colon`,
-      { suggestion },
-    );
-  }
-  const likely = nearest(attribute.name, names)[0];
-  return finding(
-    attributeUnknown,
-    attribute.nameAt,
-    `"${attribute.name}" is not an attribute of ${spec.name}`,
-    likely
-      ? { suggestion: { at: attribute.nameAt, text: likely } }
-      : { notes: [{ message: `${spec.name} takes ${names.join(', ')}` }] },
-  );
-}
-
-function reportMissing(
-  spec: Described,
-  found: Directive,
-  seen: ReadonlyMap<string, Attribute>,
-  bare: Attribute | undefined,
-  strange: boolean,
-  report: Report,
-): void {
+function reportMissing(spec: Described, found: Directive, report: Report): void {
+  const written = found.attributes.map(({ name }) => name);
+  // It may be written under the name that is told of as unknown, or as a label that is not wanted.
+  const elsewhere =
+    written.some((name) => !Object.hasOwn(spec.attributes, name)) ||
+    (spec.label === 'none' && found.label !== null);
+  const bare = bareId(spec, found);
   for (const [name, type] of Object.entries(spec.attributes)) {
-    if (!type.required || seen.has(name)) continue;
-    // It may be written under the name that has just been told of as unknown.
-    if ((strange || (spec.label === 'none' && found.label)) && name !== 'id') continue;
+    if (!type.required || written.includes(name) || (elsewhere && name !== 'id')) continue;
     if (name === 'id' && bare) {
       const suggestion = { at: bare.nameAt, text: `#${bare.name}` };
       report(finding(attributeMissing, bare.nameAt, 'an id in braces begins with #', { suggestion }));
