@@ -179,7 +179,8 @@ describe('what is damaged', () => {
         const derived = await derivePictures(bytes, 'p', { crop: null, blur: [], zoom: null }, noCache);
         if (seen.ok) expect(seen.value.width).toBeGreaterThan(0);
         else expect(seen.problems.length).toBe(1);
-        if (derived.ok) expect(derived.value.files.length).toBeGreaterThanOrEqual(3);
+        // At least one for screens and one for paper.
+        if (derived.ok) expect(derived.value.files.length).toBeGreaterThanOrEqual(2);
       }),
       { numRuns: 60 },
     );
