@@ -28,4 +28,4 @@ npm ci --no-audit --no-fund
 npm run lint
 npm run build
 # Generous, since the machine may be busy: a test that hangs fails all the same.
-exec npx vitest run --testTimeout=60000 --hookTimeout=60000 "$@"
+exec npx vitest run --maxWorkers=100% --testTimeout=60000 --hookTimeout=60000 "$@"
