@@ -37,14 +37,20 @@ export function readPlatform(source: SourceFile, context: GuideContext, report: 
       report(finding(misplaced, item.at, message));
     }
   }
-  const sections = draft.sections.map(({ id, title, titleText, intro }) => ({
+  const starts = [0, ...draft.sections.map(({ at }) => at.start), source.text.length + 1];
+  const partsUnder = (heading: number) =>
+    [...parts.values()]
+      .filter(({ at }) => at.start >= (starts[heading] ?? 0) && at.start < (starts[heading + 1] ?? 0))
+      .map(({ id }) => id);
+  const sections = draft.sections.map(({ id, title, titleText, intro }, index) => ({
     id: id === '' ? null : id,
     title,
     titleText,
     blocks: intro,
+    parts: partsUnder(index + 1),
   }));
-  const untitled =
-    draft.opening.length > 0 ? [{ id: null, title: [], titleText: '', blocks: draft.opening }] : [];
+  const opening = { id: null, title: [], titleText: '', blocks: draft.opening, parts: partsUnder(0) };
+  const untitled = opening.blocks.length + opening.parts.length > 0 ? [opening] : [];
   const all = [...untitled, ...sections];
   return {
     id: posix.basename(source.path, '.md'),

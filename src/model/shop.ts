@@ -61,4 +61,6 @@ export interface PlatformSection {
   readonly title: Prose;
   readonly titleText: string;
   readonly blocks: readonly Block[];
+  /** Ids of the parts that are declared under it. */
+  readonly parts: readonly string[];
 }

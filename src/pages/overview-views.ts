@@ -24,6 +24,13 @@ export interface GuideEntry {
   readonly builds: string;
 }
 
+/** A part that the guides of a platform share. */
+export interface PlatformPart {
+  readonly name: string;
+  /** Its row in each guide that handles it. */
+  readonly guides: readonly LinkView[];
+}
+
 /** A vehicle platform with the guides that there are for it. */
 export interface PlatformView {
   readonly frame: FrameView;
@@ -31,10 +38,12 @@ export interface PlatformView {
   readonly options: readonly { readonly name: string; readonly choices: string }[];
   /** What stands before its first heading. */
   readonly opening: readonly BlockView[];
+  readonly openingParts: readonly PlatformPart[];
   readonly sections: readonly {
     readonly id: string | null;
     readonly title: Markup;
     readonly blocks: readonly BlockView[];
+    readonly parts: readonly PlatformPart[];
   }[];
   readonly guides: readonly GuideEntry[];
 }

@@ -384,12 +384,19 @@ const platform: Platform = {
   links: [],
   pictures: [],
   sections: [
-    { id: null, title: [], titleText: '', blocks: [paragraph(say('The Dray is an invented panel van.'))] },
+    {
+      id: null,
+      title: [],
+      titleText: '',
+      blocks: [paragraph(say('The Dray is an invented panel van.'))],
+      parts: [],
+    },
     {
       id: 'know',
       title: [say('What to know before you start')],
       titleText: 'What to know before you start',
       blocks: [paragraph(say('The battery is on the left.'))],
+      parts: [],
     },
   ],
 };

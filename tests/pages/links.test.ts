@@ -44,3 +44,33 @@ it('a heading over steps of other builds alone goes with them', async () => {
   expect(page).toMatch(/<section class="part" id="extra" aria-labelledby="extra_title" data-plans="0">/);
   expect(page).toMatch(/<section class="part" id="off" aria-labelledby="off_title">/);
 });
+
+it('a platform lists its parts where they are declared, each with the guides that handle it', async () => {
+  const platform = `---
+title: Example van
+options:
+  fog: Front fog lamps
+---
+
+A van.
+
+## Shared parts {#parts}
+
+::part[Headlining]{#headlining}
+::part[Roof panel]{#roof}
+`;
+  const work =
+    '::none{of=tools}\n::none{of=kit}\n::part{#headlining}\n\n::step[Lower it]{#lower}\n\n:remove[headlining]. :refit[headlining].\n';
+  const found = await bench(
+    exampleWorkspace({ 'platforms/example-van.md': platform, 'example/guide.md': work }),
+  );
+  const { code, out } = await found.build();
+  expect([code, out]).toEqual([0, expect.stringContaining('no errors')]);
+  const page = await found.page('platforms/example-van/index.html');
+  const shared = page.slice(page.indexOf('id="parts"'));
+  expect(shared).toContain(
+    '<th scope="row">Headlining</th><td><a href="../../guides/example/index.html#item_headlining">Example guide</a></td>',
+  );
+  expect(shared).toContain('<th scope="row">Roof panel</th><td>no guide yet</td>');
+  expect(await found.page('guides/example/index.html')).toContain('id="item_headlining"');
+});
