@@ -15,7 +15,7 @@ import { coverView } from './cover.ts';
 import { glanceRows } from './glance.ts';
 import type { GuideView } from './guide-views.ts';
 import { handOverView } from './hand-over.ts';
-import { dateWords, shortFingerprint } from './identity.ts';
+import { dateWords, identityWords, shortFingerprint } from './identity.ts';
 import { limitRows } from './limits.ts';
 import { pickerView, pickTable, tableMarkup } from './pick-table.ts';
 import { isBlank, proseMarkup } from './prose.ts';
@@ -31,7 +31,8 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
   const untimed = new Set(job.plans.flatMap((plan) => plan.time.untimed));
   return {
     frame: frameOf(page, {
-      title: guide.title.value,
+      // A browser that prints no feet of ours puts this at the head of each sheet.
+      title: `${guide.title.value} (${identityWords(guide, job)})`,
       styles: ['page-feet.css'],
       scripts: ['guide.js'],
     }),

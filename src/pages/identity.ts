@@ -1,3 +1,6 @@
+import type { Guide } from '../model/guide.ts';
+import type { Job } from '../model/job.ts';
+
 const months = [
   'January',
   'February',
@@ -23,4 +26,13 @@ export function dateWords(iso: string): string {
 /** The first twelve characters of a fingerprint in groups of four, as people compare it: `3f2a 9c04 b7d1`. */
 export function shortFingerprint(fingerprint: string): string {
   return (fingerprint.slice(0, 12).match(/.{1,4}/g) ?? []).join('\u00a0');
+}
+
+/** "revision 3, 3f2a 9c04 b7d1": which edition this is, at the foot of each printed sheet. */
+export function identityWords(
+  { revision }: Pick<Guide, 'revision'>,
+  { fingerprint }: Pick<Job, 'fingerprint'>,
+): string {
+  const print = shortFingerprint(fingerprint);
+  return revision ? `revision ${revision.value}, ${print}` : print;
 }

@@ -2,7 +2,7 @@ import { guideFolder, type PageContext } from '../pages/context.ts';
 import { guideJson } from '../pages/guide-json.ts';
 import { guidePage } from '../pages/guide-page.ts';
 import type { GuideView } from '../pages/guide-views.ts';
-import { shortFingerprint } from '../pages/identity.ts';
+import { identityWords } from '../pages/identity.ts';
 import type { PublishedGuide } from '../pages/index-page.ts';
 import { pageFeet } from './page-feet.ts';
 
@@ -19,17 +19,11 @@ export interface GuideFiles {
 export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): GuideFiles {
   const folder = guideFolder(guide);
   const json = guideJson(guide, job, page.root + schemaPath);
-  const identity = identityWords(guide, shortFingerprint(job.fingerprint));
   return {
     page: { path: `${folder}index.html`, view: guidePage(guide, job, page) },
     files: [
       { path: `${folder}guide.json`, content: `${JSON.stringify(json, null, 1)}\n` },
-      { path: `${folder}page-feet.css`, content: pageFeet(guide.title.value, identity) },
+      { path: `${folder}page-feet.css`, content: pageFeet(guide.title.value, identityWords(guide, job)) },
     ],
   };
-}
-
-/** "revision 3, 3f2a 9c04 b7d1": what stands at the foot of each printed sheet. */
-export function identityWords({ revision }: PublishedGuide['guide'], fingerprint: string): string {
-  return revision ? `revision ${revision.value}, ${fingerprint}` : fingerprint;
 }

@@ -5,11 +5,10 @@ import type { PictureView } from '../pages/block-views.ts';
 import { guideFolder, type PageContext, type Shelf } from '../pages/context.ts';
 import { guidePage } from '../pages/guide-page.ts';
 import type { GuideView } from '../pages/guide-views.ts';
-import { shortFingerprint } from '../pages/identity.ts';
+import { identityWords } from '../pages/identity.ts';
 import type { PublishedGuide } from '../pages/index-page.ts';
 import type { FrameView } from '../pages/shared-views.ts';
 import { accentStyle } from './accent.ts';
-import { identityWords } from './guide-files.ts';
 import { pageFeet } from './page-feet.ts';
 
 /** Bytes of a self-contained guide above which whoever builds the site hears of it: what mail still carries with ease. */
@@ -63,7 +62,7 @@ export async function singleFileView(
     page: () => null,
   };
   const view = guidePage(guide, job, { shop, root: '', shelf });
-  const feet = pageFeet(guide.title.value, identityWords(guide, shortFingerprint(job.fingerprint)));
+  const feet = pageFeet(guide.title.value, identityWords(guide, job));
   return {
     ...view,
     frame: frame(

@@ -90,6 +90,13 @@ describe('the page of a guide', () => {
     }
   });
 
+  it('names its edition in the title that a browser shows, keeps and prints', () => {
+    const print = shortFingerprint(fixture.job.fingerprint);
+    expect(html).toContain(
+      `<title>Auxiliary lamp cradle, behind the front bumper cover (revision 3, ${print})</title>`,
+    );
+  });
+
   it('leads from a row to the page of the tool or the kind of fastener, where the shop has one', () => {
     const shop = { ...fixture.shop, crib, fastenerTypes };
     const listed = guideHtml(guide, fixture.job, shop);
