@@ -104,8 +104,13 @@ function listsOf(
     const shared = itemsOf(entries);
     return () => shared;
   }
-  const members = entries.map((entry) => membersOf(entry.set));
-  return (plan) => itemsOf(entries.filter((_, index) => members[index]?.[plan]));
+  const lists: BenchItem[][] = [];
+  for (const { lot, set } of entries) {
+    membersOf(set).forEach((isHere, plan) => {
+      if (isHere) addTo((lists[plan] ??= []), lot, handled(lot));
+    });
+  }
+  return (plan) => lists[plan] ?? [];
 }
 
 function itemsOf(entries: readonly Entry[]): readonly BenchItem[] {
