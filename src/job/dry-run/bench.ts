@@ -104,10 +104,11 @@ function listsOf(
     const shared = itemsOf(entries);
     return () => shared;
   }
-  const lists: BenchItem[][] = [];
+  const lists = membersOf(all).map((): BenchItem[] => []);
   for (const { lot, set } of entries) {
-    membersOf(set).forEach((isHere, plan) => {
-      if (isHere) addTo((lists[plan] ??= []), lot, handled(lot));
+    const members = membersOf(set);
+    lists.forEach((list, plan) => {
+      if (members[plan]) addTo(list, lot, handled(lot));
     });
   }
   return (plan) => lists[plan] ?? [];
