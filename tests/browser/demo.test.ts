@@ -1,9 +1,10 @@
-import { readdir } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
+import { htmlFaults } from '../html-faults.ts';
 import { open } from './browser.ts';
 import { siteForTests } from './site-for-tests.ts';
 
@@ -47,6 +48,12 @@ const tops =
 describe('the demo shop, every page of it', () => {
   it('has pages for its guides and platforms', () => {
     expect(pages.length).toBeGreaterThan(3);
+  });
+
+  it('is valid HTML (html-validate, recommended and a11y)', async () => {
+    expect(
+      await on(pages, async (path) => htmlFaults(await readFile(join(site.folder, path), 'utf8'))),
+    ).toEqual([]);
   });
 
   it('says nothing to the console, asks no host, and shows every picture', async () => {

@@ -1,34 +1,15 @@
-import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
 import { shortFingerprint } from '../../src/pages/identity.ts';
+import { htmlFaults } from '../html-faults.ts';
 import { crib, fastenerTypes, guide } from '../site/reference-shop.ts';
 import * as fixture from './fixture.ts';
 import { guideHtml, indexHtml, platformHtml } from './render.ts';
 
-/** The page's own style is not the validator's: an upper-case DOCTYPE, and no block elements in `figcaption`. */
-const validator = new HtmlValidate({
-  extends: ['html-validate:recommended', 'html-validate:a11y'],
-  rules: {
-    'doctype-style': ['error', { style: 'lowercase' }],
-    'long-title': 'off',
-    'no-trailing-whitespace': 'off',
-  },
-});
-
-async function faults(html: string): Promise<string[]> {
-  const report = await validator.validateString(html);
-  return report.results.flatMap(({ messages }) =>
-    messages.map(
-      ({ ruleId, message, line }) => `${line} ${ruleId}: ${message} | ${html.split('\n')[line - 1]}`,
-    ),
-  );
-}
-
 describe('every page', () => {
   it('is valid HTML (html-validate, recommended and a11y)', async () => {
-    expect(await faults(indexHtml())).toEqual([]);
-    expect(await faults(platformHtml())).toEqual([]);
-    expect(await faults(guideHtml())).toEqual([]);
+    expect(await htmlFaults(indexHtml())).toEqual([]);
+    expect(await htmlFaults(platformHtml())).toEqual([]);
+    expect(await htmlFaults(guideHtml())).toEqual([]);
   });
 
   it('prints a hostile title as text', () => {
@@ -119,7 +100,7 @@ describe('the page of a guide', () => {
     const iso = guideHtml(fixture.guide, fixture.job, { ...fixture.shop, settings });
     expect(iso).not.toContain('NOTICE');
     expect(iso).toContain('Cold trim cracks');
-    expect(await faults(iso)).toEqual([]);
+    expect(await htmlFaults(iso)).toEqual([]);
   });
 
   it('gathers the messages in front, most severe first, each once', () => {
