@@ -112,6 +112,18 @@ describe('the build that was picked', () => {
     await page.context().close();
   });
 
+  it('leaves a line ticked in which the number of a step is that of the build', async () => {
+    const { page } = await guide('#build=fog:yes');
+    const line = page.getByLabel(/^Proved: Headlamps aim as before/);
+    await line.check();
+    await expect.poll(() => page.locator('.prove a[href="#hang"]').textContent()).toMatch(/5$/);
+    await page.getByRole('radio', { name: 'No' }).check();
+    await page.reload();
+    expect(await page.locator('.prove a[href="#hang"]').textContent()).toMatch(/4$/);
+    expect(await line.isChecked()).toBe(true);
+    await page.context().close();
+  });
+
   it('gives way to a link that names another, and asks whose the ticks are', async () => {
     const { page, faults } = await guide('#build=fog:no');
     await page.getByLabel('Done: Cut the notch').check();

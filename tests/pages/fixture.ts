@@ -304,7 +304,7 @@ const prove: Block = {
   body: [
     element('ul', [
       element('li', [where('fog', say('Fog lamps light, both sides'))]),
-      element('li', [say('Headlamps aim as before')]),
+      element('li', [say('Headlamps aim as before, see '), make.mention('step', 'hang')]),
       element('li', [make.action('measure', 'clearance')]),
     ]),
   ],

@@ -3,8 +3,10 @@ import { type Field, field, wordsOf } from './field.ts';
 
 /** Gives each row of the gather list a box, for when the thing lies ready. */
 export function gatherBoxes(): readonly Field[] {
-  return [...document.querySelectorAll<HTMLElement>('.gather tr > .box:has(.tick)')].map((cell) => {
-    const row = cell.closest('tr');
+  // Old browsers know no `:has`, and would stop here.
+  return [...document.querySelectorAll('.gather .box > .tick')].flatMap((tick) => {
+    const [cell, row] = [tick.parentElement, tick.closest('tr')];
+    if (!cell) return [];
     row?.closest('table')?.classList.add('ticking');
     const [thing, amount] = [wordsOf(row?.querySelector('th')), wordsOf(row?.querySelector('.amount'))];
     const asked = amount === '' ? thing : `${thing}: ${amount}`;
@@ -15,11 +17,14 @@ export function gatherBoxes(): readonly Field[] {
 
 /** Gives each line that proves the job a box, for when it holds. */
 export function proofBoxes(): readonly Field[] {
-  return [...document.querySelectorAll<HTMLElement>('.prove li:not(:has(li))')].map((line) => {
-    const asked = wordsOf(line);
-    line.classList.add('ticking');
-    return field(box(line, 'Proved', asked), `prove ${asked}`, asked);
-  });
+  const lines = [...document.querySelectorAll<HTMLElement>('.prove li')];
+  return lines
+    .filter((line) => line.querySelector('li') === null)
+    .map((line) => {
+      const asked = wordsOf(line);
+      line.classList.add('ticking');
+      return field(box(line, 'Proved', asked), `prove ${asked}`, asked);
+    });
 }
 
 function box(place: HTMLElement, done: string, asked: string): HTMLInputElement {

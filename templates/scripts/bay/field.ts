@@ -30,9 +30,12 @@ export function numbered(fields: readonly Field[]): readonly Field[] {
   });
 }
 
-/** The words of an element in one line. */
+/** The words of an element in one line, without the numbers of steps: these change with the build that is picked. */
 export function wordsOf(element: Element | null | undefined): string {
-  return (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
+  const copy = element?.cloneNode(true);
+  if (!(copy instanceof Element)) return '';
+  for (const number of copy.querySelectorAll('[data-step]')) number.remove();
+  return (copy.textContent ?? '').replace(/\s+/g, ' ').trim();
 }
 
 /** Keeps what is typed and ticked, and shows what was kept. */
