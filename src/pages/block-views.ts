@@ -1,8 +1,8 @@
 import type { Markup } from '../html/markup.ts';
 import type { SignalWord } from '../trade/signal-words.ts';
-import type { Dimension } from '../units/quantity.ts';
 import type { PrintCheckView } from './print-check.ts';
 import type { PictureFile, Shown } from './shared-views.ts';
+import type { TypedCheck } from './typed-check.ts';
 
 /** A block of a section or step, in the order of the text. */
 export type BlockView =
@@ -109,19 +109,9 @@ export interface TemplateFile extends Shown {
 export interface ReadingView extends Shown {
   readonly id: string;
   readonly name: string;
-  readonly expect: ExpectView | null;
+  /** In both units: "8–14 mm (5/16–35/64 in)". */
+  readonly expect: string | null;
+  readonly check: TypedCheck | null;
   /** `left` and `right` where it is taken on each side, else one empty text. */
   readonly sides: readonly string[];
-}
-
-/** The range that a reading must fall in. */
-export interface ExpectView {
-  /** In both units: "8–14 mm (5/16–35/64 in)". */
-  readonly words: string;
-  readonly dimension: Dimension;
-  /** The unit that it is written in: a bare number is taken to be in it. */
-  readonly unit: string;
-  /** Both ends in the base unit of the dimension, as far apart as either system prints them. */
-  readonly least: number;
-  readonly most: number;
 }

@@ -1,12 +1,11 @@
 import { placedIn } from '../job/walk.ts';
 import type { Block } from '../model/block.ts';
 import type { Side } from '../model/item.ts';
-import { formatQuantity, formatRangeBoth, rangeCounterpart } from '../units/format.ts';
-import { parseQuantity } from '../units/parse.ts';
-import type { Quantity, QuantityRange } from '../units/quantity.ts';
-import type { ExpectView, ReadingView } from './block-views.ts';
+import { formatRangeBoth } from '../units/format.ts';
+import type { ReadingView } from './block-views.ts';
 import type { GuideContext } from './context.ts';
 import { shownWhen } from './plans.ts';
+import { readingCheck } from './typed-check.ts';
 
 /**
  * The values that some blocks ask to be measured, each once, with what is expected.
@@ -28,27 +27,10 @@ export function readingsOf(
       ...shownWhen(context, narrowest ? { value: narrowest } : item.when),
       id: item.id,
       name: item.noun.label,
-      expect: item.expect ? expectView(item.expect.value) : null,
+      expect: item.expect ? formatRangeBoth(item.expect.value) : null,
+      check: item.expect ? readingCheck(item.expect.value) : null,
       sides: stepSide === 'each' ? ['left', 'right'] : [''],
     });
   }
   return [...readings.values()];
-}
-
-function expectView(range: QuantityRange): ExpectView {
-  const { dimension, unit } = range.most;
-  const both = [range, rangeCounterpart(range) ?? range];
-  return {
-    words: formatRangeBoth(range),
-    dimension,
-    unit,
-    least: Math.min(...both.map(({ least }) => printedBase(least))),
-    most: Math.max(...both.map(({ most }) => printedBase(most))),
-  };
-}
-
-/** What is printed is rounded, and whoever measures in inches goes by the inches that are printed. */
-function printedBase(quantity: Quantity): number {
-  const parsed = parseQuantity(formatQuantity(quantity), quantity.dimension, { negative: true });
-  return parsed.ok ? parsed.quantity.base : quantity.base;
 }

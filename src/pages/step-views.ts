@@ -2,6 +2,7 @@ import type { Markup } from '../html/markup.ts';
 import type { BlockView, ReadingView } from './block-views.ts';
 import type { Shown, VaryingView } from './shared-views.ts';
 import type { TighteningView } from './tightening.ts';
+import type { TypedCheck } from './typed-check.ts';
 
 /** One step. */
 export interface StepView extends Shown {
@@ -51,4 +52,5 @@ export interface TorqueView extends Shown {
   readonly torque: string;
   readonly setting: WrenchSetting | null;
   readonly pattern: string | null;
+  readonly check: TypedCheck | null;
 }

@@ -4,6 +4,7 @@ import type { GuideContext } from './context.ts';
 import { always, shownWhen } from './plans.ts';
 import type { TorqueView } from './step-views.ts';
 import { tightenedIn } from './tightening.ts';
+import { torqueCheck } from './typed-check.ts';
 import { wrenchSetting } from './wrench-setting.ts';
 
 /** The torques that a step sets, with their order of tightening. */
@@ -20,6 +21,7 @@ export function torquesOf(step: Step, context: GuideContext): readonly TorqueVie
       torque: itemTorqueWords(item),
       setting: crowfoot && wrenchSetting(item.torque.value, crowfoot),
       pattern: item.pattern && count > 1 ? patternWords(item.pattern.value) : null,
+      check: torqueCheck(item.torque.value, crowfoot),
     };
   });
 }

@@ -76,6 +76,27 @@ describe('a reading', () => {
   });
 });
 
+describe('a torque', () => {
+  it.each([
+    ['25', ''],
+    ['25 N·m', ''],
+    ['18.4 lbf·ft', ''],
+    ['26.4', ''],
+    ['250', 'Not the stated torque, 25 N·m (18.4 lbf·ft).'],
+    ['18.4', 'Not the stated torque'],
+    ['by hand', 'Not compared: give a number, in N·m'],
+  ])('of %s where 25 N·m is stated is told: "%s"', async (text, said) => {
+    const { page, faults } = await guide();
+    await nuts(page).fill(text);
+    await nuts(page).blur();
+    const told = await page.locator('#hang .bay-verdict').first().textContent();
+    if (said === '') expect(told).toBe('');
+    else expect(told?.replaceAll('\u00a0', ' ')).toContain(said);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+});
+
 describe('the printed sheets', () => {
   it('carry the torques and readings that were typed in, and a mark in the box of what is ticked', async () => {
     const { page } = await guide();

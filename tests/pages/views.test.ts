@@ -87,12 +87,11 @@ describe('a step', () => {
       steps: [{ id: 'look', do: ['measure gap'] }],
     });
     const [look] = view(gap).sections.flatMap((section) => section.steps);
-    expect(look?.readings[0]?.expect).toMatchObject({
-      words: '8–14\u00a0mm (5/16–35/64\u00a0in)',
+    expect(look?.readings[0]?.expect).toBe('8–14\u00a0mm (5/16–35/64\u00a0in)');
+    expect(look?.readings[0]?.check).toMatchObject({
       unit: 'mm',
       // 5/16 in is 7.9375 mm (1 in = 25.4 mm exactly, ISO 80000-3), and 35/64 in is less than 14 mm.
-      least: 7.9375,
-      most: 14,
+      ranges: '7.9375..14',
     });
   });
 

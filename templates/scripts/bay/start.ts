@@ -35,7 +35,7 @@ export function startBay(table: PickTable | null, picker: Picker): void {
   addTicks(keeper);
   addWaits(keeper);
   keepFields(fields, keeper);
-  addVerdicts(keeper);
+  addVerdicts(fields, keeper);
   fillSheets(fields, keeper);
   startPanel(keeper, table);
   panel.hidden = false;

@@ -1,12 +1,14 @@
 import type { Dimension } from '../../../src/units/quantity.ts';
 import { readMeasured } from '../measured.ts';
 import { make, say } from './elements.ts';
+import type { Field } from './field.ts';
 import type { Keeper } from './keeper.ts';
 
-/** Says of each reading whether it lies in the range that the guide expects. */
-export function addVerdicts(keeper: Keeper): void {
-  for (const input of document.querySelectorAll<HTMLInputElement>('input[data-least]')) {
-    const verdict = make('p', 'bay-verdict');
+/** Says of each value that is typed in whether it is one that the guide expects. */
+export function addVerdicts(fields: readonly Field[], keeper: Keeper): void {
+  for (const { input } of fields) {
+    if (input.dataset.ranges === undefined) continue;
+    const verdict = make('span', 'bay-verdict');
     verdict.setAttribute('role', 'status');
     input.after(verdict);
     const judge = () => say(verdict, verdictWords(input.value, input.dataset));
@@ -19,11 +21,17 @@ export function addVerdicts(keeper: Keeper): void {
   }
 }
 
-/** What is wrong with a reading, in words; empty for one that lies in its range, and for none. */
-function verdictWords(text: string, { dimension, unit, least, most, expected }: DOMStringMap): string {
+/** What is wrong with a value, in words; empty for one that is expected, and for none. */
+function verdictWords(
+  text: string,
+  { dimension, unit = '', ranges = '', otherwise = '' }: DOMStringMap,
+): string {
   if (text.trim() === '') return '';
-  const found = readMeasured(text, dimension as Dimension, () => unit ?? '');
+  const found = readMeasured(text, dimension as Dimension, () => unit);
   if (found === null) return `Not compared: give a number, in ${unit} or with its unit.`;
-  if (found >= Number(least) && found <= Number(most)) return '';
-  return `Outside ${expected}. Measure again. If it stays so, find the cause before you go on.`;
+  const isExpected = ranges.split(' ').some((range) => {
+    const [least, most] = range.split('..').map(Number);
+    return found >= Number(least) && found <= Number(most);
+  });
+  return isExpected ? '' : otherwise;
 }
