@@ -23,10 +23,15 @@ export const noneMissing: Rule = {
   card,
   run: ({ guide, lost }, report) => {
     if (lost.declarations.has('none') || lost.declarations.has('procedure')) return;
+    const silent = noneKinds.filter(
+      (kind) =>
+        declaredOf(guide, kind).length === 0 &&
+        !guide.nones.some(({ of }) => of === kind) &&
+        !lost.declarations.has(leafOf(kind)),
+    );
+    if (silent.length === 0) return;
     const missing = referencesOf(guide).filter(({ ref }) => findTarget(guide, ref.value) === null);
-    for (const kind of noneKinds) {
-      const silent = declaredOf(guide, kind).length === 0 && !guide.nones.some(({ of }) => of === kind);
-      if (!silent || lost.declarations.has(leafOf(kind))) continue;
+    for (const kind of silent) {
       // What is named without being declared is told by its name.
       if (missing.some(({ wanted }) => wanted === leafOf(kind))) continue;
       const message = `no ${kind} declared; where none ${kind === 'kit' ? 'is' : 'are'} needed, say ::none{of=${kind}}`;

@@ -141,11 +141,11 @@ function round(template: CutTemplate): Shape[] {
 
 /** The letter of each shape: of several that one place makes, the next of that place's. */
 function lettersOf(shapes: readonly Shape[], whole: CutTemplate): readonly string[] {
-  const marked = marksOf(whole).flatMap(({ at, marks }) => marks.map((mark) => ({ at, mark })));
-  return shapes.map(({ at }, i) => {
-    const earlier = shapes.slice(0, i).filter((shape) => shape.at.start === at.start).length;
-    return marked.filter((one) => one.at.start === at.start)[earlier]?.mark ?? '';
-  });
+  const left = new Map<number, string[]>();
+  for (const { at, marks } of marksOf(whole)) {
+    left.set(at.start, [...(left.get(at.start) ?? []), ...marks]);
+  }
+  return shapes.map(({ at }) => left.get(at.start)?.shift() ?? '');
 }
 
 /** The curve's crown stands on the first upright datum: from there the projection is measured. */

@@ -1,6 +1,9 @@
 import { finding } from '../diagnostics/rule-card.ts';
 import type { CutHole, CutPattern } from '../model/cut-template.ts';
+import type { Ref } from '../model/inline.ts';
+import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
+import type { Directive } from '../syntax/tree.ts';
 import { base } from '../units/quantity.ts';
 import { required } from './attribute.ts';
 import { id, quantity, ref, size, wholeNumber } from './attribute-types.ts';
@@ -28,14 +31,10 @@ const hole = directive({
     const unit = unitOf(values.unit, values.centre, unknown.has('unit'), scope);
     if (unit === null || unknown.has('when') || !values.centre || !values.diameter) return null;
     return {
+      ...declared(values, found),
       shape: 'hole',
-      id: values.id?.value ?? null,
-      label: found.labelText,
       centre: pointIn(values.centre.value, unit),
       diameter: values.diameter.value.base,
-      for: values.for?.value ?? null,
-      when: values.when,
-      at: found.at,
     };
   },
 });
@@ -59,15 +58,11 @@ const slot = directive({
     const unit = unitOf(values.unit, values.from, unknown.has('unit'), scope);
     if (unit === null || unknown.has('when') || !values.from || !values.to || !values.width) return null;
     return {
+      ...declared(values, found),
       shape: 'slot',
-      id: values.id?.value ?? null,
-      label: found.labelText,
       from: pointIn(values.from.value, unit),
       to: pointIn(values.to.value, unit),
       width: values.width.value.base,
-      for: values.for?.value ?? null,
-      when: values.when,
-      at: found.at,
     };
   },
 });
@@ -110,18 +105,32 @@ const pattern = directive({
       return null;
     }
     return {
+      ...declared(values, found),
       shape: 'pattern',
-      id: values.id?.value ?? null,
-      label: found.labelText,
       count: values.count.value,
       diameter: values.diameter.value.base,
       layout,
-      for: values.for?.value ?? null,
-      when: values.when,
-      at: found.at,
     };
   },
 });
+
+/** What a hole, a slot and a pattern have in common. */
+function declared(
+  values: {
+    readonly id: Written<string> | null;
+    readonly for: Written<Ref> | null;
+    readonly when: Written<When> | null;
+  },
+  { labelText, at }: Directive,
+): Pick<CutHole, 'id' | 'label' | 'for' | 'when' | 'at'> {
+  return {
+    id: values.id?.value ?? null,
+    label: labelText,
+    for: values.for?.value ?? null,
+    when: values.when,
+    at,
+  };
+}
 
 function layoutOf(
   values: {

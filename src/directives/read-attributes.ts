@@ -49,7 +49,7 @@ export function readAttributes<A extends AttributeTypes>(
     else unknown.add(attribute.name);
   }
 
-  reportMissing(spec, found, report);
+  reportMissing(spec, found, bare, report);
   reportLabel(spec, found, report);
   // The loop above gives each name of the spec a value of its own type.
   return { values: values as Values<A>, unknown };
@@ -85,13 +85,12 @@ function readValue(
   return null;
 }
 
-function reportMissing(spec: Described, found: Directive, report: Report): void {
+function reportMissing(spec: Described, found: Directive, bare: Attribute | undefined, report: Report): void {
   const written = found.attributes.map(({ name }) => name);
   // It may be written under the name that is told of as unknown, or as a label that is not wanted.
   const elsewhere =
     written.some((name) => !Object.hasOwn(spec.attributes, name)) ||
     (spec.label === 'none' && found.label !== null);
-  const bare = bareId(spec, found);
   for (const [name, type] of Object.entries(spec.attributes)) {
     if (!type.required || written.includes(name) || (elsewhere && name !== 'id')) continue;
     if (name === 'id' && bare) {

@@ -1,5 +1,5 @@
 import type { Block } from '../model/block.ts';
-import type { CutHole } from '../model/cut-template.ts';
+import type { Conditional, CutHole } from '../model/cut-template.ts';
 import type { Step } from '../model/guide.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
@@ -56,7 +56,7 @@ export function adaptStep(step: Step, by: Adaptation): Step {
 /** A template under the names of the guide. */
 export function adaptTemplate({ template, idAt }: DeclaredTemplate, by: Adaptation): DeclaredTemplate {
   const ref = refWith(by.item);
-  const conditional = <F extends Pick<CutHole, 'when'>>(one: F): F => ({
+  const conditional = <F extends Conditional>(one: F): F => ({
     ...one,
     when: adaptWhen(one.when, by),
   });

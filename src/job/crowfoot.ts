@@ -1,6 +1,8 @@
 import type { Guide } from '../model/guide.ts';
 import type { Action } from '../model/inline.ts';
 import type { Tool } from '../model/item.ts';
+import { crowfootQuantity } from '../trade/torque.ts';
+import type { Quantity } from '../units/quantity.ts';
 import { toolsOf } from './uses.ts';
 
 /** A torque wrench with a crowfoot on its square: what is set is not what reaches the fastener. */
@@ -18,4 +20,13 @@ export function crowfootUse(action: Action, { items }: Pick<Guide, 'items'>): Cr
   const wrench = tools.find(({ range }) => range !== null);
   const crowfoot = tools.find(({ offset }) => offset !== null);
   return wrench && crowfoot ? { wrench, crowfoot } : null;
+}
+
+/** What the wrench is set to with the crowfoot in line with it; `null` where either length is not stated. */
+export function settingInLine(
+  torque: Quantity<'torque'>,
+  { wrench, crowfoot }: CrowfootUse,
+): Quantity<'torque'> | null {
+  const [length, offset] = [wrench.length?.value, crowfoot.offset?.value];
+  return length && offset ? crowfootQuantity(torque, length, offset) : null;
 }

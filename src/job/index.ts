@@ -3,7 +3,7 @@ export { fewestTraits, type Trait, traitsForAuthor, whenInWords } from './build-
 export { enumerateBuilds } from './builds.ts';
 export { computeJob } from './compute-job.ts';
 export { type ConditionPlace, conditionsOf } from './conditions.ts';
-export { type CrowfootUse, crowfootUse } from './crowfoot.ts';
+export { type CrowfootUse, crowfootUse, settingInLine } from './crowfoot.ts';
 export { capitalised, listed, lowered, nounOf } from './noun.ts';
 export {
   actionWords,

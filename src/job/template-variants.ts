@@ -1,8 +1,7 @@
-import type { CutTemplate, TemplateVariant } from '../model/cut-template.ts';
+import type { Conditional, CutTemplate, TemplateVariant } from '../model/cut-template.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job, Plan } from '../model/job.ts';
-import type { Build, When } from '../model/when.ts';
-import type { Written } from '../source/span.ts';
+import type { Build } from '../model/when.ts';
 import { anyTraitsInWords, type Trait, traitsOf } from './build-words.ts';
 import { placeOfTemplate } from './template-place.ts';
 import { allHold } from './when.ts';
@@ -12,8 +11,6 @@ export interface DrawnVariant {
   readonly template: CutTemplate;
   readonly plans: readonly Plan[];
 }
-
-type Conditional = { readonly when: Written<When> | null };
 
 /** Everything of a template that may stand under a condition. */
 export function conditionalsOf(template: CutTemplate): readonly Conditional[] {

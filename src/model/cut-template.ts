@@ -26,7 +26,7 @@ export interface CutCorner {
 }
 
 /** Something on a template that only some builds may have; `null` stands for every build. */
-interface Conditional {
+export interface Conditional {
   readonly when: Written<When> | null;
 }
 

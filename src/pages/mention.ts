@@ -2,8 +2,8 @@ import { capitalised, findTarget, mentionWords, nounOf, targetNoun } from '../jo
 import type { Mention } from '../model/inline.ts';
 import type { Item, Noun } from '../model/item.ts';
 import { type GuideContext, stepRef } from './context.ts';
-import { element, type PlainNode, text } from './elements.ts';
-import { printedNumber } from './references.ts';
+import { element, type PlainNode } from './elements.ts';
+import { printedNumber, stepNumber } from './references.ts';
 
 /** Puts words on the page and keeps count of where a sentence begins. */
 type Say = (words: string) => PlainNode;
@@ -36,9 +36,8 @@ function stepElement(mention: Mention, context: GuideContext, starts: boolean, s
   if (mention.as !== null) {
     return element('a', { href: `#${ref.id}` }, [say(mention.as), ...printedNumber(ref.id, context)]);
   }
-  const number = element('span', { dataStep: ref.id }, [text(String(ref.number))]);
   const word = say(starts ? capitalised('step ') : 'step ');
-  return element('a', { href: `#${ref.id}` }, [word, number]);
+  return element('a', { href: `#${ref.id}` }, [word, stepNumber(ref)]);
 }
 
 function nounOfMention(mention: Mention, { guide, shop }: GuideContext): Noun {

@@ -1,6 +1,7 @@
 import type { ProseElement } from '../model/prose.ts';
 import { type GuideContext, type PageContext, stepRef } from './context.ts';
 import { element, type PlainNode, type PlainProse, text } from './elements.ts';
+import type { StepRef } from './shared-views.ts';
 
 /** What a link's or a picture's address is written on, for one that the page adds itself. */
 type Written = ProseElement<unknown>;
@@ -23,8 +24,12 @@ export function linkElement(context: GuideContext, node: Written, children: Plai
 export function printedNumber(id: string, context: GuideContext): PlainProse {
   const ref = stepRef(context, id);
   if (!ref) return [];
-  const number = element('span', { dataStep: ref.id }, [text(String(ref.number))]);
-  return [element('span', { className: ['printed'] }, [text(' (step '), number, text(')')])];
+  return [element('span', { className: ['printed'] }, [text(' (step '), stepNumber(ref), text(')')])];
+}
+
+/** The number of a step, which the page's script sets to that of the build. */
+export function stepNumber({ id, number }: Pick<StepRef, 'id' | 'number'>): PlainNode {
+  return element('span', { dataStep: id }, [text(String(number))]);
 }
 
 function plainWords(nodes: PlainProse): string {

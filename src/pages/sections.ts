@@ -66,13 +66,13 @@ function sectionView(section: Section, context: GuideContext, lists: Lists): Sec
     return numbered ? [stepView(numbered, context)] : [];
   });
   const intro = blockViews(section.intro, context, null);
-  const steered = intro.length === 0 && !Object.values(lists).some((list) => list !== null);
+  const stepsAlone = intro.length === 0 && !Object.values(lists).some((list) => list !== null);
   return {
-    ...(steered ? shownWithSteps(section, context) : always),
+    ...(stepsAlone ? shownWithSteps(section, context) : always),
     id: section.id,
     title: proseMarkup(section.title, { context, stepSide: null }),
     level: Math.max(2, section.depth),
-    empty: steered && steps.length === 0,
+    empty: stepsAlone && steps.length === 0,
     intro,
     ...lists,
     time: varying(context, ({ time }) => {
@@ -85,13 +85,9 @@ function sectionView(section: Section, context: GuideContext, lists: Lists): Sec
 
 /** A heading that stands over steps alone goes with them. */
 function shownWithSteps({ steps }: Section, context: GuideContext): Shown {
-  const plans = new Set(steps.flatMap(({ id }) => context.steps.get(id)?.plans ?? []));
-  return plans.size === 0
-    ? always
-    : shownIn(
-        context,
-        context.job.plans.filter((plan) => plans.has(plan)),
-      );
+  const planned = new Set(steps.flatMap(({ id }) => context.steps.get(id)?.plans ?? []));
+  const plans = context.job.plans.filter((plan) => planned.has(plan));
+  return plans.length === 0 ? always : shownIn(context, plans);
 }
 
 function ownSection(id: string, title: string, lists: Partial<Lists>): SectionView {

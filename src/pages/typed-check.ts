@@ -1,9 +1,8 @@
-import type { CrowfootUse } from '../job/crowfoot.ts';
-import { crowfootQuantity } from '../trade/torque.ts';
+import { type CrowfootUse, settingInLine } from '../job/index.ts';
 import { formatQuantity, formatRangeBoth, rangeCounterpart } from '../units/format.ts';
 import { parseQuantity } from '../units/parse.ts';
 import type { Quantity, QuantityRange } from '../units/quantity.ts';
-import { formatTorque, type TorqueSpec } from '../units/torque.ts';
+import { formatTorque, statedTorques, type TorqueSpec } from '../units/torque.ts';
 
 /** What the page's script holds a typed value against. */
 export interface TypedCheck {
@@ -46,12 +45,11 @@ const DEVIATION = 0.06;
  * and the stated one; `null` where only an angle is stated.
  */
 export function torqueCheck(passes: TorqueSpec, crowfoot: CrowfootUse | null): TypedCheck | null {
-  const stated = passes.flatMap((pass) => (pass.kind === 'torque' ? [pass.value] : []));
+  const stated = statedTorques(passes);
   const [first] = stated;
   if (!first) return null;
   const ranges = stated.map((value) => {
-    const [length, offset] = [crowfoot?.wrench.length?.value, crowfoot?.crowfoot.offset?.value];
-    const least = length && offset ? crowfootQuantity(value, length, offset) : value;
+    const least = (crowfoot && settingInLine(value, crowfoot)) ?? value;
     return `${least.base * (1 - DEVIATION)}..${value.base * (1 + DEVIATION)}`;
   });
   return {

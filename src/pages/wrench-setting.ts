@@ -1,7 +1,7 @@
-import type { CrowfootUse } from '../job/crowfoot.ts';
+import type { CrowfootUse } from '../job/index.ts';
 import { crowfootQuantity } from '../trade/torque.ts';
 import { formatBoth, formatQuantity } from '../units/format.ts';
-import type { TorqueSpec } from '../units/torque.ts';
+import { statedTorques, type TorqueSpec } from '../units/torque.ts';
 import type { WrenchSetting } from './step-views.ts';
 
 /**
@@ -10,7 +10,7 @@ import type { WrenchSetting } from './step-views.ts';
  */
 export function wrenchSetting(torque: TorqueSpec, { wrench, crowfoot }: CrowfootUse): WrenchSetting | null {
   const [length, offset] = [wrench.length?.value, crowfoot.offset?.value];
-  const torques = torque.flatMap((pass) => (pass.kind === 'torque' ? [pass.value] : []));
+  const torques = statedTorques(torque);
   if (!length || !offset || torques.length === 0) return null;
   const [l, e] = [formatQuantity(length), formatQuantity(offset)];
   const inPasses = (words: readonly string[]) => words.join(', then to ');

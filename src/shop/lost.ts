@@ -27,13 +27,15 @@ const withId = new Set(
  */
 export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sources): Lost {
   const ids = new Set(idsMeant(guide));
+  const errors = findings.filter(({ severity }) => severity === 'error');
+  if (errors.length === 0) return { ...nothingLost, ids };
   const declarations = new Set<string>();
   const nameless = new Set<'thing' | 'place'>();
   const wanted = idsNamed(guide);
   let conditions = false;
-  for (const { code, severity, at, message, suggestion } of findings) {
+  for (const { code, at, message, suggestion } of errors) {
     const source = sources.get(at.file);
-    if (severity !== 'error' || !source) continue;
+    if (!source) continue;
     conditions ||=
       code === conditionUnreadable.code || /^when: | lacks "when"|attribute of where$/.test(message);
     if (code.startsWith('procedure-') || !broughtFrom(at.file, guide)) declarations.add('procedure');

@@ -67,12 +67,15 @@ export function formatTorque(passes: TorqueSpec): string {
     .join(', then ');
 }
 
+/** The torques of all passes in their order, without the turns. */
+export function statedTorques(passes: TorqueSpec): readonly Quantity<'torque'>[] {
+  return passes.flatMap((pass) => (pass.kind === 'torque' ? [pass.value] : []));
+}
+
 /** The greatest stated torque of all passes; undefined where there are only turns. */
 export function greatestTorque(passes: TorqueSpec): Quantity<'torque'> | undefined {
-  return passes
-    .flatMap((pass) => (pass.kind === 'torque' ? [pass.value] : []))
-    .reduce<Quantity<'torque'> | undefined>(
-      (top, one) => (top && top.base >= one.base ? top : one),
-      undefined,
-    );
+  return statedTorques(passes).reduce<Quantity<'torque'> | undefined>(
+    (top, one) => (top && top.base >= one.base ? top : one),
+    undefined,
+  );
 }

@@ -1,42 +1,25 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { buildSite } from '../../src/site/build-site.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { correctionCommand } from '../../src/trade/print-check.ts';
 import { hole } from '../cut/fixtures.ts';
 import * as fixture from '../pages/fixture.ts';
 import { files, inspection } from '../site/workspace.ts';
-import { open, startChromium } from './browser.ts';
+import { open } from './browser.ts';
+import { siteForTests } from './site-for-tests.ts';
 
 const guide = 'guides/lamp-cradle/index.html';
 
-// A browser on a busy machine takes its time; nothing here is about speed.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
-
-let browser: Browser;
-let top: string;
-
-beforeAll(async () => {
-  top = await mkdtemp(join(tmpdir(), 'baybook '));
+const site = siteForTests(() => {
   const [notch] = fixture.guide.templates.values();
   if (!notch) throw new Error('the fixture has no template');
   const templates = new Map([[notch.id, { ...notch, holes: [hole(30, 40, 8)] }]]);
-  const outcome = await buildSite(inspection({ ...fixture.guide, templates }), files(), top);
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-  browser = await startChromium();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await rm(top, { recursive: true, force: true });
+  return [inspection({ ...fixture.guide, templates }), files()];
 });
 
 /** Opens the print check of the notch, as a technician with a sheet in hand does. */
 async function opened(options: Parameters<typeof open>[3] = {}): Promise<{ page: Page; faults: string[] }> {
-  const found = await open(browser, top, guide, options);
+  const found = await open(site.browser, site.folder, guide, options);
   await found.page.locator('#notch .print-check summary').click();
   return found;
 }

@@ -1,40 +1,25 @@
-import { copyFile, mkdir, mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { copyFile, mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { buildSite } from '../../src/site/build-site.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { files, inspection } from '../site/workspace.ts';
-import { open, startChromium } from './browser.ts';
+import { open } from './browser.ts';
+import { siteForTests } from './site-for-tests.ts';
 
-// A browser on a busy machine takes its time; nothing here is about speed.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
-
-let browser: Browser;
-let top: string;
+const site = siteForTests(() => [inspection(), files()]);
 
 beforeAll(async () => {
-  top = await mkdtemp(join(tmpdir(), 'baybook '));
-  const outcome = await buildSite(inspection(), files(), join(top, 'site'));
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-  await mkdir(join(top, 'received files'));
+  await mkdir(join(site.top, 'received files'));
   await copyFile(
-    join(top, 'site/guides/lamp-cradle/lamp-cradle.html'),
-    join(top, 'received files/lamp-cradle.html'),
+    join(site.folder, 'guides/lamp-cradle/lamp-cradle.html'),
+    join(site.top, 'received files/lamp-cradle.html'),
   );
-  browser = await startChromium();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await rm(top, { recursive: true, force: true });
 });
 
 describe('a guide in one file, opened alone from another folder', () => {
   it('asks for nothing, breaks no policy, shows its pictures and styles, and keeps ticks', async () => {
     const requests: string[] = [];
-    const { page, faults } = await open(browser, top, 'received files/lamp-cradle.html');
+    const { page, faults } = await open(site.browser, site.top, 'received files/lamp-cradle.html');
     page.on('request', (request) => requests.push(request.url()));
     await page.reload();
     expect(requests.filter((url) => !url.startsWith('data:'))).toEqual([page.url()]);
@@ -58,7 +43,7 @@ describe('a guide in one file, opened alone from another folder', () => {
   });
 
   it('is linked from the page of the guide with its weight', async () => {
-    const { page } = await open(browser, join(top, 'site'), 'guides/lamp-cradle/index.html');
+    const { page } = await open(site.browser, site.folder, 'guides/lamp-cradle/index.html');
     const link = page.getByRole('link', { name: /One file for a phone, [\d.]+ (?:kB|MB)/ });
     expect(await link.getAttribute('href')).toBe('lamp-cradle.html');
     expect((await link.boundingBox())?.height).toBeGreaterThanOrEqual(56);

@@ -98,7 +98,12 @@ function makes(verb: Verb): boolean {
 function usesOf(guide: Guide): readonly Use[] {
   const placed = stepsOf(guide).flatMap(actionsOf);
   const named = new Set(placed.map(({ node }) => node.target.value));
-  const drawn = [...guide.templates.values()].filter((one) => frameOf(one) !== null);
+  const frames = [...guide.templates.values()].map(frameOf);
+  // A template that is alone on its panel has none to be held against.
+  const drawn = [...guide.templates.values()].filter((one) => {
+    const frame = frameOf(one);
+    return frame !== null && frames.filter((other) => other === frame).length > 1;
+  });
   const cutsOf = new Map(drawn.map((one) => [one, cutsOnPanel(one)]));
   return placed.flatMap(({ node: action, whens }) =>
     drawn.flatMap((template) => {

@@ -28,15 +28,15 @@ export const wearUndeclared: Rule = {
   card,
   run: ({ guide, shop, lost }, report) => {
     if (lost.declarations.has('wear')) return;
-    // Protection that is named without being declared is told by its name.
-    if (referencesOf(guide).some(({ ref, wanted }) => wanted === 'wear' && !guide.items.has(ref.value)))
-      return;
     const throwsChips = actionsWritten(guide).find(
       ({ action: { verb } }) => verb === 'cut' || verb === 'drill',
     );
     if (!throwsChips) return;
     const worn = [...guide.items.values()].flatMap((item) => (item.kind === 'wear' ? [item] : []));
     if (worn.some(isForEyes)) return;
+    // Protection that is named without being declared is told by its name.
+    if (referencesOf(guide).some(({ ref, wanted }) => wanted === 'wear' && !guide.items.has(ref.value)))
+      return;
     const owned = [...shop.crib.values()].find((item) => item.kind === 'wear' && isForEyes(item));
     const message = `to ${throwsChips.action.verb} throws chips, and no eye protection is declared`;
     const notes = owned

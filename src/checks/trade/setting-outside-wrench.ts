@@ -1,6 +1,6 @@
 import type { RuleCard } from '../../diagnostics/rule-card.ts';
-import { crowfootUse } from '../../job/index.ts';
-import { crowfootQuantity, wrenchFits } from '../../trade/torque.ts';
+import { crowfootUse, settingInLine } from '../../job/index.ts';
+import { wrenchFits } from '../../trade/torque.ts';
 import type { Rule, Subject } from '../rule.ts';
 import { crowfootExample } from './crowfoot-example.ts';
 import type { ToolUse } from './tool-use.ts';
@@ -24,12 +24,12 @@ export const settingOutsideWrench: Rule = {
 
 function judge(use: ToolUse, { guide }: Subject): UseFault | null {
   const found = crowfootUse(use.action, guide);
-  const { range, length, idAt } = found?.wrench ?? {};
-  const offset = found?.crowfoot.offset;
-  if (!found || !range || !length || !offset || !idAt) return null;
+  const range = found?.wrench.range;
+  if (!found || !range) return null;
   for (const torque of torquesOf(use)) {
-    if (wrenchFits(torque, range.value).verdict !== 'within') continue;
-    const fit = wrenchFits(crowfootQuantity(torque, length.value, offset.value), range.value);
+    const setting = settingInLine(torque, found);
+    if (!setting || wrenchFits(torque, range.value).verdict !== 'within') continue;
+    const fit = wrenchFits(setting, range.value);
     if (fit.verdict === 'within') continue;
     const named = use.offers.find(({ tool }) => tool.id === found.wrench.id);
     return {

@@ -1,5 +1,6 @@
 import type { Tool } from '../../model/item.ts';
 import type { Quantity, QuantityRange } from '../../units/quantity.ts';
+import { statedTorques } from '../../units/torque.ts';
 import type { ToolUse } from './tool-use.ts';
 
 /** A torque wrench that is offered for an action. */
@@ -11,7 +12,7 @@ export interface Wrench {
 /** The torques that a tightening asks for, pass by pass; empty for any other action. */
 export function torquesOf({ action, item }: ToolUse): readonly Quantity<'torque'>[] {
   if (action.verb !== 'tighten' || !item?.torque) return [];
-  return item.torque.value.flatMap((pass) => (pass.kind === 'torque' ? [pass.value] : []));
+  return statedTorques(item.torque.value);
 }
 
 /** The torque wrenches among the tools of an action; where it names none, among those that the step names. */

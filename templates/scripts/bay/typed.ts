@@ -31,10 +31,6 @@ function torqueField(line: HTMLElement, side: string, asked: string): Field {
   // Lets the style sheet see that it is empty: an empty one does not print, since the log has a place to write.
   input.placeholder = ' ';
   if (side !== '') input.dataset.side = side;
-  for (const name of ['dimension', 'unit', 'ranges', 'otherwise'] as const) {
-    const value = line.dataset[name];
-    if (value !== undefined) input.dataset[name] = value;
-  }
   const words = side === '' ? asked : `${asked}, ${side} side`;
   input.setAttribute('aria-label', `Torque set: ${words}`);
   const name = side === '' ? 'Set to' : `Set to, ${side} side`;

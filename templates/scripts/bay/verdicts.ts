@@ -7,11 +7,12 @@ import type { Keeper } from './keeper.ts';
 /** Says of each value that is typed in whether it is one that the guide expects. */
 export function addVerdicts(fields: readonly Field[], keeper: Keeper): void {
   for (const { input } of fields) {
-    if (input.dataset.ranges === undefined) continue;
+    const check = input.closest<HTMLElement>('[data-ranges]')?.dataset;
+    if (!check) continue;
     const verdict = make('span', 'bay-verdict');
     verdict.setAttribute('role', 'status');
     input.after(verdict);
-    const judge = () => say(verdict, verdictWords(input.value, input.dataset));
+    const judge = () => say(verdict, verdictWords(input.value, check));
     // Half a number is no reading: whoever types is told when done.
     input.addEventListener('change', judge);
     input.addEventListener('input', () => say(verdict, ''));
