@@ -6,7 +6,7 @@ import { renderText } from '../diagnostics/render-text.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
 import { templateVariants } from '../job/index.ts';
 import type { CutTemplate } from '../model/cut-template.ts';
-import type { PublishedGuide } from '../pages/index-page.ts';
+import type { PublishedGuide } from '../pages/reference/index-page.ts';
 import { diskFiles, type Inspection, inspect } from '../shop/index.ts';
 import { sheetIdentity, sheetWords } from '../site/cut-files.ts';
 import { readFonts } from '../site/fonts.ts';

@@ -11,7 +11,7 @@ export const MAX_SECONDS = 60;
 export const PAGE_WIDTHS: readonly number[] = [480, 800, 1200, 1600];
 
 /**
- * Width for paper, and for a browser that shows no WebP: 78 mm, as a figure is printed (templates/print.css), at
+ * Width for paper, and for a browser that shows no WebP: 78 mm, as a figure is printed (templates/styles/print.css), at
  * 260 dots per inch. From 200 to 300 is what print shops ask of a photograph (common practice, no source).
  */
 export const PLAIN_WIDTH = 800;

@@ -1,4 +1,4 @@
-/** Grounds of the pages, light and dark, as `templates/tokens.css` has them. */
+/** Grounds of the pages, light and dark, as `templates/styles/tokens.css` has them. */
 export const grounds = { light: '#fcfbf8', dark: '#141618' } as const;
 
 /** WCAG 2.2, success criterion 1.4.3: text against its ground. */

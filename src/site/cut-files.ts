@@ -4,13 +4,13 @@ import { markup } from '../html/markup.ts';
 import { type DrawnVariant, templateVariants } from '../job/index.ts';
 import type { SheetPlan } from '../model/cut-template.ts';
 import type { Shop } from '../model/shop.ts';
-import type { TemplateFile } from '../pages/block-views.ts';
-import type { Shelf } from '../pages/context.ts';
-import { shortFingerprint } from '../pages/identity.ts';
-import type { PublishedGuide } from '../pages/index-page.ts';
-import { always, shownIn } from '../pages/plans.ts';
-import { printCheckView } from '../pages/print-check.ts';
-import type { Shown } from '../pages/shared-views.ts';
+import type { Shelf } from '../pages/frame/context.ts';
+import { shortFingerprint } from '../pages/frame/identity.ts';
+import { always, shownIn } from '../pages/frame/plans.ts';
+import type { Shown } from '../pages/frame/shared-views.ts';
+import type { PublishedGuide } from '../pages/reference/index-page.ts';
+import type { TemplateFile } from '../pages/steps/block-views.ts';
+import { printCheckView } from '../pages/steps/print-check.ts';
 import { PAPERS } from '../trade/paper.ts';
 
 /** What a template comes to: its files, by path from the guide's folder, and how the page shows it. */

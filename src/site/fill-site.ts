@@ -1,9 +1,9 @@
-import type { PictureView } from '../pages/block-views.ts';
-import { guideFolder, type PageContext, platformFolder, type Shelf } from '../pages/context.ts';
-import { guideSchemaJson } from '../pages/guide-schema.ts';
-import { indexPage } from '../pages/index-page.ts';
-import { prepareLayouts } from '../pages/layouts.ts';
-import { platformPage } from '../pages/platform-page.ts';
+import { guideFolder, type PageContext, platformFolder, type Shelf } from '../pages/frame/context.ts';
+import { prepareLayouts } from '../pages/frame/layouts.ts';
+import { guideSchemaJson } from '../pages/guide/guide-schema.ts';
+import { indexPage } from '../pages/reference/index-page.ts';
+import { platformPage } from '../pages/reference/platform-page.ts';
+import type { PictureView } from '../pages/steps/block-views.ts';
 import { noCache } from '../pictures/cache.ts';
 import type { Inspection } from '../shop/inspection.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';

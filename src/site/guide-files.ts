@@ -1,9 +1,9 @@
-import { guideFolder, type PageContext } from '../pages/context.ts';
-import { guideJson } from '../pages/guide-json.ts';
-import { guidePage } from '../pages/guide-page.ts';
-import type { GuideView } from '../pages/guide-views.ts';
-import { identityWords } from '../pages/identity.ts';
-import type { PublishedGuide } from '../pages/index-page.ts';
+import { guideFolder, type PageContext } from '../pages/frame/context.ts';
+import { identityWords } from '../pages/frame/identity.ts';
+import { guideJson } from '../pages/guide/guide-json.ts';
+import { guidePage } from '../pages/guide/guide-page.ts';
+import type { GuideView } from '../pages/guide/guide-views.ts';
+import type { PublishedGuide } from '../pages/reference/index-page.ts';
 import { pageFeet } from './page-feet.ts';
 
 /** The place of the JSON Schema that every guide's JSON names. */

@@ -1,7 +1,7 @@
 import type { Element } from 'hast';
 import { stringify } from '../html/stringify.ts';
 import type { Figure } from '../model/block.ts';
-import type { PictureView } from '../pages/block-views.ts';
+import type { PictureView } from '../pages/steps/block-views.ts';
 import { contentHash, type PictureCache } from '../pictures/cache.ts';
 import { cleanSvg } from '../pictures/clean-svg.ts';
 import { derivePictures } from '../pictures/derive.ts';

@@ -1,6 +1,6 @@
 import type { Platform, Shop } from '../model/shop.ts';
-import { guideFolder, platformFolder } from '../pages/context.ts';
-import type { PublishedGuide } from '../pages/index-page.ts';
+import { guideFolder, platformFolder } from '../pages/frame/context.ts';
+import type { PublishedGuide } from '../pages/reference/index-page.ts';
 import type { Inspection } from '../shop/inspection.ts';
 
 /** What of a workspace is published: the sound guides with their jobs, and the platforms without an error. */

@@ -1,9 +1,9 @@
-import type { PageContext } from '../pages/context.ts';
-import { fastenerTypePage } from '../pages/fastener-type-page.ts';
-import { glossaryPage } from '../pages/glossary-page.ts';
-import { fastenerTypePath, glossaryPath, toolPath } from '../pages/reference-paths.ts';
-import { toolPage } from '../pages/tool-page.ts';
-import { survey } from '../pages/where-used.ts';
+import type { PageContext } from '../pages/frame/context.ts';
+import { fastenerTypePath, glossaryPath, toolPath } from '../pages/frame/reference-paths.ts';
+import { fastenerTypePage } from '../pages/reference/fastener-type-page.ts';
+import { glossaryPage } from '../pages/reference/glossary-page.ts';
+import { toolPage } from '../pages/reference/tool-page.ts';
+import { survey } from '../pages/reference/where-used.ts';
 import type { PageWriter } from './page-writer.ts';
 import type { Publication } from './publication.ts';
 

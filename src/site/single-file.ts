@@ -1,13 +1,13 @@
 import { createHash } from 'node:crypto';
 import { markup } from '../html/markup.ts';
 import type { Figure } from '../model/block.ts';
-import type { PictureView } from '../pages/block-views.ts';
-import { guideFolder, type PageContext, type Shelf } from '../pages/context.ts';
-import { guidePage } from '../pages/guide-page.ts';
-import type { GuideView } from '../pages/guide-views.ts';
-import { identityWords } from '../pages/identity.ts';
-import type { PublishedGuide } from '../pages/index-page.ts';
-import type { FrameView } from '../pages/shared-views.ts';
+import { guideFolder, type PageContext, type Shelf } from '../pages/frame/context.ts';
+import { identityWords } from '../pages/frame/identity.ts';
+import type { FrameView } from '../pages/frame/shared-views.ts';
+import { guidePage } from '../pages/guide/guide-page.ts';
+import type { GuideView } from '../pages/guide/guide-views.ts';
+import type { PublishedGuide } from '../pages/reference/index-page.ts';
+import type { PictureView } from '../pages/steps/block-views.ts';
 import { accentStyle } from './accent.ts';
 import { pageFeet } from './page-feet.ts';
 

@@ -1,7 +1,7 @@
 import type { Figure } from '../model/block.ts';
-import type { PictureView } from '../pages/block-views.ts';
-import type { Shelf } from '../pages/context.ts';
-import { pathFrom } from '../pages/references.ts';
+import type { Shelf } from '../pages/frame/context.ts';
+import { pathFrom } from '../pages/frame/references.ts';
+import type { PictureView } from '../pages/steps/block-views.ts';
 import type { CutOutput } from './cut-files.ts';
 import { pictureKey } from './pictures.ts';
 

@@ -1,6 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Layouts } from '../pages/layouts.ts';
+import type { Layouts } from '../pages/frame/layouts.ts';
 
 const builtIn = fileURLToPath(new URL('../../templates/', import.meta.url));
 
@@ -19,11 +20,15 @@ export interface TemplateFiles {
   readonly read: (path: string) => Promise<Uint8Array | null>;
 }
 
-/** Reads the built-in layouts and styles, each replaced by the workspace's own file of the same name. */
+/**
+ * Reads the built-in layouts and styles, each replaced by the workspace's own file of the same name. A name is one
+ * whatever folder the built-in file stands in, so that a shop need not know the folders.
+ */
 export async function readTemplates(workspace: TemplateFiles): Promise<Templates> {
   const texts = new Map<string, string>();
-  for (const name of (await readdir(builtIn)).filter(isTemplate).sort()) {
-    texts.set(name, await readFile(`${builtIn}${name}`, 'utf8'));
+  const paths = await readdir(builtIn, { recursive: true });
+  for (const path of paths.filter(isTemplate).sort()) {
+    texts.set(basename(path), await readFile(join(builtIn, path), 'utf8'));
   }
   for (const path of [...workspace.paths].sort()) {
     const name = path.startsWith(ownFolder) ? path.slice(ownFolder.length) : '';

@@ -1,4 +1,4 @@
-import type { PickTable } from '../../src/pages/pick-data.ts';
+import type { PickTable } from '../../src/pages/overview/pick-data.ts';
 
 export type { PickTable };
 

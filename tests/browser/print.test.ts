@@ -3,7 +3,7 @@ import { readdir } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join, resolve } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { shortFingerprint } from '../../src/pages/identity.ts';
+import { shortFingerprint } from '../../src/pages/frame/identity.ts';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { contrast } from '../../src/site/accent.ts';
 import { open } from './browser.ts';

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import type { GuideJson } from '../../src/pages/guide-schema.ts';
+import type { GuideJson } from '../../src/pages/guide/guide-schema.ts';
 import { open } from './browser.ts';
 import { findUnits, markUnits, tornUnits, type Unit } from './sheet-marks.ts';
 import { FOOT, MARGIN, type Paper } from './sheets.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Item } from '../../src/model/item.ts';
-import { mergeSets } from '../../src/pages/gather-sets.ts';
-import type { GatherRow } from '../../src/pages/list-views.ts';
-import { always } from '../../src/pages/plans.ts';
+import { always } from '../../src/pages/frame/plans.ts';
+import { mergeSets } from '../../src/pages/overview/gather-sets.ts';
+import type { GatherRow } from '../../src/pages/overview/list-views.ts';
 import { parseDrive } from '../../src/trade/drives.ts';
 import * as make from '../job/builder.ts';
 import * as fixture from './fixture.ts';

@@ -1,7 +1,7 @@
 import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
-import { guideJson, whenText } from '../../src/pages/guide-json.ts';
-import { guideSchemaJson } from '../../src/pages/guide-schema.ts';
+import { guideJson, whenText } from '../../src/pages/guide/guide-json.ts';
+import { guideSchemaJson } from '../../src/pages/guide/guide-schema.ts';
 import { when } from '../job/builder.ts';
 import * as fixture from './fixture.ts';
 

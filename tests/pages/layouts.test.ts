@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { markup } from '../../src/html/markup.ts';
-import { prepareLayouts } from '../../src/pages/layouts.ts';
+import { prepareLayouts } from '../../src/pages/frame/layouts.ts';
 
 /** Renders one layout of a shop's own. */
 function render(text: string, view: object = {}) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shortFingerprint } from '../../src/pages/identity.ts';
+import { shortFingerprint } from '../../src/pages/frame/identity.ts';
 import { htmlFaults } from '../html-faults.ts';
 import { crib, fastenerTypes, guide } from '../site/reference-shop.ts';
 import * as fixture from './fixture.ts';

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { numberSteps } from '../../src/pages/context.ts';
-import { fastenerTypePage } from '../../src/pages/fastener-type-page.ts';
-import { glossaryPage } from '../../src/pages/glossary-page.ts';
-import { indexPage } from '../../src/pages/index-page.ts';
-import { prepareLayouts } from '../../src/pages/layouts.ts';
-import { toolPage } from '../../src/pages/tool-page.ts';
-import { survey } from '../../src/pages/where-used.ts';
+import { numberSteps } from '../../src/pages/frame/context.ts';
+import { prepareLayouts } from '../../src/pages/frame/layouts.ts';
+import { fastenerTypePage } from '../../src/pages/reference/fastener-type-page.ts';
+import { glossaryPage } from '../../src/pages/reference/glossary-page.ts';
+import { indexPage } from '../../src/pages/reference/index-page.ts';
+import { toolPage } from '../../src/pages/reference/tool-page.ts';
+import { survey } from '../../src/pages/reference/where-used.ts';
 import { readTemplates } from '../../src/site/templates.ts';
 import { htmlFaults } from '../html-faults.ts';
 import { crib, fastenerTypes, guide } from '../site/reference-shop.ts';

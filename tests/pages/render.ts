@@ -1,11 +1,11 @@
 import type { Guide } from '../../src/model/guide.ts';
 import type { Job } from '../../src/model/job.ts';
 import type { Shop } from '../../src/model/shop.ts';
-import type { PageContext, Shelf } from '../../src/pages/context.ts';
-import { guidePage } from '../../src/pages/guide-page.ts';
-import { indexPage } from '../../src/pages/index-page.ts';
-import { prepareLayouts } from '../../src/pages/layouts.ts';
-import { platformPage } from '../../src/pages/platform-page.ts';
+import type { PageContext, Shelf } from '../../src/pages/frame/context.ts';
+import { prepareLayouts } from '../../src/pages/frame/layouts.ts';
+import { guidePage } from '../../src/pages/guide/guide-page.ts';
+import { indexPage } from '../../src/pages/reference/index-page.ts';
+import { platformPage } from '../../src/pages/reference/platform-page.ts';
 import { readTemplates } from '../../src/site/templates.ts';
 import * as fixture from './fixture.ts';
 

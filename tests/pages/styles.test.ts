@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { contrast, grounds, rgb } from '../../src/site/accent.ts';
 import { signalPanel, signalWords } from '../../src/trade/signal-words.ts';
 
-const folder = new URL('../../templates/', import.meta.url);
+const folder = new URL('../../templates/styles/', import.meta.url);
 const tokens = await readFile(new URL('tokens.css', folder), 'utf8');
 
 /** The colours of a scheme by name; dark ones stand on the light ones. */

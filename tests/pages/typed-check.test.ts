@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CrowfootUse } from '../../src/job/crowfoot.ts';
-import { torqueCheck } from '../../src/pages/typed-check.ts';
+import { torqueCheck } from '../../src/pages/steps/typed-check.ts';
 import { parseQuantity } from '../../src/units/parse.ts';
 import { parseTorque } from '../../src/units/torque.ts';
 import * as make from '../job/builder.ts';

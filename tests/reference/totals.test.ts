@@ -2,7 +2,7 @@ import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import type { GuideJson } from '../../src/pages/guide-schema.ts';
+import type { GuideJson } from '../../src/pages/guide/guide-schema.ts';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { buildSite } from '../../src/site/build-site.ts';
 import { holds, stepsOf, totalsOf, usedOf } from './totals.ts';

@@ -1,4 +1,4 @@
-import type { GuideJson } from '../../src/pages/guide-schema.ts';
+import type { GuideJson } from '../../src/pages/guide/guide-schema.ts';
 
 /**
  * Sums over a guide's JSON, written without a look at how Baybook computes: what a shop with a spreadsheet would

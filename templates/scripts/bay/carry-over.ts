@@ -1,4 +1,4 @@
-import type { BayData } from '../../../src/pages/bay-data.ts';
+import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import { type Change, fresh, isBegun, type Progress, TICKED, type Value } from './progress.ts';
 
 /**

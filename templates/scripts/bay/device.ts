@@ -1,4 +1,4 @@
-import type { BayData } from '../../../src/pages/bay-data.ts';
+import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import type { Progress } from './progress.ts';
 import { progressText, readProgress } from './progress-text.ts';
 

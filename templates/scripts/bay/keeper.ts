@@ -1,4 +1,4 @@
-import type { BayData } from '../../../src/pages/bay-data.ts';
+import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import type { Picker } from '../picker.ts';
 import { carryOver } from './carry-over.ts';
 import { findProgress, keepProgress, keyOf } from './device.ts';

@@ -1,4 +1,4 @@
-import type { BayData } from '../../../src/pages/bay-data.ts';
+import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import { readAddress } from '../address.ts';
 import type { PickTable } from '../plan.ts';
 import { button, make } from './elements.ts';

@@ -1,4 +1,4 @@
-import type { BayData } from '../../../src/pages/bay-data.ts';
+import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 
 /** What is ticked of a step: one side of it, or all of it. */
 export type Part = 'left' | 'right' | 'whole';

@@ -1,4 +1,4 @@
-import type { BayData } from '../../../src/pages/bay-data.ts';
+import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import { readAddress } from '../address.ts';
 import type { Picker } from '../picker.ts';
 import type { PickTable } from '../plan.ts';

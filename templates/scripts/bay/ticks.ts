@@ -1,4 +1,4 @@
-import type { BayStep } from '../../../src/pages/bay-data.ts';
+import type { BayStep } from '../../../src/pages/guide/bay-data.ts';
 import { make, say } from './elements.ts';
 import type { Keeper } from './keeper.ts';
 import { type Part, withTick } from './progress.ts';

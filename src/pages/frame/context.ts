@@ -1,0 +1,141 @@
+import { markup } from '../../html/markup.ts';
+import { stepsOf } from '../../job/walk.ts';
+import type { Figure } from '../../model/block.ts';
+import type { Guide, Step } from '../../model/guide.ts';
+import type { Job, Plan } from '../../model/job.ts';
+import type { Shop } from '../../model/shop.ts';
+import type { PictureView, TemplateView } from '../steps/block-views.ts';
+import { always, type Planned, shownIn } from './plans.ts';
+import type { FrameView, Shown, StepRef } from './shared-views.ts';
+
+/** What a page shows that other rooms have drawn: asked for by name, `null` where there is none. */
+export interface Shelf {
+  /** A picture of the workspace, as the page that asks may name it. */
+  readonly picture: (path: string, figure: Figure | null) => PictureView | null;
+  /** The drawing of a template, its files at full scale and the check of their print. */
+  readonly template: (id: string) => Pick<TemplateView, 'drawings' | 'files' | 'printCheck'>;
+  /**
+   * Where a link that an author wrote leads, relative to the page; `null` where it leads nowhere.
+   *
+   * @param from file that holds the link, from the workspace's root
+   */
+  readonly link: (href: string, from: string) => string | null;
+  /** Another page of the site, by its path from the site's root, relative to the page that asks; `null` for a page that stands alone. */
+  readonly page: (path: string) => string | null;
+}
+
+/** What any page is made from. */
+export interface PageContext {
+  readonly shop: Shop;
+  readonly shelf: Shelf;
+  /** From the page to the site's root: empty, or `../` as often as needed. */
+  readonly root: string;
+}
+
+/** What prose is printed with: all of the above, and what its nouns and conditions refer to. */
+export interface GuideContext extends PageContext, Planned {
+  readonly guide: Pick<Guide, 'builds' | 'items' | 'templates'>;
+  readonly steps: ReadonlyMap<string, NumberedStep>;
+  /** Ids of the items that have a row on the page. */
+  readonly listed: ReadonlySet<string>;
+}
+
+/** A step with its number on the page on which all builds stand. */
+export interface NumberedStep {
+  readonly step: Step;
+  readonly number: number;
+  /** The plans that carry it out; never empty. */
+  readonly plans: readonly Plan[];
+}
+
+/** Numbers the steps that at least one build carries out, in the order of the text. */
+export function numberSteps(
+  guide: Pick<Guide, 'sections'>,
+  job: Pick<Job, 'plans'>,
+): ReadonlyMap<string, NumberedStep> {
+  const numbered = new Map<string, NumberedStep>();
+  for (const step of stepsOf(guide)) {
+    const plans = job.plans.filter((plan) => plan.steps.some(({ id }) => id === step.id));
+    if (plans.length > 0) numbered.set(step.id, { step, number: numbered.size + 1, plans });
+  }
+  return numbered;
+}
+
+/** A step named on the page; `null` for one that no build carries out. */
+export function stepRef(context: GuideContext, id: string): StepRef | null {
+  const found = context.steps.get(id);
+  return found ? { ...always, id, number: found.number, title: found.step.titleText } : null;
+}
+
+/** The step that each plan names, equal ones told once. */
+export function stepRefs(context: GuideContext, idOf: (plan: Plan) => string | null): readonly StepRef[] {
+  const byStep = new Map<string, Plan[]>();
+  for (const plan of context.job.plans) {
+    const id = idOf(plan);
+    if (id !== null) byStep.set(id, [...(byStep.get(id) ?? []), plan]);
+  }
+  const shown = (plans: readonly Plan[]) => (byStep.size === 1 ? always : shownIn(context, plans));
+  return [...byStep].flatMap(([id, plans]) => {
+    const ref = stepRef(context, id);
+    return ref ? [{ ...ref, ...shown(plans) }] : [];
+  });
+}
+
+/** For which plans a step stands. */
+export function shownStep(context: GuideContext, { plans }: NumberedStep): Shown {
+  return shownIn(context, plans);
+}
+
+/** The style sheets of every page, in the order in which they apply; a shop's own colours stand last. */
+export const styleSheets = [
+  'tokens.css',
+  'page.css',
+  'guide.css',
+  'message.css',
+  'step.css',
+  'bay.css',
+  'picture.css',
+  'schedule.css',
+  'tightening.css',
+  'cover.css',
+  'print-check.css',
+  'print.css',
+  'shop.css',
+];
+
+/** Files of the site alone: nothing inline, and no other host. */
+const policy = markup(
+  [
+    "default-src 'none'",
+    ...['img', 'style', 'script', 'worker', 'manifest'].map((kind) => `${kind}-src 'self'`),
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; '),
+);
+
+/** What stands around every page. */
+export function frameOf(
+  { shop, shelf, root }: PageContext,
+  page: { readonly title: string; readonly styles?: readonly string[]; readonly scripts?: readonly string[] },
+): FrameView {
+  return {
+    title: page.title,
+    root,
+    shop: shop.settings.name,
+    logo: shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null,
+    styles: [...styleSheets.map((sheet) => `${root}assets/${sheet}`), ...(page.styles ?? [])],
+    scripts: [...(page.scripts ?? []), 'offline.js'].map((script) => `${root}assets/${script}`),
+    policy,
+    inlined: null,
+  };
+}
+
+/** A guide's page from the site's root. */
+export function guideFolder(guide: Pick<Guide, 'id'>): string {
+  return `guides/${guide.id}/`;
+}
+
+/** A platform's page from the site's root. */
+export function platformFolder(id: string): string {
+  return `platforms/${id}/`;
+}

@@ -1,0 +1,60 @@
+import { Liquid, LiquidError } from 'liquidjs';
+import { isMarkup } from '../../html/markup.ts';
+
+/** The text of every layout by file name (`guide.liquid`); a shop's own stand in the place of the built-in ones. */
+export type Layouts = ReadonlyMap<string, string>;
+
+/** A page, or why a layout could not make it: the layout's name with line and column, in one sentence. */
+export type Rendered =
+  | { readonly ok: true; readonly html: string }
+  | { readonly ok: false; readonly problem: string };
+
+/** Makes the HTML of a view with the layout of that name. */
+export type RenderLayout = (layout: string, view: object) => Rendered;
+
+/** Milliseconds after which a layout is taken to be in an endless loop; the built-in ones need under 100. */
+const RENDER_LIMIT = 20_000;
+
+/** Objects that a layout may make; a page of 500 steps needs about a tenth of it. */
+const MEMORY_LIMIT = 20_000_000;
+
+/**
+ * Readies the layouts. What they put out is escaped; an unknown variable or filter is a fault and not an
+ * empty place; `raw` is refused, and `markup` puts out branded HTML alone.
+ */
+export function prepareLayouts(layouts: Layouts): RenderLayout {
+  const engine = new Liquid({
+    templates: Object.fromEntries(layouts),
+    cache: true,
+    outputEscape: 'escape',
+    strictVariables: true,
+    strictFilters: true,
+    ownPropertyOnly: true,
+    jsTruthy: true,
+    renderLimit: RENDER_LIMIT,
+    memoryLimit: MEMORY_LIMIT,
+  });
+  engine.registerFilter('raw', () => {
+    throw new Error('"raw" is refused: text is always escaped');
+  });
+  engine.registerFilter('markup', {
+    raw: true,
+    handler: (value: unknown) => {
+      if (isMarkup(value)) return value.html;
+      throw new Error('"markup" puts out only what Baybook made as HTML, not text');
+    },
+  });
+  return (layout, view) => {
+    try {
+      return { ok: true, html: engine.renderFileSync(layout, view) as string };
+    } catch (error) {
+      if (LiquidError.is(error) || error instanceof Error)
+        return { ok: false, problem: oneLine(error.message) };
+      throw error;
+    }
+  };
+}
+
+function oneLine(message: string): string {
+  return message.replace(/\s+/g, ' ').trim();
+}

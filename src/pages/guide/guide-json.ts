@@ -1,0 +1,200 @@
+import { actionWords, findTarget, isCounted, isFixing } from '../../job/index.ts';
+import { actionsOf, type Placed } from '../../job/walk.ts';
+import type { Guide, Step } from '../../model/guide.ts';
+import type { Action } from '../../model/inline.ts';
+import type { Item } from '../../model/item.ts';
+import type { Job, Plan } from '../../model/job.ts';
+import type { Schedule } from '../../model/schedule.ts';
+import type { When } from '../../model/when.ts';
+import { writtenDrive } from '../../trade/drives.ts';
+import type { Quantity } from '../../units/quantity.ts';
+import type { TorquePass } from '../../units/torque.ts';
+import type { GuideJson } from './guide-schema.ts';
+
+type ItemJson = GuideJson['items'][number];
+type StepJson = GuideJson['sections'][number]['steps'][number];
+type PlanJson = GuideJson['plans'][number];
+
+/**
+ * A guide and its totals as data for others to recompute.
+ *
+ * @param schema address of the JSON Schema, relative to the file
+ */
+export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
+  return {
+    $schema: schema,
+    id: guide.id,
+    title: guide.title.value,
+    platform: guide.platform.value,
+    partNumber: guide.partNumber?.value ?? null,
+    revision: guide.revision?.value ?? null,
+    updated: guide.updated?.value ?? null,
+    fingerprint: job.fingerprint,
+    options: guide.builds.options.map(({ id, name, choices }) => ({
+      id,
+      name,
+      choices: choices?.map((choice) => ({ id: choice.id, name: choice.name })) ?? null,
+    })),
+    items: [...guide.items.values()].map(itemJson),
+    sections: guide.sections.map(({ id, titleText, steps }) => ({
+      id,
+      title: titleText,
+      steps: steps.map((step) => stepJson(step, guide, job)),
+    })),
+    plans: job.plans.map(planJson),
+  };
+}
+
+function itemJson(item: Item): ItemJson {
+  const fixing = isFixing(item) ? item : null;
+  return {
+    id: item.id,
+    kind: item.kind,
+    label: item.noun.label,
+    when: item.when ? whenText(item.when.value) : null,
+    count: countOf(item),
+    side: isCounted(item) ? (item.side?.value ?? null) : null,
+    drive: fixing?.drive ? writtenDrive(fixing.drive.value) : null,
+    standard: fixing?.standard?.value ?? null,
+    thread: fixing?.thread?.value.name ?? null,
+    grade: fixing?.grade?.value ?? null,
+    torque: fixing?.torque?.value.map(passJson) ?? null,
+    quantity: item.kind === 'supply' && item.quantity ? quantityJson(item.quantity.value) : null,
+    expect: item.kind === 'measure' && item.expect ? rangeJson(item.expect.value) : null,
+  };
+}
+
+/** How many of an item, per side; of a tool, how many are at hand. */
+function countOf(item: Item): number | null {
+  if (item.kind === 'tool') return item.atHand;
+  return isCounted(item) ? item.count.value : null;
+}
+
+function passJson(pass: TorquePass) {
+  return pass.kind === 'torque'
+    ? { newtonMetres: Number(pass.value.base) }
+    : { degrees: Number(pass.angle.base) };
+}
+
+function quantityJson({ written, unit, base }: Quantity) {
+  return { written, unit, base: Number(base) };
+}
+
+function rangeJson({ least, most }: { readonly least: Quantity; readonly most: Quantity }) {
+  return { least: quantityJson(least), most: quantityJson(most) };
+}
+
+function stepJson(step: Step, guide: Guide, job: Job): StepJson {
+  return {
+    id: step.id,
+    title: step.titleText,
+    fingerprint: job.stepFingerprints.get(step.id) ?? '',
+    side: step.side?.value ?? null,
+    time: step.time?.value ?? null,
+    wait: step.wait?.value ?? null,
+    people: step.people,
+    signOff: step.signOff,
+    anyOrder: step.anyOrder,
+    when: step.when ? whenText(step.when.value) : null,
+    actions: actionsOf(step).map((placed) => actionJson(placed, step, guide)),
+  };
+}
+
+function actionJson({ node, whens }: Placed<Action>, step: Step, guide: Guide) {
+  const target = findTarget(guide, node.target.value);
+  const place = { stepSide: step.side?.value ?? null, starts: false };
+  return {
+    verb: node.verb,
+    target: node.target.value,
+    with: node.with.map((ref) => ref.value),
+    amount: node.amount ? quantityJson(node.amount.value) : null,
+    text: target ? actionWords(node, target, place) : '',
+    when: whens.map(whenText),
+  };
+}
+
+function planJson({ index, statement, builds, steps, gather, time, schedules }: Plan): PlanJson {
+  return {
+    index,
+    statement,
+    builds: builds.map((build) => ({ ...build })),
+    steps: steps.map(({ id, number, time: own, wait, people, tools, wear }) => ({
+      id,
+      number,
+      time: own,
+      wait,
+      people,
+      tools: [...tools],
+      wear: [...wear],
+    })),
+    gather: {
+      tools: gather.tools.map(({ item, firstStep, steps: all, atOnce }) => ({
+        item,
+        firstStep,
+        steps: [...all],
+        atOnce,
+      })),
+      wear: gather.wear.map(({ item, firstStep }) => ({ item, firstStep })),
+      supplies: gather.supplies.map(({ item, declared, used, firstStep }) => ({
+        item,
+        declared: declared ? quantityJson(declared) : null,
+        used,
+        firstStep,
+      })),
+      kit: gather.kit.map(({ item, count, perSide, spare, firstStep }) => ({
+        item,
+        count,
+        perSide,
+        spare,
+        firstStep,
+      })),
+    },
+    time: {
+      job: time.job,
+      sections: time.sections.map(({ section, estimate }) => ({ section, estimate })),
+      helper: time.helper,
+      waiting: time.waiting,
+      untimed: [...time.untimed],
+    },
+    schedules: schedules.map(scheduleJson),
+  };
+}
+
+function scheduleJson({ crew, elapsed, workEnds, handsOn, labour, helpers, tasks }: Schedule) {
+  return {
+    crew,
+    elapsed,
+    workEnds,
+    handsOn,
+    labour,
+    helpers: helpers.map(({ from, to, people }) => ({ from, to, people })),
+    tasks: tasks.map(({ step, side, start, finish, wait, people, critical }) => ({
+      step,
+      side,
+      start,
+      finish,
+      wait,
+      people,
+      critical,
+    })),
+  };
+}
+
+/** A condition as an author writes it: `fog and not (sensors or lamps is led)`. */
+export function whenText(when: When): string {
+  switch (when.kind) {
+    case 'has':
+      return when.option;
+    case 'is':
+      return `${when.option} is ${when.value}`;
+    case 'not':
+      return `not ${grouped(when.of)}`;
+    case 'and':
+    case 'or':
+      return when.of.map(grouped).join(` ${when.kind} `);
+  }
+}
+
+function grouped(when: When): string {
+  return when.kind === 'and' || when.kind === 'or' ? `(${whenText(when)})` : whenText(when);
+}

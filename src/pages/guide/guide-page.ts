@@ -1,0 +1,76 @@
+import type { Guide } from '../../model/guide.ts';
+import type { Job } from '../../model/job.ts';
+import {
+  frameOf,
+  type GuideContext,
+  numberSteps,
+  type PageContext,
+  platformFolder,
+  stepRef,
+} from '../frame/context.ts';
+import { dateWords, identityWords, shortFingerprint } from '../frame/identity.ts';
+import { isBlank, proseMarkup } from '../frame/prose.ts';
+import { comesOffRows } from '../overview/comes-off.ts';
+import { coverView } from '../overview/cover.ts';
+import { glanceRows } from '../overview/glance.ts';
+import { limitRows } from '../overview/limits.ts';
+import { pickerView, pickTable, tableMarkup } from '../overview/pick-table.ts';
+import { safetyGroups } from '../overview/safety.ts';
+import { scheduleViews } from '../overview/schedule.ts';
+import { blockViews } from '../steps/blocks.ts';
+import { bayData, bayMarkup } from './bay.ts';
+import type { GuideView } from './guide-views.ts';
+import { handOverView } from './hand-over.ts';
+import { sectionViews } from './sections.ts';
+import { sheetsView } from './sheets.ts';
+
+/** One guide as its page prints it. */
+export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView {
+  const context = guideContext(guide, job, page);
+  const platform = page.shop.platforms.get(guide.platform.value);
+  const untimed = new Set(job.plans.flatMap((plan) => plan.time.untimed));
+  return {
+    frame: frameOf(page, {
+      // A browser that prints no feet of ours puts this at the head of each sheet.
+      title: `${guide.title.value} (${identityWords(guide, job)})`,
+      styles: ['page-feet.css'],
+      scripts: ['guide.js'],
+    }),
+    title: guide.title.value,
+    platform: {
+      text: platform?.title.value ?? guide.platform.value,
+      href: `${page.root}${platformFolder(guide.platform.value)}index.html`,
+    },
+    identity: [
+      ['Part', guide.partNumber?.value],
+      ['Revision', guide.revision?.value],
+      ['Date', guide.updated ? dateWords(guide.updated.value) : undefined],
+      ['Fingerprint', shortFingerprint(job.fingerprint)],
+    ].flatMap(([label, value]) => (label && value ? [{ label, value }] : [])),
+    opening: blockViews(guide.opening, context, null),
+    picker: pickerView(context),
+    cover: coverView(guide, context),
+    glance: glanceRows(context),
+    untimed: [...untimed].flatMap((id) => stepRef(context, id) ?? []),
+    accounted: job.accounted,
+    safety: safetyGroups(guide, context),
+    sections: sectionViews(guide, context),
+    schedules: scheduleViews(context),
+    sheets: sheetsView(context),
+    handOver: handOverView(guide, context),
+    footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),
+    table: tableMarkup(pickTable(context)),
+    bay: bayMarkup(bayData(guide, job, context)),
+    alone: null,
+  };
+}
+
+/** Everything that the parts of a guide's page look up. */
+function guideContext(guide: Guide, job: Job, page: PageContext): GuideContext {
+  const draft = { ...page, guide, job, steps: numberSteps(guide, job), listed: new Set<string>() };
+  const gathered = job.plans.flatMap(({ gather }) =>
+    [gather.wear, gather.tools, gather.supplies, gather.kit].flat(),
+  );
+  const rows = [...comesOffRows(draft), ...limitRows(draft)].map((row) => row.item);
+  return { ...draft, listed: new Set([...gathered.map((line) => line.item), ...rows]) };
+}

@@ -1,0 +1,89 @@
+import type { Markup } from '../../html/markup.ts';
+import type { FrameView, LinkView, Shown, StepRef, VaryingView } from '../frame/shared-views.ts';
+import type { CoverView } from '../overview/cover.ts';
+import type { ComesOffRow, GatherView, LimitRow } from '../overview/list-views.ts';
+import type { ScheduleView } from '../overview/schedule.ts';
+import type { BlockView, SignalBar } from '../steps/block-views.ts';
+import type { StepView } from '../steps/step-views.ts';
+import type { HandOverView } from './hand-over.ts';
+import type { SheetsView } from './sheet-views.ts';
+
+/** One guide, whole. */
+export interface GuideView {
+  readonly frame: FrameView;
+  readonly title: string;
+  readonly platform: LinkView;
+  readonly identity: readonly { readonly label: string; readonly value: string }[];
+  readonly opening: readonly BlockView[];
+  readonly picker: PickerView | null;
+  /** Printed alone. */
+  readonly cover: CoverView;
+  readonly glance: readonly GlanceRow[];
+  /** Steps that state no time, so that the figures leave them out. */
+  readonly untimed: readonly StepRef[];
+  /** False where the guide declares nothing that is counted, so that nothing proves that nothing is left over. */
+  readonly accounted: boolean;
+  readonly safety: readonly SafetyGroup[];
+  readonly sections: readonly SectionView[];
+  /** How the time runs; equal schedules of several builds once. Empty where no step states a time. */
+  readonly schedules: readonly ScheduleView[];
+  readonly sheets: SheetsView;
+  /** Printed alone. */
+  readonly handOver: HandOverView;
+  readonly footnotes: Markup | null;
+  /** The table by which the page's script shows one build: see `pick-table.ts`. */
+  readonly table: Markup;
+  /** What the page's script keeps progress by: see `bay.ts`. */
+  readonly bay: Markup;
+  /** The guide as one file that can be handed on; `null` on that file itself. */
+  readonly alone: LinkView | null;
+}
+
+/** How a technician says which vehicle stands in the bay. */
+export interface PickerView {
+  readonly options: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly choices: readonly { readonly value: string; readonly name: string }[];
+  }[];
+  /** Every plan in words, for a page without its script. */
+  readonly plans: readonly VaryingView[];
+}
+
+/** A figure of the job, one line for each set of builds in which it differs, and the steps that it comes from. */
+export interface GlanceRow {
+  readonly label: string;
+  readonly lines: readonly VaryingView[];
+  /** What is said of it in smaller letters. */
+  readonly more: readonly VaryingView[];
+  readonly steps: readonly StepRef[];
+}
+
+/** The messages of one signal word, gathered in front of the job. */
+export interface SafetyGroup extends SignalBar {
+  readonly entries: readonly SafetyEntry[];
+}
+
+/** A message in that list, with the places where it stands. */
+export interface SafetyEntry extends Shown {
+  readonly hazard: Markup;
+  readonly body: Markup;
+  readonly steps: readonly StepRef[];
+  readonly sections: readonly LinkView[];
+}
+
+/** What stands under one heading. */
+export interface SectionView extends Shown {
+  readonly id: string;
+  readonly title: Markup;
+  /** Level of the page's heading, 2 to 6. */
+  readonly level: number;
+  /** True where nothing stands under the heading: only its anchor is printed. */
+  readonly empty: boolean;
+  readonly intro: readonly BlockView[];
+  readonly gather: GatherView | null;
+  readonly comesOff: readonly ComesOffRow[] | null;
+  readonly limits: readonly LimitRow[] | null;
+  readonly time: readonly VaryingView[];
+  readonly steps: readonly StepView[];
+}

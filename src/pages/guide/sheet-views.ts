@@ -1,0 +1,44 @@
+import type { Shown, StepRef } from '../frame/shared-views.ts';
+import type { TorqueView } from '../steps/step-views.ts';
+
+/** What is filled in during the job, on paper. */
+export interface SheetsView {
+  readonly torques: readonly TorqueRow[];
+  readonly bags: readonly BagView[];
+  readonly counts: readonly CountRow[];
+  readonly signOffs: readonly SignOffRow[];
+}
+
+/** A line of the torque log. */
+export interface TorqueRow extends TorqueView {
+  readonly step: StepRef;
+}
+
+/** A bag of fasteners, with what its label says. */
+export interface BagView extends Shown {
+  readonly number: number;
+  /** The step that fills it. */
+  readonly step: StepRef | null;
+  readonly contents: readonly {
+    readonly text: string;
+    /** The step that puts it back. */
+    readonly back: StepRef | null;
+    /** What becomes of it otherwise. */
+    readonly end: string | null;
+  }[];
+}
+
+/** A line of the count sheet, both sides together. */
+export interface CountRow extends Shown {
+  readonly name: string;
+  readonly from: string;
+  readonly out: number;
+  readonly back: number;
+  /** What does not go back: "2 discarded, 1 spare". */
+  readonly elsewhere: string;
+}
+
+/** A step that a second person signs. */
+export interface SignOffRow extends Shown {
+  readonly step: StepRef;
+}

@@ -1,0 +1,94 @@
+import { qrCode } from '../../drawings/qr-code.ts';
+import type { Markup } from '../../html/markup.ts';
+import { stringify } from '../../html/stringify.ts';
+import type { Block } from '../../model/block.ts';
+import type { Guide } from '../../model/guide.ts';
+import type { Build } from '../../model/when.ts';
+import { type GuideContext, guideFolder, shownStep } from '../frame/context.ts';
+import { always, shownWhen } from '../frame/plans.ts';
+import type { Shown, VaryingView } from '../frame/shared-views.ts';
+
+/** What the first sheet of a print holds besides the head of the page. */
+export interface CoverView {
+  /** The code of the page, then that of each plan where there are several; empty where the shop has no address. */
+  readonly codes: readonly CodeView[];
+  readonly templates: readonly CoverTemplate[];
+}
+
+/** A QR code with the address that it holds. */
+export interface CodeView {
+  /** The plan that it leads to; `null` for the page on which all builds stand. */
+  readonly plan: string | null;
+  readonly address: string;
+  readonly drawing: Markup;
+}
+
+/** A cut template that goes with the print. */
+export interface CoverTemplate extends Shown {
+  readonly title: string;
+  /** "A4: 3 sheets", one for each paper, side and drawing; empty where none is drawn. */
+  readonly sheets: readonly VaryingView[];
+}
+
+/** The cover of a guide's print. */
+export function coverView(guide: Guide, context: GuideContext): CoverView {
+  const page = pageAddress(context.shop.settings.address, guide);
+  return {
+    codes: page === null ? [] : codesOf(page, context),
+    templates: [...guide.templates.values()].map((template) => ({
+      ...shownTemplate(template.id, guide, context),
+      title: template.title,
+      sheets: context.shelf.template(template.id).files.flatMap(({ name, detail, plans, only }) => {
+        const paper = /^PDF, (.*)$/.exec(name)?.[1];
+        return paper ? [{ text: `${paper}: ${detail}`, plans, only }] : [];
+      }),
+    })),
+  };
+}
+
+/** Where a guide's page is published; `null` where the shop has no address. */
+export function pageAddress(address: string | null, guide: Pick<Guide, 'id'>): string | null {
+  if (address === null) return null;
+  const site = new URL(address);
+  if (!site.pathname.endsWith('/')) site.pathname += '/';
+  return new URL(`${guideFolder(guide)}index.html`, site).href;
+}
+
+/** `#build=fog:yes,lamps:led`: what makes the page show a build, as its script reads and writes it. */
+export function buildFragment(build: Build, options: readonly string[]): string {
+  const choices = options.map((option) => {
+    const value = build[option] ?? false;
+    return `${option}:${typeof value === 'string' ? value : value ? 'yes' : 'no'}`;
+  });
+  return `#build=${choices.join(',')}`;
+}
+
+/** A plan's code names the first of its builds, which all read alike. */
+function codesOf(page: string, { job }: GuideContext): readonly CodeView[] {
+  const ofPlans = job.plans.flatMap(({ index, builds: [build] }) => {
+    const fragment = build ? buildFragment(build, job.decidingOptions) : '';
+    return [code(page + fragment, String(index))];
+  });
+  return [code(page, null), ...(job.plans.length > 1 ? ofPlans : [])];
+}
+
+function code(address: string, plan: string | null): CodeView {
+  return { plan, address, drawing: stringify([qrCode(address, `QR code of ${address}`)]) };
+}
+
+/** A template stands for the builds of its place in the text. */
+function shownTemplate(id: string, guide: Guide, context: GuideContext): Shown {
+  const isPlace = (block: Block) => block.type === 'template' && block.template.value === id;
+  for (const section of guide.sections) {
+    const place = section.intro.find(isPlace);
+    if (place?.type === 'template') return shownWhen(context, place.when);
+    for (const step of section.steps) {
+      const inStep = step.blocks.find(isPlace);
+      const numbered = context.steps.get(step.id);
+      if (inStep?.type !== 'template') continue;
+      if (inStep.when) return shownWhen(context, inStep.when);
+      if (numbered) return shownStep(context, numbered);
+    }
+  }
+  return always;
+}

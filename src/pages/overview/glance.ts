@@ -1,0 +1,78 @@
+import { helperWords, secondTechnicianWords } from '../../job/index.ts';
+import type { Plan } from '../../model/job.ts';
+import type { Schedule } from '../../model/schedule.ts';
+import { formatLabour } from '../../trade/labour.ts';
+import { formatEstimate, formatMinutes } from '../../units/estimate.ts';
+import { base } from '../../units/quantity.ts';
+import { type GuideContext, shownStep, stepRef } from '../frame/context.ts';
+import { varying } from '../frame/plans.ts';
+import type { StepRef } from '../frame/shared-views.ts';
+import type { GlanceRow } from '../guide/guide-views.ts';
+import { averageWords, crewWords } from './schedule.ts';
+
+type TextOf = (plan: Plan) => string | null;
+
+/** What a row says of a plan; rows that say nothing of any plan are left out. */
+interface Row {
+  readonly text: TextOf;
+  readonly more?: TextOf;
+  readonly steps?: readonly StepRef[];
+}
+
+/** Hands-on time, elapsed time, labour, the second person and waiting, told apart by build where they differ. */
+export function glanceRows(context: GuideContext): readonly GlanceRow[] {
+  const row = (label: string, { text, more = () => null, steps = [] }: Row): GlanceRow => ({
+    label,
+    lines: varying(context, text),
+    more: varying(context, more),
+    steps,
+  });
+  const crews = [...new Set(context.job.plans.flatMap((plan) => plan.schedules.map(({ crew }) => crew)))];
+  return [
+    row('Hands-on', {
+      text: ({ time }) => formatEstimate(time.job),
+      more: ofSchedule(1, ({ handsOn }) => averageWords(handsOn)),
+    }),
+    ...crews.map((crew) => row(`Elapsed, ${crewWords(crew).toLowerCase()}`, elapsed(crew))),
+    row('Labour', {
+      text: ofSchedule(1, ({ labour }) => formatLabour(labour)),
+      more: ofSchedule(1, ({ tasks }) =>
+        tasks.some(({ people }) => people > 1) ? 'everybody’s time' : null,
+      ),
+    }),
+    row('Second person', {
+      text: ({ time }) => (time.helper.most > 0 ? formatEstimate(time.helper) : 'not needed'),
+      steps: shared(context),
+    }),
+    row('Waiting', {
+      text: ({ time }) => (time.waiting > 0 ? formatMinutes(base<'time'>(time.waiting)) : 'none'),
+    }),
+  ].filter(({ lines }) => lines.length > 0);
+}
+
+/** From the start to the end, when more hands are needed, and whether a second technician is worth it. */
+function elapsed(crew: number): Row {
+  return {
+    text: ofSchedule(crew, (schedule) => formatMinutes(schedule.elapsed.mean)),
+    more: (plan) => {
+      const helpers = ofSchedule(crew, helperWords)(plan) ?? '';
+      const gain = crew === 2 ? secondTechnicianWords(plan.schedules) : '';
+      return [gain, helpers].filter((words) => words !== '').join('. ') || null;
+    },
+  };
+}
+
+function ofSchedule(crew: number, textOf: (schedule: Schedule) => string | null): TextOf {
+  return ({ schedules }) => {
+    const schedule = schedules.find((one) => one.crew === crew);
+    return schedule ? textOf(schedule) : null;
+  };
+}
+
+/** The steps that need a second pair of hands. */
+function shared(context: GuideContext): readonly StepRef[] {
+  return [...context.steps.values()].flatMap((numbered) => {
+    const ref = numbered.step.people > 1 ? stepRef(context, numbered.step.id) : null;
+    return ref ? [{ ...ref, ...shownStep(context, numbered) }] : [];
+  });
+}

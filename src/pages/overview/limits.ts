@@ -1,0 +1,71 @@
+import type { Circuit, Item, Rating } from '../../model/item.ts';
+import { fuseColour } from '../../trade/circuit.ts';
+import { weakestLink } from '../../trade/towing.ts';
+import { formatBoth, formatQuantity } from '../../units/format.ts';
+import type { Dimension } from '../../units/quantity.ts';
+import type { GuideContext } from '../frame/context.ts';
+import { itemAnchor } from '../frame/mention.ts';
+import { shownWhen } from '../frame/plans.ts';
+import type { LimitRow } from './list-views.ts';
+
+/** What the job may carry or feed: ratings, claimed loads and circuits, in the order of declaration. */
+export function limitRows(context: GuideContext): readonly LimitRow[] {
+  const items = [...context.guide.items.values()];
+  const governing = governingIds(items.filter(isRating));
+  return items.filter(isLimit).map((item) => ({
+    ...shownWhen(context, item.when),
+    item: item.id,
+    id: itemAnchor(item.id),
+    name: item.noun.label,
+    value: item.kind === 'rating' ? ratingWords(item) : circuitWords(item),
+    governs: governing.has(item.id),
+  }));
+}
+
+/** Whether an item is a rating or a circuit. */
+export function isLimit(item: Item): item is Rating | Circuit {
+  return item.kind === 'rating' || item.kind === 'circuit';
+}
+
+function isRating(item: Item): item is Rating {
+  return item.kind === 'rating';
+}
+
+/** The weakest link of each kind of limit, where there is more than one to choose from. */
+function governingIds(ratings: readonly Rating[]): ReadonlySet<string> {
+  const byKind = new Map<Dimension, Rating[]>();
+  for (const rating of ratings) {
+    const kind = rating.limit?.value.dimension;
+    if (kind) byKind.set(kind, [...(byKind.get(kind) ?? []), rating]);
+  }
+  const weakest = [...byKind.values()]
+    .filter((links) => links.length > 1)
+    .map((links) =>
+      weakestLink(links.flatMap(({ id, limit }) => (limit ? [{ name: id, rating: limit.value, id }] : []))),
+    );
+  return new Set(weakest.flatMap((link) => link?.id ?? []));
+}
+
+/** "At most 75 kg (165 lb)" or "load 28 kg (61.7 lb)". */
+function ratingWords({ limit, claim }: Rating): string {
+  const parts = [
+    limit ? `at most ${formatBoth(limit.value)}` : null,
+    claim ? `load ${formatBoth(claim.value)}` : null,
+  ];
+  return parts.filter((part) => part !== null).join(', ');
+}
+
+/** "12 V, 6 A, 3 m of 2.5 mm² one way, fuse 10 A (red)". */
+function circuitWords({ voltage, load, length, wire, fuse }: Circuit): string {
+  const colour = fuse ? fuseColour(fuse.value.base) : undefined;
+  const run = [length ? formatBoth(length.value) : null, wire?.value.size ?? null].filter(
+    (part) => part !== null,
+  );
+  const parts = [
+    voltage ? formatQuantity(voltage.value) : null,
+    load ? formatQuantity(load.value) : null,
+    run.length > 0 ? `${run.join(' of ')}${length ? ' one way' : ''}` : null,
+    fuse ? `fuse ${formatQuantity(fuse.value)}${colour ? ` (${colour})` : ''}` : null,
+  ];
+  return parts.filter((part) => part !== null).join(', ');
+}

@@ -1,0 +1,49 @@
+import type { Markup } from '../../html/markup.ts';
+import type { FrameView, LinkView } from '../frame/shared-views.ts';
+import type { FindView, ListsView } from '../reference/reference-views.ts';
+import type { BlockView } from '../steps/block-views.ts';
+
+/** The first page: every platform with its guides, and what else can be looked up. */
+export interface IndexView {
+  readonly frame: FrameView;
+  readonly find: FindView;
+  readonly platforms: readonly { readonly link: LinkView; readonly guides: readonly GuideEntry[] }[];
+  readonly lists: readonly ListsView[];
+}
+
+/** A guide in a list. */
+export interface GuideEntry {
+  readonly link: LinkView;
+  readonly partNumber: string | null;
+  readonly revision: string | null;
+  readonly updated: string | null;
+  /** Hands-on time over all its builds. */
+  readonly time: string;
+  readonly people: string;
+  /** "for every build", or the options that change it. */
+  readonly builds: string;
+}
+
+/** A part that the guides of a platform share. */
+export interface PlatformPart {
+  readonly name: string;
+  /** Its row in each guide that handles it. */
+  readonly guides: readonly LinkView[];
+}
+
+/** A vehicle platform with the guides that there are for it. */
+export interface PlatformView {
+  readonly frame: FrameView;
+  readonly title: string;
+  readonly options: readonly { readonly name: string; readonly choices: string }[];
+  /** What stands before its first heading. */
+  readonly opening: readonly BlockView[];
+  readonly openingParts: readonly PlatformPart[];
+  readonly sections: readonly {
+    readonly id: string | null;
+    readonly title: Markup;
+    readonly blocks: readonly BlockView[];
+    readonly parts: readonly PlatformPart[];
+  }[];
+  readonly guides: readonly GuideEntry[];
+}

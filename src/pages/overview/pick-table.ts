@@ -1,0 +1,52 @@
+import { type Markup, markup } from '../../html/markup.ts';
+import type { Option } from '../../model/when.ts';
+import type { GuideContext } from '../frame/context.ts';
+import type { PickerView } from '../guide/guide-views.ts';
+import type { PickTable } from './pick-data.ts';
+
+/** The table of a guide. */
+export function pickTable({ job, steps }: GuideContext): PickTable {
+  const keyed = job.plans.flatMap((plan) =>
+    plan.builds.map((build) => {
+      const values = job.decidingOptions.map((option) => valueText(build[option] ?? false));
+      return [values.join(','), plan.index] as const;
+    }),
+  );
+  const numbers = [...steps].map(([id, { number }]) => {
+    const plans = job.plans.map((plan) => plan.steps.find((step) => step.id === id)?.number ?? 0);
+    return [id, { every: number, plans }] as const;
+  });
+  return {
+    options: job.decidingOptions,
+    builds: Object.fromEntries(keyed),
+    numbers: Object.fromEntries(numbers),
+  };
+}
+
+/** The table as JSON for a `<script type="application/json">`: nothing in it can end the element. */
+export function tableMarkup(table: PickTable): Markup {
+  return markup(JSON.stringify(table).replace(/</g, '\\u003c'));
+}
+
+/** How the technician says which vehicle it is; `null` where the guide reads alike for every build. */
+export function pickerView({ guide, job }: GuideContext): PickerView | null {
+  if (job.plans.length < 2) return null;
+  const deciding = guide.builds.options.filter(({ id }) => job.decidingOptions.includes(id));
+  return {
+    options: deciding.map((option) => ({ id: option.id, name: option.name, choices: choicesOf(option) })),
+    plans: job.plans.map((plan) => ({ text: plan.statement, plans: String(plan.index), only: null })),
+  };
+}
+
+function choicesOf({ choices }: Option) {
+  if (choices) return choices.map(({ id, name }) => ({ value: id, name }));
+  return [
+    { value: 'yes', name: 'Yes' },
+    { value: 'no', name: 'No' },
+  ];
+}
+
+function valueText(value: boolean | string): string {
+  if (typeof value === 'string') return value;
+  return value ? 'yes' : 'no';
+}

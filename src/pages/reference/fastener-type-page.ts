@@ -1,0 +1,47 @@
+import { driveGlyph } from '../../drawings/drive-glyph.ts';
+import { fastenerProfile } from '../../drawings/fastener-profile.ts';
+import type { Markup } from '../../html/markup.ts';
+import { stringify } from '../../html/stringify.ts';
+import type { FastenerType } from '../../model/item.ts';
+import { type FastenerShape, glossary } from '../../trade/glossary.ts';
+import { frameOf, type PageContext } from '../frame/context.ts';
+import { termPath } from '../frame/reference-paths.ts';
+import { shapeOfType } from '../overview/fastener-shape.ts';
+import { driveFact, fact, synonymFacts } from './reference-facts.ts';
+import type { FactView, ReferenceView } from './reference-views.ts';
+import { type SurveyedGuide, usesOfFasteners } from './where-used.ts';
+
+/** A kind of fastener that the shop knows: its shape, its drive, how it lets go, and where it is used. */
+export function fastenerTypePage(
+  type: FastenerType,
+  guides: readonly SurveyedGuide[],
+  page: PageContext,
+): ReferenceView {
+  const shape = shapeOfType(type);
+  return {
+    frame: frameOf(page, { title: type.noun.label, styles: [`${page.root}assets/reference.css`] }),
+    kicker: 'Fastener',
+    title: type.noun.label,
+    drawing: drawingOf(shape, type),
+    lead: type.release,
+    facts: [
+      ...shapeFact(shape, page),
+      ...(type.drive ? [driveFact(type.drive.value, page)] : []),
+      ...(type.standard ? [fact('Width across flats', `after ${type.standard.value}`)] : []),
+      fact('Goes back', type.reuse ? 'yes, if it is whole' : 'no: used once, fit a new one'),
+      ...synonymFacts(type),
+    ],
+    uses: usesOfFasteners((item) => item.kind === 'fastener' && item.type?.value === type.id, guides, page),
+  };
+}
+
+/** From the side where the shape is known, else its drive from above. */
+function drawingOf(shape: FastenerShape | null, { drive }: FastenerType): Markup | null {
+  if (shape) return stringify([fastenerProfile(shape)]);
+  return drive ? stringify([driveGlyph(drive.value)]) : null;
+}
+
+function shapeFact(shape: FastenerShape | null, { root }: PageContext): readonly FactView[] {
+  const term = glossary.find((entry) => entry.kind === 'fastener' && entry.shape === shape);
+  return term ? [fact('Kind', term.term, root + termPath(term))] : [];
+}

@@ -1,0 +1,42 @@
+import type { Guide } from '../../model/guide.ts';
+import type { Job } from '../../model/job.ts';
+import { frameOf, type PageContext, platformFolder } from '../frame/context.ts';
+import type { IndexView } from '../overview/overview-views.ts';
+import { guideEntry } from './guide-entry.ts';
+import { findView, indexLists } from './index-lists.ts';
+
+/** A guide that is published, with its job. */
+export interface PublishedGuide {
+  readonly guide: Guide;
+  readonly job: Job;
+}
+
+/** The first page: every platform with its guides, by title, then what else can be looked up; and the search. */
+export function indexPage(guides: readonly PublishedGuide[], page: PageContext): IndexView {
+  const platforms = [...page.shop.platforms.values()].sort((a, b) => byText(a.title.value, b.title.value));
+  return {
+    frame: frameOf(page, {
+      title: `Install guides, ${page.shop.settings.name}`,
+      styles: ['assets/reference.css'],
+      scripts: ['search-index.js', 'search.js'],
+    }),
+    find: findView(page),
+    platforms: platforms.map((platform) => ({
+      link: { text: platform.title.value, href: `${platformFolder(platform.id)}index.html` },
+      guides: entriesOf(platform.id, guides, page),
+    })),
+    lists: indexLists(page),
+  };
+}
+
+/** The guides of a platform, by title. */
+export function entriesOf(platform: string, guides: readonly PublishedGuide[], page: PageContext) {
+  return guides
+    .filter(({ guide }) => guide.platform.value === platform)
+    .sort((a, b) => byText(a.guide.title.value, b.guide.title.value))
+    .map(({ guide, job }) => guideEntry(guide, job, page));
+}
+
+function byText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

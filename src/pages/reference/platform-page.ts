@@ -1,0 +1,69 @@
+import { actionsOf, stepsOf } from '../../job/walk.ts';
+import type { Platform } from '../../model/shop.ts';
+import { frameOf, type GuideContext, guideFolder, type PageContext } from '../frame/context.ts';
+import { itemAnchor } from '../frame/mention.ts';
+import { proseMarkup } from '../frame/prose.ts';
+import type { LinkView } from '../frame/shared-views.ts';
+import type { PlatformView } from '../overview/overview-views.ts';
+import { blockViews } from '../steps/blocks.ts';
+import { entriesOf, type PublishedGuide } from './index-page.ts';
+
+/** A vehicle platform: its description, how its vehicles differ, and its guides. */
+export function platformPage(
+  platform: Platform,
+  guides: readonly PublishedGuide[],
+  page: PageContext,
+): PlatformView {
+  const context: GuideContext = {
+    ...page,
+    guide: { builds: platform.builds, items: platform.parts, templates: new Map() },
+    job: { plans: [], decidingOptions: [] },
+    steps: new Map(),
+    listed: new Set(),
+  };
+  const titled = platform.sections.filter(({ id }) => id !== null);
+  const untitled = platform.sections.filter(({ id }) => id === null);
+  const partsOf = (ids: readonly string[]) =>
+    ids.flatMap((id) => {
+      const part = platform.parts.get(id);
+      return part ? [{ name: part.noun.label, guides: handledIn(id, platform, guides, page) }] : [];
+    });
+  return {
+    frame: frameOf(page, { title: platform.title.value }),
+    title: platform.title.value,
+    options: platform.builds.options.map(({ name, choices }) => ({
+      name,
+      choices: choices ? choices.map((choice) => choice.name).join(', ') : 'yes or no',
+    })),
+    opening: blockViews(
+      untitled.flatMap(({ blocks }) => blocks),
+      context,
+      null,
+    ),
+    openingParts: partsOf(untitled.flatMap(({ parts }) => parts)),
+    sections: titled.map(({ id, title, blocks, parts }) => ({
+      id,
+      title: proseMarkup(title, { context, stepSide: null }),
+      blocks: blockViews(blocks, context, null),
+      parts: partsOf(parts),
+    })),
+    guides: entriesOf(platform.id, guides, page),
+  };
+}
+
+/** The guides of the platform that act on a part of it, each with the row that the part has there. */
+function handledIn(
+  part: string,
+  platform: Platform,
+  guides: readonly PublishedGuide[],
+  { root }: PageContext,
+): readonly LinkView[] {
+  const own = guides.filter(({ guide }) => guide.platform.value === platform.id);
+  const handling = own.filter(({ guide }) =>
+    stepsOf(guide).some((step) => actionsOf(step).some(({ node }) => node.target.value === part)),
+  );
+  return handling.map(({ guide }) => ({
+    text: guide.title.value,
+    href: `${root}${guideFolder(guide)}index.html#${itemAnchor(part)}`,
+  }));
+}

@@ -1,0 +1,117 @@
+import type { Markup } from '../../html/markup.ts';
+import type { SignalWord } from '../../trade/signal-words.ts';
+import type { PictureFile, Shown } from '../frame/shared-views.ts';
+import type { PrintCheckView } from './print-check.ts';
+import type { TypedCheck } from './typed-check.ts';
+
+/** A block of a section or step, in the order of the text. */
+export type BlockView =
+  | (Shown & { readonly type: 'prose'; readonly html: Markup })
+  | (MessageView & { readonly type: 'message' })
+  | (Shown & {
+      readonly type: 'note' | 'why' | 'owner';
+      readonly title: Markup | null;
+      readonly html: Markup;
+    })
+  | (FigureView & { readonly type: 'figure' })
+  | (TemplateView & { readonly type: 'template' })
+  | (Shown & {
+      readonly type: 'prove';
+      readonly title: Markup;
+      readonly html: Markup;
+      readonly readings: readonly ReadingView[];
+    });
+
+/** How the bar of a safety message reads. */
+export interface SignalBar {
+  readonly word: SignalWord;
+  /** The word as its bar prints it. */
+  readonly label: string;
+  /** The safety alert symbol: never on NOTICE. */
+  readonly alert: boolean;
+}
+
+/** A safety message where it stands. */
+export interface MessageView extends Shown, SignalBar {
+  readonly hazard: Markup;
+  readonly body: Markup;
+}
+
+/** A picture with its lettered marks. */
+export interface FigureView extends Shown {
+  readonly caption: Markup | null;
+  readonly alt: string;
+  readonly picture: PictureView | null;
+  readonly marks: MarksView | null;
+  readonly key: readonly { readonly letter: string; readonly text: Markup }[];
+  readonly body: Markup | null;
+  /** "Left side shown". */
+  readonly side: string | null;
+}
+
+/** A picture as a page shows it. */
+export interface PictureView extends PictureFile {
+  readonly sources: readonly { readonly type: string; readonly srcset: string }[];
+  /** A part of it, enlarged; `null` where none is asked for. */
+  readonly detail: PictureView | null;
+}
+
+/** The lettered marks over a picture. */
+export interface MarksView {
+  /** An SVG that covers the picture and the margins with its letters. */
+  readonly overlay: Markup;
+  /** The sides that have such a margin, as classes: `marked-above marked-left`. */
+  readonly sides: string;
+}
+
+/** A cut template: what it is, its drawing, and the files that print it at full scale. */
+export interface TemplateView extends Shown {
+  readonly id: string;
+  readonly title: string;
+  readonly facts: readonly string[];
+  readonly datums: readonly string[];
+  readonly drawings: readonly TemplateDrawing[];
+  readonly cuts: readonly TemplateCut[];
+  readonly files: readonly TemplateFile[];
+  /** `null` where there are no files to print. */
+  readonly printCheck: PrintCheckView | null;
+}
+
+/** A reduced drawing of one side of a template, or of what some builds have of it. */
+export interface TemplateDrawing extends Shown {
+  /** "Left side"; `null` for a template without sides. */
+  readonly side: string | null;
+  readonly drawing: Markup;
+}
+
+/** A line of the table of what a template cuts. */
+export interface TemplateCut extends Shown {
+  /** The id of the line on the page; `null` for what no text can name. */
+  readonly id: string | null;
+  /** Its letters on the drawing: "B" or "C–F". */
+  readonly marks: string;
+  readonly name: string;
+  /** Empty for an outline: the drawing has its size. */
+  readonly size: string;
+  /** What goes through it, where that is stated. */
+  readonly for: string | null;
+}
+
+/** A file of a template. */
+export interface TemplateFile extends Shown {
+  readonly href: string;
+  /** Tells its builds too, where it is for some alone. */
+  readonly name: string;
+  readonly detail: string;
+}
+
+/** A value to be measured and written down, once or for each side. */
+export interface ReadingView extends Shown {
+  readonly id: string;
+  readonly name: string;
+  /** In both units: "8–14 mm (5/16–35/64 in)". */
+  readonly expect: string | null;
+  readonly check: TypedCheck | null;
+  /** `left` and `right` where it is taken on each side, else one empty text. */
+  readonly sides: readonly string[];
+}

@@ -1,0 +1,75 @@
+import type { Block, SafetyMessage } from '../../model/block.ts';
+import type { Side } from '../../model/item.ts';
+import type { SignalWord } from '../../trade/signal-words.ts';
+import { signalPanel } from '../../trade/signal-words.ts';
+import type { GuideContext } from '../frame/context.ts';
+import { always, shownWhen } from '../frame/plans.ts';
+import { isBlank, proseMarkup } from '../frame/prose.ts';
+import type { BlockView, MessageView, SignalBar } from './block-views.ts';
+import { figureView } from './figure.ts';
+import { readingsOf } from './readings.ts';
+import { templateView } from './template.ts';
+
+/** The blocks of a section or step as the page prints them; what is said only on reversal is left out. */
+export function blockViews(
+  blocks: readonly Block[],
+  context: GuideContext,
+  stepSide: Side | null,
+): readonly BlockView[] {
+  return blocks.flatMap((block) => blockView(block, context, stepSide) ?? []);
+}
+
+function blockView(block: Block, context: GuideContext, stepSide: Side | null): BlockView | null {
+  const place = { context, stepSide };
+  switch (block.type) {
+    case 'prose':
+      return { type: 'prose', ...always, html: proseMarkup(block.content, place) };
+    case 'message':
+      return { type: 'message', ...messageView(block, context, stepSide) };
+    case 'note':
+    case 'why':
+    case 'owner':
+      return {
+        type: block.type,
+        ...shownWhen(context, block.when),
+        title: block.title && !isBlank(block.title) ? proseMarkup(block.title, place) : null,
+        html: proseMarkup(block.body, place),
+      };
+    case 'refit-note':
+      return null;
+    case 'figure':
+      return { type: 'figure', ...figureView(block, context, stepSide) };
+    case 'template':
+      return templateBlock(block.template.value, context, shownWhen(context, block.when));
+    case 'prove':
+      return {
+        type: 'prove',
+        ...shownWhen(context, block.when),
+        title: proseMarkup(block.title, place),
+        html: proseMarkup(block.body, place),
+        readings: readingsOf([block], context, stepSide),
+      };
+  }
+}
+
+function templateBlock(id: string, context: GuideContext, shown: typeof always): BlockView | null {
+  const template = context.guide.templates.get(id);
+  return template ? { type: 'template', ...templateView(template, context), ...shown } : null;
+}
+
+/** A safety message after ANSI Z535.6: the word in a bar, with the alert symbol unless it is NOTICE. */
+function messageView(message: SafetyMessage, context: GuideContext, stepSide: Side | null): MessageView {
+  const place = { context, stepSide };
+  return {
+    ...shownWhen(context, message.when),
+    ...signalBar(message.word, context),
+    hazard: proseMarkup(message.hazard, place),
+    body: proseMarkup(message.body, place),
+  };
+}
+
+/** The bar of a signal word; the safety alert symbol never stands on NOTICE (ANSI Z535.6). */
+export function signalBar(word: SignalWord, { shop }: Pick<GuideContext, 'shop'>): SignalBar {
+  const panel = signalPanel(word, shop.settings.signalWords);
+  return { word, label: panel.word, alert: panel.alert };
+}

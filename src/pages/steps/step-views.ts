@@ -1,0 +1,56 @@
+import type { Markup } from '../../html/markup.ts';
+import type { Shown, VaryingView } from '../frame/shared-views.ts';
+import type { BlockView, ReadingView } from './block-views.ts';
+import type { TighteningView } from './tightening.ts';
+import type { TypedCheck } from './typed-check.ts';
+
+/** One step. */
+export interface StepView extends Shown {
+  readonly id: string;
+  readonly number: number;
+  readonly title: Markup;
+  /** Sides, time and people, each in words. */
+  readonly facts: readonly string[];
+  readonly needs: readonly string[];
+  readonly blocks: readonly BlockView[];
+  readonly tools: readonly VaryingView[];
+  readonly wear: readonly VaryingView[];
+  readonly torques: readonly TorqueView[];
+  readonly orders: readonly TighteningView[];
+  /** Whether anything stands in the lines under the step. */
+  readonly hasLines: boolean;
+  readonly readings: readonly ReadingView[];
+  readonly bench: readonly BenchLine[];
+  readonly wait: string | null;
+  readonly signOff: boolean;
+  readonly anyOrder: boolean;
+}
+
+/** One line of what the vehicle and the bench are like when a step is done. */
+export interface BenchLine extends VaryingView {
+  readonly label: string;
+}
+
+/** What a torque wrench is set to with a crowfoot on it: pass by pass, in both systems of units. */
+export interface WrenchSetting {
+  /** "13 mm crowfoot". */
+  readonly crowfoot: string;
+  /** With the crowfoot in line with the wrench. */
+  readonly inLine: string;
+  /** "25 N·m × 280 mm ÷ (280 mm + 40 mm)": how `inLine` is worked out. */
+  readonly formula: string;
+  /** With the crowfoot at a right angle to the wrench: the torque itself. */
+  readonly square: string;
+}
+
+/** A torque that the step sets. */
+export interface TorqueView extends Shown {
+  /** Of the fastener. */
+  readonly id: string;
+  /** "4 M8 flange nuts". */
+  readonly item: string;
+  readonly torque: string;
+  readonly setting: WrenchSetting | null;
+  readonly pattern: string | null;
+  readonly check: TypedCheck | null;
+}

@@ -1,0 +1,82 @@
+import type { Side } from '../../model/item.ts';
+import type { PlannedStep } from '../../model/job.ts';
+import { formatEstimate, formatMinutes } from '../../units/estimate.ts';
+import { type GuideContext, type NumberedStep, shownStep } from '../frame/context.ts';
+import { always, shownIn } from '../frame/plans.ts';
+import { proseMarkup } from '../frame/prose.ts';
+import type { Shown, VaryingView } from '../frame/shared-views.ts';
+import { benchLines } from './bench.ts';
+import { blockViews } from './blocks.ts';
+import { readingsOf } from './readings.ts';
+import type { StepView } from './step-views.ts';
+import { tighteningViews } from './tightening.ts';
+import { torquesOf } from './torques.ts';
+
+/** One step as the page prints it. */
+export function stepView(numbered: NumberedStep, context: GuideContext): StepView {
+  const { step, number } = numbered;
+  const stepSide = step.side?.value ?? null;
+  const tools = itemsOf(numbered, context, (planned) => planned.tools);
+  const wear = itemsOf(numbered, context, (planned) => planned.wear);
+  const torques = torquesOf(step, context);
+  return {
+    ...shownStep(context, numbered),
+    id: step.id,
+    number,
+    title: proseMarkup(step.title, { context, stepSide }),
+    facts: [sideWords(stepSide), timeWords(numbered), peopleWords(step.people)].filter(
+      (fact) => fact !== null,
+    ),
+    needs: step.needs.map((ref) => context.guide.items.get(ref.value)?.noun.singular ?? ref.value),
+    blocks: blockViews(step.blocks, context, stepSide),
+    tools,
+    wear,
+    torques,
+    orders: tighteningViews(step, context),
+    hasLines: tools.length + wear.length + torques.length > 0 || step.wait !== null,
+    readings: readingsOf(step.blocks, context, stepSide),
+    bench: benchLines(numbered, context),
+    wait: step.wait ? formatMinutes(step.wait.value) : null,
+    signOff: step.signOff,
+    anyOrder: step.anyOrder,
+  };
+}
+
+function sideWords(side: Side | null): string | null {
+  switch (side) {
+    case 'each':
+      return 'Left side, then right side';
+    case 'left':
+      return 'Left side';
+    case 'right':
+      return 'Right side';
+    case null:
+      return null;
+  }
+}
+
+function timeWords({ step, plans }: NumberedStep): string | null {
+  const time = plans[0]?.steps.find(({ id }) => id === step.id)?.time;
+  if (!time) return null;
+  return step.side?.value === 'each' ? `${formatEstimate(time)} for both` : formatEstimate(time);
+}
+
+function peopleWords(people: number): string | null {
+  return people > 1 ? `${people} people` : null;
+}
+
+/** Tools or protective equipment of a step, by the names on the gather list. */
+function itemsOf(
+  { step, plans }: NumberedStep,
+  context: GuideContext,
+  idsOf: (planned: PlannedStep) => readonly string[],
+): readonly VaryingView[] {
+  const idsIn = (plan: (typeof plans)[number]) =>
+    plan.steps.filter(({ id }) => id === step.id).flatMap(idsOf);
+  const ids = [...new Set(plans.flatMap(idsIn))];
+  return ids.map((id) => {
+    const using = plans.filter((plan) => idsIn(plan).includes(id));
+    const shown: Shown = using.length === plans.length ? always : shownIn(context, using);
+    return { ...shown, text: context.guide.items.get(id)?.noun.label ?? id };
+  });
+}
