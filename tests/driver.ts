@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { onTestFinished } from 'vitest';
 import { run } from '../src/cli/run.ts';
-import type { PictureCache } from '../src/pictures/cache.ts';
+import { memoryStore } from '../src/store/store.ts';
 
 /** What a command line answered. */
 export interface Answer {
@@ -12,14 +12,8 @@ export interface Answer {
   readonly err: string;
 }
 
-const kept = new Map<string, Uint8Array>();
-
-/** Derived pictures, kept for the tests of one file: names are hashes of contents, so no test sees another's. */
-const pictures: PictureCache = {
-  read: async (name) => kept.get(name) ?? null,
-  write: async (name, bytes) => void kept.set(name, bytes),
-  prune: async () => undefined,
-};
+/** Finished work, kept for the tests of one file: names are hashes of contents, so no test sees another's. */
+const store = memoryStore();
 
 /** Runs a command line in a folder, as a terminal without colours that is 100 cells wide would. */
 export async function baybook(cwd: string, ...args: string[]): Promise<Answer> {
@@ -35,7 +29,7 @@ export async function baybook(cwd: string, ...args: string[]): Promise<Answer> {
     width: 100,
     colour: false,
     watched: false,
-    pictures,
+    store,
   });
   return { code, ...written };
 }

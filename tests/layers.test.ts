@@ -10,7 +10,7 @@ const rows: readonly (readonly string[])[] = [
   ['source'],
   ['diagnostics'],
   ['units'],
-  ['html', 'geometry', 'trade'],
+  ['html', 'geometry', 'trade', 'store'],
   ['model'],
   ['cut', 'job', 'drawings', 'pictures', 'syntax'],
   ['directives'],

@@ -1,7 +1,8 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
-import { anchorsOf, linkTarget } from './links.ts';
-import type { PageRule } from './rule.ts';
+import type { Span } from '../source/span.ts';
+import { anchorsOfPlatform, linkTarget } from './links.ts';
+import type { BetweenRule, PageRule } from './rule.ts';
 
 const card: RuleCard = {
   code: 'anchor-missing',
@@ -12,7 +13,7 @@ const card: RuleCard = {
   good: '## Fit {#fit}\n\nNothing yet.\n\n## Prove it {#prove}\n\nAs under [fitting](#fit).',
 };
 
-/** Every link with a `#` names a section, a step or a template of the page that it leads to. */
+/** Every link with a `#` names a section, a step or a template of its own page or a section of a platform. */
 export const anchorMissing: PageRule = {
   card,
   runOnPage: (page, shop, report, lost) => {
@@ -21,17 +22,30 @@ export const anchorMissing: PageRule = {
       if (target.kind !== 'file' || target.path === null || target.anchor === null) continue;
       // Footnotes and the way back from them are made together, by the reader of the text.
       if (target.anchor.startsWith('footnote-')) continue;
+      const own = target.path === page.file;
       // A missing file is told by another rule; a file that is no page has no anchors to check.
-      const anchors = anchorsOf(shop, target.path);
+      const anchors = own ? page.anchors : anchorsOfPlatform(shop, target.path);
       if (anchors === null || anchors.has(target.anchor)) continue;
-      if (target.path === page.file && (lost.nameless.has('place') || lost.ids.has(target.anchor))) continue;
-      const help = didYouMean(nearest(target.anchor, anchors).map((id) => `#${id}`));
-      const where = target.path === page.file ? 'this page' : target.path;
-      report(
-        finding(card, link.at, `${where} has no place "#${target.anchor}"`, {
-          notes: help === '' ? [] : [{ message: help }],
-        }),
-      );
+      if (own && (lost.nameless.has('place') || lost.ids.has(target.anchor))) continue;
+      report(missing(link.at, target.anchor, own ? 'this page' : target.path, anchors));
     }
   },
 };
+
+/** Every link with a `#` to another guide names a section, a step or a template of it. */
+export const anchorMissingElsewhere: BetweenRule = {
+  card,
+  runBetween: (guides, report) => {
+    const byFile = new Map(guides.map((guide) => [guide.file, guide]));
+    for (const { path, anchor, at } of guides.flatMap(({ links }) => links)) {
+      const anchors = byFile.get(path)?.anchors;
+      if (anchors && !anchors.includes(anchor)) report(missing(at, anchor, path, anchors));
+    }
+  },
+};
+
+function missing(at: Span, anchor: string, where: string, anchors: Iterable<string>) {
+  const help = didYouMean(nearest(anchor, anchors).map((id) => `#${id}`));
+  const notes = help === '' ? [] : [{ message: help }];
+  return finding(card, at, `${where} has no place "#${anchor}"`, { notes });
+}

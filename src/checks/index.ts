@@ -25,9 +25,10 @@ import { stepUnknown } from './step-unknown.ts';
 import { toolUndeclared } from './tool-undeclared.ts';
 import { tradeRules } from './trade/index.ts';
 
+export { betweenRules, type GuideFacts, guideFacts } from './between/index.ts';
 export { platformAnchors } from './links.ts';
 export { idsMeant, idsNamed } from './references.ts';
-export type { Lost, Page, PageRule, Rule, Subject } from './rule.ts';
+export type { BetweenRule, Lost, Page, PageRule, Rule, Subject } from './rule.ts';
 
 const textRules: readonly Rule[] = [
   actionUnplayed,

@@ -25,12 +25,10 @@ export function linkTarget(page: Page, href: string): LinkTarget {
   return { kind: 'file', path: inside ? full : null, anchor: anchor === null ? null : decoded(anchor) };
 }
 
-/** The anchors of a page that a file of the workspace becomes; `null` for a file that is no page. */
-export function anchorsOf(shop: Shop, path: string): ReadonlySet<string> | null {
-  const guide = shop.guides.find(({ file }) => file === path);
-  if (guide) return guide.anchors;
-  const platform = [...shop.platforms.values()].find(({ file }) => file === path);
-  return platform ? platformAnchors(platform) : null;
+/** The anchors of the platform whose file this is; `null` for any other file. */
+export function anchorsOfPlatform({ platforms }: Shop, path: string): ReadonlySet<string> | null {
+  const platform = platforms.get(posix.basename(path, '.md'));
+  return platform?.file === path ? platformAnchors(platform) : null;
 }
 
 /** The places of a platform's page: its sections. */

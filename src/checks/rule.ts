@@ -3,6 +3,7 @@ import type { RuleCard } from '../diagnostics/rule-card.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Shop } from '../model/shop.ts';
+import type { GuideFacts } from './between/guide-facts.ts';
 
 /** A finished guide with all that a rule may ask about it. */
 export interface Subject {
@@ -31,6 +32,12 @@ export interface Lost {
 export interface Rule {
   readonly card: RuleCard;
   readonly run: (subject: Subject, report: Report) => void;
+}
+
+/** A rule about what lies between guides; it looks at the facts of all of them. */
+export interface BetweenRule {
+  readonly card: RuleCard;
+  readonly runBetween: (guides: readonly GuideFacts[], report: Report) => void;
 }
 
 /** What guides and platforms have in common: a page that links and shows pictures. */

@@ -21,7 +21,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const workspace = await workspaceFolder(options.guides, io);
   const folder = outputFolder(options.out, workspace, io);
   const files = diskFiles(workspace.root);
-  const inspection = await inspect(files, io.pictures, await readFonts());
+  const inspection = await inspect(files, io.store, await readFonts());
   const code = exitCodeOf(inspection, options.strict === true);
   const keepGoing = options.keepGoing === true;
   const blocked = whyNotPublished(inspection, code, keepGoing);
@@ -32,7 +32,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const bar = progressBar(io);
   const outcome = await buildSite(inspection, files, folder, {
     keepGoing,
-    pictures: io.pictures,
+    pictures: io.store,
     progress: bar.show,
   }).finally(bar.stop);
   if (!outcome.ok) {
@@ -40,7 +40,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     for (const problem of outcome.problems) io.err(`nothing was published: ${problem}\n`);
     return 1;
   }
-  await io.pictures.prune(KEPT_DAYS);
+  io.store.prune(KEPT_DAYS);
   const { files: all, written, removed, notices } = outcome;
   for (const notice of notices) io.err(`${notice}\n`);
   const place = relative(io.cwd, folder) || '.';

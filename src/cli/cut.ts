@@ -38,7 +38,7 @@ export async function cut(
   const workspace = await workspaceFolder(options.guides, io);
   const folder = join(outputFolder(options.out, workspace, io), guideId);
   const fonts = await readFonts();
-  const inspection = await inspect(diskFiles(workspace.root), io.pictures, fonts);
+  const inspection = await inspect(diskFiles(workspace.root), io.store, fonts);
   const published = soundGuide(guideId, inspection);
   if (published === null) {
     const closing = `nothing was written: a saw is not to follow "${guideId}" while it has errors\n`;
@@ -67,15 +67,13 @@ export async function cut(
 }
 
 /** The guide with its job; `null` where it has errors. A guide that is not there is wrong usage. */
-function soundGuide(id: string, { shop, jobs, soundGuides, sources }: Inspection): PublishedGuide | null {
-  const ids = [...sources.keys()].flatMap((path) => /^([^/]+)\/guide\.md$/.exec(path)?.[1] ?? []);
+function soundGuide(id: string, { guides, shop, soundGuides }: Inspection): PublishedGuide | null {
+  const ids = [...shop.files.keys()].flatMap((path) => /^([^/]+)\/guide\.md$/.exec(path)?.[1] ?? []);
   if (!ids.includes(id)) {
     const help = didYouMean(nearest(id, ids)) || `there are ${ids.join(', ')}`;
     throw new UsageError(`there is no guide "${id}"; ${help}`);
   }
-  const guide = shop.guides.find((one) => one.id === id);
-  const job = jobs.get(id);
-  return guide && job && soundGuides.has(id) ? { guide, job } : null;
+  return soundGuides.has(id) ? (guides.find(({ guide }) => guide.id === id) ?? null) : null;
 }
 
 /** The template that is named, or all of them. */

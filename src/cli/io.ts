@@ -1,4 +1,4 @@
-import type { PictureCache } from '../pictures/cache.ts';
+import type { Store } from '../store/store.ts';
 
 /** What a command may see of the world it runs in; tests hand in their own. */
 export interface Io {
@@ -13,8 +13,8 @@ export interface Io {
   readonly colour: boolean;
   /** Whether somebody watches, so that progress is worth showing. */
   readonly watched: boolean;
-  /** Keeps derived pictures between runs. */
-  readonly pictures: PictureCache;
+  /** Keeps finished work between runs. */
+  readonly store: Store;
 }
 
 /** 0: clean, or warnings only. 1: errors. 2: wrong usage. */

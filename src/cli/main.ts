@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { homedir } from 'node:os';
 import { join } from 'node:path';
-import { pictureCache } from '../pictures/cache.ts';
+import { folderStore } from '../store/store.ts';
 import { run } from './run.ts';
 
 const { stdout, stderr } = process;
@@ -19,8 +19,8 @@ process.exitCode = await run(process.argv.slice(2), {
   width: stdout.columns ?? 100,
   colour: stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
   watched: stderr.isTTY === true,
-  pictures: pictureCache(
-    join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'baybook', 'pictures'),
+  store: folderStore(
+    join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'baybook', 'store'),
     new Date(),
   ),
 });

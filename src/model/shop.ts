@@ -1,17 +1,16 @@
 import type { Span, Written } from '../source/span.ts';
 import type { Block } from './block.ts';
-import type { Guide, LinkFact, PictureFact } from './guide.ts';
+import type { LinkFact, PictureFact } from './guide.ts';
 import type { FastenerType, Part, Tool, Wear } from './item.ts';
 import type { Prose } from './prose.ts';
 import type { BuildSpace } from './when.ts';
 
-/** A workspace as read: the shop, what it owns, its platforms and its guides. */
+/** What all guides of a workspace share: the shop, what it owns and its platforms. */
 export interface Shop {
   readonly settings: ShopSettings;
   readonly crib: ReadonlyMap<string, Tool | Wear>;
   readonly fastenerTypes: ReadonlyMap<string, FastenerType>;
   readonly platforms: ReadonlyMap<string, Platform>;
-  readonly guides: readonly Guide[];
   /** Every file of the workspace that a guide may link to or show, by path, with its size in bytes. */
   readonly files: ReadonlyMap<string, number>;
 }

@@ -1,8 +1,8 @@
 import type { Element } from 'hast';
 import { decodeSource } from '../source/source-file.ts';
+import type { Store } from '../store/store.ts';
 import { blurOnDrawing } from './blur-on-drawing.ts';
 import { type PictureWeight, pictureOverBudget } from './budget.ts';
-import type { PictureCache } from './cache.ts';
 import { cleanSvg } from './clean-svg.ts';
 import { derivePictures } from './derive.ts';
 import { inspectPicture } from './inspect.ts';
@@ -16,7 +16,7 @@ export interface PictureCheck {
 
 /**
  * Judges a picture with what is asked to be done to it. A photo is derived, since only that tells what it will
- * weigh; with a cache the build then finds the work done.
+ * weigh; with a store the build then finds the work done.
  *
  * @param file path from the workspace's root, for the messages
  */
@@ -24,12 +24,12 @@ export async function checkPicture(
   bytes: Uint8Array,
   file: string,
   request: PictureRequest,
-  cache: PictureCache,
+  store: Store,
 ): Promise<PictureCheck> {
-  const seen = await inspectPicture(bytes, file, cache);
+  const seen = await inspectPicture(bytes, file, store);
   if (!seen.ok) return { problems: seen.problems, weight: null };
   if (seen.value.kind === 'svg') return checkDrawing(bytes, file, request);
-  const derived = await derivePictures(bytes, file, request, cache);
+  const derived = await derivePictures(bytes, file, request, store);
   if (!derived.ok) return { problems: derived.problems, weight: null };
   const sets = [derived.value, ...(derived.value.detail ? [derived.value.detail] : [])];
   const heaviest = sets.map(({ files }) =>

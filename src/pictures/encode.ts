@@ -1,5 +1,5 @@
 import sharp, { type Sharp } from 'sharp';
-import { contentHash } from './cache.ts';
+import { contentHash } from '../store/content-hash.ts';
 import { PAGE_WIDTHS, PLAIN_WIDTH } from './limits.ts';
 import type { PictureFile, PictureSet } from './picture.ts';
 import type { Pixels } from './upright.ts';

@@ -1,6 +1,7 @@
 import sharp, { type Metadata } from 'sharp';
 import { decodeSource } from '../source/source-file.ts';
-import { contentHash, noCache, type PictureCache, readJson, writeJson } from './cache.ts';
+import { contentHash } from '../store/content-hash.ts';
+import { noStore, readJson, type Store, writeJson } from '../store/store.ts';
 import { cleanSvg } from './clean-svg.ts';
 import { type PictureKind, pictureKind } from './kind.ts';
 import { MAX_PICTURE_BYTES, MAX_PIXELS, MAX_SECONDS } from './limits.ts';
@@ -16,15 +17,15 @@ import { RECIPE } from './recipe.ts';
 export async function inspectPicture(
   bytes: Uint8Array,
   file: string,
-  cache: PictureCache = noCache,
+  store: Store = noStore,
 ): Promise<Outcome<PictureInfo>> {
   if (bytes.length > MAX_PICTURE_BYTES) return tooManyBytes(bytes.length, file);
   const name = `inspect-${contentHash(RECIPE, file, bytes)}.json`;
-  const kept = await readJson<Outcome<PictureInfo>>(cache, name);
+  const kept = readJson<Outcome<PictureInfo>>(store, name);
   if (kept) return kept;
   const kind = pictureKind(bytes);
   const outcome = kind === 'svg' ? inspectDrawing(bytes, file) : await inspectRaster(bytes, kind, file);
-  await writeJson(cache, name, outcome);
+  writeJson(store, name, outcome);
   return outcome;
 }
 

@@ -1,12 +1,27 @@
-import { lstat, readdir, readFile, realpath } from 'node:fs/promises';
+import { readFileSync, realpathSync } from 'node:fs';
+import { lstat, readdir } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
+import { sha256 } from '../store/content-hash.ts';
+import type { FileHashes } from '../store/file-hashes.ts';
 import type { Listing, WorkspaceFiles } from './workspace-files.ts';
 
 /** Folders that are never an author's: a workspace may be a repository with packages installed. */
 const ignoredFolders = new Set(['node_modules']);
 
-/** The files under a folder. Nothing outside it is ever read, and no symbolic link is followed. */
-export function diskFiles(root: string): WorkspaceFiles {
+/**
+ * The files under a folder. Nothing outside it is ever read, and no symbolic link is followed.
+ *
+ * @param hashes what is known of the folder's files; without it each is read to be hashed
+ */
+export function diskFiles(root: string, hashes: FileHashes | null = null): WorkspaceFiles {
+  const read = (path: string) => {
+    try {
+      const full = inside(root, path);
+      return full === null ? null : readFileSync(full);
+    } catch {
+      return null;
+    }
+  };
   return {
     list: async () => {
       const files = new Map<string, number>();
@@ -14,13 +29,12 @@ export function diskFiles(root: string): WorkspaceFiles {
       await listFolder(root, '', files, links);
       return { files, links } satisfies Listing;
     },
-    read: async (path) => {
-      try {
-        const full = await inside(root, path);
-        return full === null ? null : await readFile(full);
-      } catch {
-        return null;
-      }
+    read,
+    hash: (path) => {
+      const full = hashes && inside(root, path);
+      if (full) return hashes.of(path);
+      const bytes = read(path);
+      return bytes && sha256(bytes);
     },
   };
 }
@@ -38,11 +52,11 @@ async function listFolder(root: string, folder: string, files: Map<string, numbe
 }
 
 /** The real path of a file; `null` where it leaves the workspace or is reached through a link. */
-async function inside(root: string, path: string): Promise<string | null> {
-  const top = await realpath(root);
+function inside(root: string, path: string): string | null {
+  const top = realpathSync(root);
   const full = resolve(top, path);
   const within = relative(top, full);
   if (within === '' || within.startsWith(`..${sep}`) || within === '..' || resolve(within) === within)
     return null;
-  return (await realpath(full)) === full ? full : null;
+  return realpathSync(full) === full ? full : null;
 }

@@ -1,3 +1,4 @@
+import { sha256 } from '../store/content-hash.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** A workspace that is held in memory: text or bytes by path. */
@@ -12,6 +13,10 @@ export function memoryFiles(contents: { readonly [path: string]: string | Uint8A
   sizes.sort(([a], [b]) => (a < b ? -1 : 1));
   return {
     list: async () => ({ files: new Map(sizes), links: [] }),
-    read: async (path) => bytes.get(path) ?? null,
+    read: (path) => bytes.get(path) ?? null,
+    hash: (path) => {
+      const content = bytes.get(path);
+      return content ? sha256(content) : null;
+    },
   };
 }

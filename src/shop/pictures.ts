@@ -1,11 +1,11 @@
 import type { Report } from '../diagnostics/report.ts';
 import type { PictureFact } from '../model/guide.ts';
 import { type PictureWeight, pageOverBudget } from '../pictures/budget.ts';
-import type { PictureCache } from '../pictures/cache.ts';
 import { checkPicture, type PictureCheck } from '../pictures/check-picture.ts';
 import type { PictureRequest } from '../pictures/picture.ts';
 import { pictureFinding } from '../pictures/rules.ts';
 import { wholeFile } from '../source/span.ts';
+import type { Store } from '../store/store.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** Judges the pictures of a page; `file` is the page's own. */
@@ -15,15 +15,14 @@ export type LookAtPictures = (file: string, facts: readonly PictureFact[], repor
  * Makes the judge of a workspace's pictures, which looks at each only once however many pages show it. A
  * picture that is not there is a finding of another rule.
  */
-export function pictureJudge(files: WorkspaceFiles, cache: PictureCache): LookAtPictures {
+export function pictureJudge(files: WorkspaceFiles, cache: Store): LookAtPictures {
   const seen = new Map<string, Promise<PictureCheck | null>>();
   const judged = (path: string, request: PictureRequest) => {
     const key = `${path}\n${JSON.stringify(request)}`;
     const known = seen.get(key);
     if (known) return known;
-    const check = files
-      .read(path)
-      .then((bytes) => (bytes ? checkPicture(bytes, path, request, cache) : null));
+    const bytes = files.read(path);
+    const check = bytes ? checkPicture(bytes, path, request, cache) : Promise.resolve(null);
     seen.set(key, check);
     return check;
   };

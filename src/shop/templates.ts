@@ -1,7 +1,7 @@
 import { witnessNotes } from '../checks/builds/witness.ts';
 import type { SheetContext } from '../cut/job.ts';
 import type { Bit } from '../cut/lint.ts';
-import { type Fonts, metricsOf } from '../cut/metrics.ts';
+import { type Fonts, type Metrics, metricsOf } from '../cut/metrics.ts';
 import { resolve } from '../cut/resolve.ts';
 import { type Resolved, wordsOf } from '../cut/resolved.ts';
 import { LETTERS_MISSING, SHEETS_TOO_MANY } from '../cut/rules.ts';
@@ -26,8 +26,11 @@ export type JudgeTemplates = (guide: Guide, job: Job, read: readonly Finding[], 
  * printed. A template in which something could not be read lacks a shape, so nothing more is said of it.
  */
 export function templateJudge({ papers }: ShopSettings, fonts: Fonts | null): JudgeTemplates {
-  const sheets = fonts && { papers, fonts, metrics: metricsOf(fonts), side: null };
+  let metrics: Metrics | null = null;
   return (guide, job, read, report) => {
+    if (guide.templates.size === 0) return;
+    if (fonts) metrics ??= metricsOf(fonts);
+    const sheets = fonts && metrics && { papers, fonts, metrics, side: null };
     const bits = bitsOf(guide);
     const faults = read.filter(({ severity }) => severity === 'error').map(({ at }) => at);
     const printed = sheets && { ...sheets, guideTitle: guide.title.value, revision: '', fingerprint: '' };

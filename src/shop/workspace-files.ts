@@ -10,6 +10,8 @@ export interface Listing {
 export interface WorkspaceFiles {
   /** Lists the files; throws where the workspace itself cannot be read. */
   list(): Promise<Listing>;
-  /** Reads a listed file; `null` where it is not there or cannot be read. */
-  read(path: string): Promise<Uint8Array | null>;
+  /** Reads a file; `null` where it is not there or cannot be read. */
+  read(path: string): Uint8Array | null;
+  /** SHA-256 of a file in hexadecimal; `null` where it cannot be read. */
+  hash(path: string): string | null;
 }

@@ -4,9 +4,9 @@ import { guideSchemaJson } from '../pages/guide/guide-schema.ts';
 import { indexPage } from '../pages/reference/index-page.ts';
 import { platformPage } from '../pages/reference/platform-page.ts';
 import type { PictureView } from '../pages/steps/block-views.ts';
-import { noCache } from '../pictures/cache.ts';
 import type { Inspection } from '../shop/inspection.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
+import { noStore } from '../store/store.ts';
 import { accentStyle } from './accent.ts';
 import { type CutOutput, drawTemplates } from './cut-files.ts';
 import { readFonts } from './fonts.ts';
@@ -46,7 +46,7 @@ export async function fillSite(
 ): Promise<Filled> {
   const publication = publicationOf(inspection);
   const paths = new Set(publication.shop.files.keys());
-  const templates = await readTemplates({ paths, read: (path) => files.read(path) });
+  const templates = await readTemplates({ paths, read: async (path) => files.read(path) });
   await addAssets(templates, publication, staging);
   await staging.add('assets/search-index.js', searchIndexScript(searchData(searchEntries(publication))));
   const pictures = await addPictures(publication, files, staging, options);
@@ -83,7 +83,7 @@ async function addPictures(
   publication: Publication,
   files: WorkspaceFiles,
   staging: Staging,
-  { pictures: cache = noCache, progress }: SiteOptions,
+  { pictures: cache = noStore, progress }: SiteOptions,
 ): Promise<ReadonlyMap<string, PictureView>> {
   const views = new Map<string, PictureView>();
   const byKey = new Map(pictureWishes(publication).map((wish) => [pictureKey(wish), wish]));

@@ -2,12 +2,13 @@ import type { Element } from 'hast';
 import { stringify } from '../html/stringify.ts';
 import type { Figure } from '../model/block.ts';
 import type { PictureView } from '../pages/steps/block-views.ts';
-import { contentHash, type PictureCache } from '../pictures/cache.ts';
 import { cleanSvg } from '../pictures/clean-svg.ts';
 import { derivePictures } from '../pictures/derive.ts';
 import { pictureKind } from '../pictures/kind.ts';
 import type { PictureSet } from '../pictures/picture.ts';
 import { decodeSource } from '../source/source-file.ts';
+import { contentHash } from '../store/content-hash.ts';
+import type { Store } from '../store/store.ts';
 
 /** A picture to be published: its path from the workspace's root, and the figure that says how it is shown. */
 export interface PictureWish {
@@ -34,7 +35,7 @@ export function pictureKey({ path, figure }: PictureWish): string {
 export async function publishPicture(
   wish: PictureWish,
   bytes: Uint8Array,
-  cache: PictureCache,
+  cache: Store,
 ): Promise<PublishedPicture | null> {
   if (pictureKind(bytes) === 'svg') return publishDrawing(wish, bytes);
   const { figure, path } = wish;

@@ -11,18 +11,14 @@ export interface Publication {
 }
 
 /** Sorts out what may be published. */
-export function publicationOf({ shop, jobs, soundGuides, findings }: Inspection): Publication {
+export function publicationOf({ shop, guides, soundGuides, findings }: Inspection): Publication {
   const faulty = new Set(findings.filter(({ severity }) => severity === 'error').map(({ at }) => at.file));
   const platforms = [...shop.platforms.values()].filter(({ file }) => !faulty.has(file));
   const names = new Set(platforms.map(({ id }) => id));
   return {
     shop: { ...shop, platforms: new Map(platforms.map((platform) => [platform.id, platform])) },
     platforms,
-    guides: shop.guides.flatMap((guide) => {
-      const job = jobs.get(guide.id);
-      const sound = soundGuides.has(guide.id) && names.has(guide.platform.value);
-      return job && sound ? [{ guide, job }] : [];
-    }),
+    guides: guides.filter(({ guide }) => soundGuides.has(guide.id) && names.has(guide.platform.value)),
   };
 }
 

@@ -28,8 +28,7 @@ beforeAll(async () => {
   for (const build of [old, newer]) {
     const at = fixture.guide.title.at;
     const edition = { ...fixture.titled(`The ${build} cradle`), revision: { value: build, at } };
-    const jobs = new Map([[edition.id, computeJob(edition)]]);
-    const outcome = await buildSite(inspection(edition, { jobs }), files(), join(top, build));
+    const outcome = await buildSite(inspection(edition, {}, computeJob(edition)), files(), join(top, build));
     if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
   }
   browser = await startChromium();

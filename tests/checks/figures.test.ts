@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { noCache } from '../../src/pictures/cache.ts';
 import { inspect, memoryFiles } from '../../src/shop/index.ts';
+import { noStore } from '../../src/store/store.ts';
 import { exampleWorkspace } from '../example-workspace.ts';
 
 const declared = `::part[Edge trim]{#trim}
@@ -16,7 +16,7 @@ async function found(shown: string, sentence = 'With the :tool[lever], :remove[s
     'example/edge.svg':
       '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 6"><path d="M0 0h9v6z"/></svg>',
   });
-  const { findings } = await inspect(memoryFiles(files), noCache);
+  const { findings } = await inspect(memoryFiles(files), noStore);
   return findings.map(({ code, message }) => `${code}: ${message}`);
 }
 

@@ -4,16 +4,16 @@ import { describe, expect, it } from 'vitest';
 import { pageRules, rules } from '../../src/checks/index.ts';
 import { renderText } from '../../src/diagnostics/render-text.ts';
 import type { RuleCard, RuleExample } from '../../src/diagnostics/rule-card.ts';
-import { noCache } from '../../src/pictures/cache.ts';
 import { inspect, memoryFiles, ruleCards } from '../../src/shop/index.ts';
 import { readFonts } from '../../src/site/fonts.ts';
+import { noStore } from '../../src/store/store.ts';
 import { exampleWorkspace } from '../example-workspace.ts';
 import { expectText } from '../expect-text.ts';
 
 const fonts = readFonts();
 
 async function inspected(example: RuleExample) {
-  const { findings, sources } = await inspect(memoryFiles(exampleWorkspace(example)), noCache, await fonts);
+  const { findings, sources } = await inspect(memoryFiles(exampleWorkspace(example)), noStore, await fonts);
   const text = renderText(findings, { sources, prefix: '' }, { colour: false, width: 100 });
   return { text, codes: findings.map(({ code }) => code) };
 }

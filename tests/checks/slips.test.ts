@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, resolve, sep } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { renderText } from '../../src/diagnostics/render-text.ts';
-import { noCache } from '../../src/pictures/cache.ts';
 import { inspect, memoryFiles } from '../../src/shop/index.ts';
 import { readFonts } from '../../src/site/fonts.ts';
+import { noStore } from '../../src/store/store.ts';
 import { expectText } from '../expect-text.ts';
 
 const folder = resolve(import.meta.dirname, 'slips');
@@ -242,7 +242,7 @@ function slipped(from: string, to: string, file = guide) {
 }
 
 async function told(files: { readonly [path: string]: string | Uint8Array }): Promise<string> {
-  const { findings, sources } = await inspect(memoryFiles(files), noCache, await fonts);
+  const { findings, sources } = await inspect(memoryFiles(files), noStore, await fonts);
   return renderText(findings, { sources, prefix: '' }, { colour: false, width: 100 });
 }
 

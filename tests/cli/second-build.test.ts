@@ -20,14 +20,15 @@ it('does no picture work the second time, and writes nothing', async () => {
       width: 100,
       colour: false,
       watched: false,
-      pictures: {
-        read: async (name) => kept.get(name) ?? null,
+      store: {
+        read: (name) => kept.get(name) ?? null,
         // Whatever is derived is kept, so that what is kept tells what was derived.
-        write: async (name, bytes) => {
+        write: (name, bytes) => {
           derived.push(name);
           kept.set(name, bytes);
+          return true;
         },
-        prune: async () => undefined,
+        prune: () => undefined,
       },
     });
     return { code, derived: derived.length, more: kept.size - before };

@@ -44,9 +44,8 @@ const hole = (id: string, x: number, when = '') =>
   `::hole[Hole ${id}]{#${id} centre="${x},40" unit=mm diameter="8 mm"${when && ` when="${when}"`}}`;
 
 async function variantsOf(text: string) {
-  const { shop, jobs, findings } = await inspect(memoryFiles(exampleWorkspace({ 'example/guide.md': text })));
-  const [found] = shop.guides;
-  const job = jobs.get('example');
+  const { guides, findings } = await inspect(memoryFiles(exampleWorkspace({ 'example/guide.md': text })));
+  const [{ guide: found, job } = {}] = guides;
   const template = found?.templates.get('opening');
   if (!found || !job || !template) throw new Error('no template');
   const drawn = templateVariants(template, found, job).map(({ template: one, plans }) => ({

@@ -418,7 +418,6 @@ export const shop: Shop = {
   crib: new Map(),
   fastenerTypes: new Map(),
   platforms: new Map([[platform.id, platform]]),
-  guides: [guide],
   files: new Map(),
 };
 

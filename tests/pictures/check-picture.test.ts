@@ -1,8 +1,8 @@
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { noCache } from '../../src/pictures/cache.ts';
 import { checkPicture } from '../../src/pictures/check-picture.ts';
 import type { PictureRequest } from '../../src/pictures/picture.ts';
+import { noStore } from '../../src/store/store.ts';
 import { photo } from './fixtures.ts';
 
 const box = { left: 0, top: 0, width: 0.5, height: 0.5 };
@@ -13,8 +13,8 @@ const drawing = (shapes: string) =>
 
 test('a photo weighs its largest screen size, an enlarged part adds its own', async () => {
   const bytes = await photo(900, 600);
-  const alone = await checkPicture(bytes, 'p.jpg', plain, noCache);
-  const both = await checkPicture(bytes, 'p.jpg', { ...plain, zoom: box }, noCache);
+  const alone = await checkPicture(bytes, 'p.jpg', plain, noStore);
+  const both = await checkPicture(bytes, 'p.jpg', { ...plain, zoom: box }, noStore);
   expect(alone.problems).toEqual([]);
   expect(both.weight?.bytes).toBeGreaterThan(alone.weight?.bytes ?? 0);
 });
@@ -27,7 +27,7 @@ test('a photo of pure noise is over its budget', async () => {
   const bytes = await sharp(noise, { raw: { width: info.width, height: info.height, channels: 3 } })
     .jpeg({ quality: 95 })
     .toBuffer();
-  const { problems } = await checkPicture(bytes, 'p.jpg', plain, noCache);
+  const { problems } = await checkPicture(bytes, 'p.jpg', plain, noStore);
   expect(problems.map(({ code }) => code)).toEqual(['picture-over-budget']);
 });
 
@@ -37,18 +37,18 @@ test('a drawing cannot be blurred, and weighs what is left of it', async () => {
     drawing(`${noise}<path d="M0 0h9"/>`),
     'd.svg',
     { ...plain, blur: [box] },
-    noCache,
+    noStore,
   );
   expect(clean.problems.map(({ code }) => code)).toEqual(['drawing-blurred']);
   expect(clean.weight?.bytes).toBeLessThan(200);
 });
 
 test('what cannot be shown has no weight', async () => {
-  expect(await checkPicture(Buffer.from('note'), 'p.jpg', plain, noCache)).toMatchObject({
+  expect(await checkPicture(Buffer.from('note'), 'p.jpg', plain, noStore)).toMatchObject({
     problems: [{ code: 'picture-unreadable' }],
     weight: null,
   });
-  expect(await checkPicture(drawing('<script/>'), 'd.svg', plain, noCache)).toMatchObject({
+  expect(await checkPicture(drawing('<script/>'), 'd.svg', plain, noStore)).toMatchObject({
     problems: [{ code: 'drawing-unsafe' }],
     weight: null,
   });

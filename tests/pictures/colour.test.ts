@@ -1,13 +1,13 @@
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { noCache } from '../../src/pictures/cache.ts';
 import { derivePictures } from '../../src/pictures/derive.ts';
+import { noStore } from '../../src/store/store.ts';
 
 const plain = { crop: null, blur: [], zoom: null };
 
 /** The middle pixel of the plain file. */
 async function published(bytes: Uint8Array): Promise<number[]> {
-  const derived = await derivePictures(bytes, 'p', plain, noCache);
+  const derived = await derivePictures(bytes, 'p', plain, noStore);
   if (!derived.ok) throw new Error('not derived');
   const last = derived.value.files.at(-1);
   const { data, info } = await sharp(last?.bytes).raw().toBuffer({ resolveWithObject: true });

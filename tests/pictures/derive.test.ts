@@ -3,20 +3,17 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { contentHash, noCache, type PictureCache, pictureCache } from '../../src/pictures/cache.ts';
 import { derivePictures } from '../../src/pictures/derive.ts';
 import { inspectPicture } from '../../src/pictures/inspect.ts';
 import type { DerivedPicture, PictureRequest } from '../../src/pictures/picture.ts';
+import { contentHash } from '../../src/store/content-hash.ts';
+import { folderStore, noStore, type Store } from '../../src/store/store.ts';
 import { photo } from './fixtures.ts';
 
 const today = new Date('2026-02-01T00:00:00Z');
 const whole: PictureRequest = { crop: null, blur: [], zoom: null };
 
-async function derive(
-  bytes: Uint8Array,
-  request: Partial<PictureRequest> = {},
-  cache: PictureCache = noCache,
-) {
+async function derive(bytes: Uint8Array, request: Partial<PictureRequest> = {}, cache: Store = noStore) {
   const derived = await derivePictures(bytes, 'p.jpg', { ...whole, ...request }, cache);
   if (!derived.ok) throw new Error(derived.problems[0]?.message);
   return derived.value;
@@ -118,10 +115,10 @@ describe('the cache', () => {
   });
   afterEach(() => rm(folder, { recursive: true }));
 
-  function counted(): { readonly cache: PictureCache; readonly written: string[] } {
-    const inner = pictureCache(folder, today);
+  function counted(): { readonly cache: Store; readonly written: string[] } {
+    const inner = folderStore(folder, today);
     const written: string[] = [];
-    const write: PictureCache['write'] = (name, bytes) => {
+    const write: Store['write'] = (name, bytes) => {
       written.push(name);
       return inner.write(name, bytes);
     };
@@ -183,14 +180,14 @@ describe('the cache', () => {
   });
 
   test('a folder that is not there is pruned in silence', async () => {
-    await pictureCache(join(folder, 'none'), today).prune(30);
+    await folderStore(join(folder, 'none'), today).prune(30);
     expect(await readdir(folder)).toEqual([]);
   });
 
   test('a folder that cannot be written to costs only time', async () => {
     const file = join(folder, 'a-file');
     await writeFile(file, '');
-    const derived = await derive(await photo(300, 200), {}, pictureCache(join(file, 'below'), today));
+    const derived = await derive(await photo(300, 200), {}, folderStore(join(file, 'below'), today));
     expect(derived.files.length).toBe(2);
   });
 });

@@ -1,8 +1,8 @@
 import exifr from 'exifr';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { noCache } from '../../src/pictures/cache.ts';
 import { derivePictures } from '../../src/pictures/derive.ts';
+import { noStore } from '../../src/store/store.ts';
 import { photoWithSecrets } from './fixtures.ts';
 
 const everything = { tiff: true, exif: true, gps: true, xmp: true, iptc: true, icc: true, jfif: false };
@@ -21,7 +21,7 @@ test('the fixture really holds every kind of metadata', async () => {
 });
 
 test('no output file holds any metadata', async () => {
-  const derived = await derivePictures(await photoWithSecrets(), 'p.jpg', request, noCache);
+  const derived = await derivePictures(await photoWithSecrets(), 'p.jpg', request, noStore);
   if (!derived.ok) throw new Error('not derived');
   const files = [...derived.value.files, ...(derived.value.detail?.files ?? [])];
   expect(files.length).toBeGreaterThanOrEqual(4);

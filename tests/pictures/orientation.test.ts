@@ -1,9 +1,9 @@
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { noCache } from '../../src/pictures/cache.ts';
 import { derivePictures } from '../../src/pictures/derive.ts';
 import { inspectPicture } from '../../src/pictures/inspect.ts';
 import type { PictureRequest } from '../../src/pictures/picture.ts';
+import { noStore } from '../../src/store/store.ts';
 import { storedAs, upright } from './fixtures.ts';
 
 const whole: PictureRequest = { crop: null, blur: [], zoom: null };
@@ -14,7 +14,7 @@ const part: PictureRequest = {
 };
 
 async function names(orientation: number, format: 'jpeg' | 'png', request: PictureRequest) {
-  const derived = await derivePictures(await storedAs(orientation, format), 'p', request, noCache);
+  const derived = await derivePictures(await storedAs(orientation, format), 'p', request, noStore);
   if (!derived.ok) throw new Error(derived.problems[0]?.message);
   const { files, detail, width, height } = derived.value;
   return { width, height, names: [...files, ...(detail?.files ?? [])].map((file) => file.name) };
@@ -42,7 +42,7 @@ describe.each(['jpeg', 'png'] as const)('eight EXIF orientations of a %s', (form
 });
 
 test('the upright pixels are those of the scene', async () => {
-  const derived = await derivePictures(await storedAs(7, 'png'), 'p', whole, noCache);
+  const derived = await derivePictures(await storedAs(7, 'png'), 'p', whole, noStore);
   if (!derived.ok) throw new Error('not derived');
   const jpeg = derived.value.files.at(-1);
   const pixels = await sharp(jpeg?.bytes).raw().toBuffer();

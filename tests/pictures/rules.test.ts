@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { RuleExample } from '../../src/diagnostics/rule-card.ts';
 import { type PictureWeight, pageOverBudget } from '../../src/pictures/budget.ts';
-import { noCache } from '../../src/pictures/cache.ts';
 import { checkPicture } from '../../src/pictures/check-picture.ts';
 import { pictureFinding, pictureRules } from '../../src/pictures/rules.ts';
+import { noStore } from '../../src/store/store.ts';
 
 const box = { left: 0.1, top: 0.1, width: 0.1, height: 0.1 };
 
@@ -19,7 +19,7 @@ async function codes(example: RuleExample): Promise<string[]> {
       Buffer.from(text),
       file,
       { crop: null, blur, zoom: null },
-      noCache,
+      noStore,
     );
     found.push(...problems.map(({ code }) => code));
     if (weight) weights.push(weight);

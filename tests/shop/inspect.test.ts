@@ -25,8 +25,7 @@ describe('sound guides', () => {
       'bad/guide.md': guide.replace('Look behind', 'Look with the :tool[lamp] behind'),
     });
     expect(sound).toEqual(['example']);
-    expect(inspection.shop.guides.map(({ id }) => id)).toEqual(['bad', 'example']);
-    expect([...inspection.jobs.keys()]).toEqual(['bad', 'example']);
+    expect(inspection.guides.map(({ guide }) => guide.id)).toEqual(['bad', 'example']);
   });
 
   it('are not touched by the fault of another platform', async () => {

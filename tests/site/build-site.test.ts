@@ -128,12 +128,9 @@ describe('a site', () => {
       'href="../../platforms/larkspur-dray/index.html#know"',
     );
     const own = { 'lamp-cradle/data sheet.pdf': '%PDF-' };
-    const shop = {
-      ...found.shop,
-      guides: [linking('data%20sheet.pdf')],
-      files: new Map([['lamp-cradle/data sheet.pdf', 5]]),
-    };
-    await buildSite({ ...found, shop }, files(own), folder);
+    const other = inspection(linking('data%20sheet.pdf'));
+    const shop = { ...other.shop, files: new Map([['lamp-cradle/data sheet.pdf', 5]]) };
+    await buildSite({ ...other, shop }, files(own), folder);
     const site = await filesBelow(folder);
     expect(site.get('files/lamp-cradle/data sheet.pdf')).toBe('%PDF-');
     expect(site.get('guides/lamp-cradle/index.html')).toContain(

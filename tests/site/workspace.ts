@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import type { Guide } from '../../src/model/guide.ts';
+import type { Job } from '../../src/model/job.ts';
 import type { Inspection } from '../../src/shop/inspection.ts';
 import { memoryFiles } from '../../src/shop/memory-files.ts';
 import * as fixture from '../pages/fixture.ts';
@@ -17,7 +18,11 @@ export function files(more: { readonly [path: string]: string } = {}) {
 }
 
 /** The fixture as a run has it after checking, without a finding. */
-export function inspection(guide: Guide = fixture.guide, more: Partial<Inspection> = {}): Inspection {
+export function inspection(
+  guide: Guide = fixture.guide,
+  more: Partial<Inspection> = {},
+  job: Job = fixture.job,
+): Inspection {
   const figures = guide.sections
     .flatMap(({ intro, steps }) => [...intro, ...steps.flatMap((step) => step.blocks)])
     .filter((block) => block.type === 'figure');
@@ -26,8 +31,8 @@ export function inspection(guide: Guide = fixture.guide, more: Partial<Inspectio
   );
   const shown = { ...guide, pictures };
   return {
-    shop: { ...fixture.shop, guides: [shown] },
-    jobs: new Map([[guide.id, fixture.job]]),
+    shop: fixture.shop,
+    guides: [{ guide: shown, job }],
     findings: [],
     sources: new Map(),
     soundGuides: new Set([guide.id]),

@@ -10,15 +10,15 @@ const declared =
 /** The sentences of a step's text: as printed, as written, and where their instructions begin. */
 async function read(text: string) {
   const files = exampleWorkspace(`${declared}::step[Free the arch edge]{#arch side=each}\n\n${text}`);
-  const { shop, sources } = await inspect(memoryFiles(files));
-  const [guide] = shop.guides;
+  const { guides } = await inspect(memoryFiles(files));
+  const [{ guide } = {}] = guides;
   const step = guide?.sections.flatMap(({ steps }) => steps)[0];
   if (!guide || !step) throw new Error('the guide cannot be read');
   const blocks = step.blocks.flatMap((block) => (block.type === 'prose' ? [block.content] : []));
   return blocks.flatMap((prose) =>
     sentencesOf(prose, guide, 'each').map((sentence) => ({
       printed: sentence.words.map((word) => word.text + word.mark).join(' '),
-      written: sources.get(sentence.at.file)?.text.slice(sentence.at.start, sentence.at.end),
+      written: files[sentence.at.file]?.slice(sentence.at.start, sentence.at.end),
       instructions: instructionsOf(sentence).map((index) => sentence.words[index]?.text),
     })),
   );

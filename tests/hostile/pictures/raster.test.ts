@@ -2,9 +2,9 @@ import { deflateSync } from 'node:zlib';
 import fc from 'fast-check';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { noCache } from '../../../src/pictures/cache.ts';
 import { derivePictures } from '../../../src/pictures/derive.ts';
 import { inspectPicture } from '../../../src/pictures/inspect.ts';
+import { noStore } from '../../../src/store/store.ts';
 import { photo } from '../../pictures/fixtures.ts';
 
 async function told(bytes: Uint8Array, file = 'lamp/pictures/arch.jpg') {
@@ -84,7 +84,7 @@ describe('what is no picture', () => {
 
 test('a drawing is never handed to the decoder', async () => {
   const svg = Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>');
-  expect((await derivePictures(svg, 'p', { crop: null, blur: [], zoom: null }, noCache)).ok).toBe(false);
+  expect((await derivePictures(svg, 'p', { crop: null, blur: [], zoom: null }, noStore)).ok).toBe(false);
 });
 
 describe('what is too large', () => {
@@ -95,7 +95,7 @@ describe('what is too large', () => {
     expect(await told(bomb)).toEqual([
       'picture-too-large: lamp/pictures/arch.jpg is 30000 × 30000 pixels; at most 128 million pixels are read, so scale it down',
     ]);
-    const derived = await derivePictures(bomb, 'p', { crop: null, blur: [], zoom: null }, noCache);
+    const derived = await derivePictures(bomb, 'p', { crop: null, blur: [], zoom: null }, noStore);
     expect(derived.ok).toBe(false);
     expect(process.memoryUsage().rss - before).toBeLessThan(200e6);
   });
@@ -162,7 +162,7 @@ describe('what is damaged', () => {
       expect(await told(cut)).toEqual([
         'picture-unreadable: lamp/pictures/arch.jpg is damaged or breaks off before its end; copy it again from the camera',
       ]);
-      expect((await derivePictures(cut, 'p', { crop: null, blur: [], zoom: null }, noCache)).ok).toBe(false);
+      expect((await derivePictures(cut, 'p', { crop: null, blur: [], zoom: null }, noStore)).ok).toBe(false);
     }
   });
 
@@ -176,7 +176,7 @@ describe('what is damaged', () => {
         const bytes = Buffer.from(whole);
         for (const [place, value] of places) bytes[place] = value;
         const seen = await inspectPicture(bytes, 'p');
-        const derived = await derivePictures(bytes, 'p', { crop: null, blur: [], zoom: null }, noCache);
+        const derived = await derivePictures(bytes, 'p', { crop: null, blur: [], zoom: null }, noStore);
         if (seen.ok) expect(seen.value.width).toBeGreaterThan(0);
         else expect(seen.problems.length).toBe(1);
         // At least one for screens and one for paper.

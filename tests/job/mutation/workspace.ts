@@ -8,8 +8,8 @@ import { distinctOutcomes } from '../../../src/job/outcomes.ts';
 import type { Guide } from '../../../src/model/guide.ts';
 import type { Job, Plan } from '../../../src/model/job.ts';
 import type { Shop } from '../../../src/model/shop.ts';
-import { diskFiles, inspect } from '../../../src/shop/index.ts';
-import { type Sources, sourceFile } from '../../../src/source/source-file.ts';
+import { diskFiles, inspect, type WorkspaceFiles } from '../../../src/shop/index.ts';
+import { decodeSource, type SourceFile, type Sources, sourceFile } from '../../../src/source/source-file.ts';
 import type { Estimate } from '../../../src/units/estimate.ts';
 import { base } from '../../../src/units/quantity.ts';
 import type { Mutant } from './mutants.ts';
@@ -27,13 +27,21 @@ export interface Workspace {
 const language = new Set(languageRules.map(({ card }) => card.code));
 
 export async function openWorkspace(folder: string): Promise<Workspace> {
-  const { shop, sources, findings } = await inspect(diskFiles(folder));
+  const files = diskFiles(folder);
+  const { shop, guides, findings } = await inspect(files);
+  const sources = new Map([...shop.files.keys()].flatMap((path) => textIn(files, path)));
   const faulty = new Set(findings.map(({ at }) => at.file));
   return {
-    clean: shop.guides.filter(({ file }) => !faulty.has(file)),
+    clean: guides.map(({ guide }) => guide).filter(({ file }) => !faulty.has(file)),
     sources,
     check: (guide, mutant) => codesIn(guide, mutant, shop, sources),
   };
+}
+
+function textIn(files: WorkspaceFiles, path: string): [string, SourceFile][] {
+  const bytes = /\.(?:md|svg|dxf)$/.test(path) ? files.read(path) : null;
+  const source = bytes && decodeSource(path, bytes);
+  return source ? [[path, source]] : [];
 }
 
 function codesIn(guide: Guide, mutant: Mutant | null, shop: Shop, sources: Sources): readonly string[] {

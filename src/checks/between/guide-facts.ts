@@ -1,0 +1,56 @@
+import { stepsOf } from '../../job/index.ts';
+import type { Guide } from '../../model/guide.ts';
+import type { Span } from '../../source/span.ts';
+import { linkTarget } from '../links.ts';
+
+/** What is needed of a guide to judge it together with all others, as plain data that can be kept. */
+export interface GuideFacts {
+  readonly id: string;
+  readonly file: string;
+  /** Id of its platform, as written. */
+  readonly platform: string;
+  /** Every place that others can link to. */
+  readonly anchors: readonly string[];
+  /** Its links to places of other files of the workspace. */
+  readonly links: readonly PlaceLink[];
+  /** Ids of the shared procedures of which something stands in it. */
+  readonly procedures: readonly string[];
+  /** Ids of the tools and protective equipment that it uses. */
+  readonly tools: readonly string[];
+  /** Ids of the kinds of fastener that it uses. */
+  readonly fastenerTypes: readonly string[];
+}
+
+/** A link to a place within another file. */
+export interface PlaceLink {
+  /** From the workspace's root. */
+  readonly path: string;
+  readonly anchor: string;
+  readonly at: Span;
+}
+
+/** Gathers the facts of a guide. */
+export function guideFacts(guide: Guide): GuideFacts {
+  const items = [...guide.items.values()];
+  const origins = [...items, ...stepsOf(guide)].flatMap((one) => one.origins);
+  return {
+    id: guide.id,
+    file: guide.file,
+    platform: guide.platform.value,
+    anchors: [...guide.anchors],
+    links: guide.links.flatMap(({ href, at }) => {
+      const target = linkTarget(guide, href);
+      if (target.kind !== 'file' || target.path === null || target.anchor === null) return [];
+      return target.path === guide.file ? [] : [{ path: target.path, anchor: target.anchor, at }];
+    }),
+    procedures: unique(origins.flatMap((origin) => (origin.kind === 'procedure' ? [origin.procedure] : []))),
+    tools: items.flatMap(({ kind, id }) => (kind === 'tool' || kind === 'wear' ? [id] : [])),
+    fastenerTypes: unique(
+      items.flatMap((item) => (item.kind === 'fastener' && item.type ? [item.type.value] : [])),
+    ),
+  };
+}
+
+function unique(ids: readonly string[]): readonly string[] {
+  return [...new Set(ids)];
+}

@@ -1,0 +1,7 @@
+import { anchorMissingElsewhere } from '../anchor-missing.ts';
+import type { BetweenRule } from '../rule.ts';
+
+export { type GuideFacts, guideFacts } from './guide-facts.ts';
+
+/** Every rule about what lies between guides. */
+export const betweenRules: readonly BetweenRule[] = [anchorMissingElsewhere];

@@ -1,0 +1,22 @@
+import type { GuideContext } from '../guide/index.ts';
+import type { Shop } from '../model/shop.ts';
+import type { SourceFile } from '../source/source-file.ts';
+import { readText } from './read-sources.ts';
+import { resolvePath } from './resolve-path.ts';
+import type { WorkspaceFiles } from './workspace-files.ts';
+
+/** What a guide or a platform draws on while it is read. */
+export function guideContext(
+  { crib, fastenerTypes, platforms }: Shop,
+  procedures: ReadonlyMap<string, SourceFile>,
+  files: Pick<WorkspaceFiles, 'read'>,
+): GuideContext {
+  return {
+    crib,
+    fastenerTypes,
+    platforms,
+    procedures,
+    resolve: resolvePath,
+    textOf: (path) => readText(files, path)?.text ?? null,
+  };
+}

@@ -1,0 +1,64 @@
+import { rulesFor } from '../checks/index.ts';
+import type { Finding } from '../diagnostics/finding.ts';
+import { collector } from '../diagnostics/report.ts';
+import { placeChains, placedReport, readGuide } from '../guide/index.ts';
+import { computeJob } from '../job/index.ts';
+import type { Guide } from '../model/guide.ts';
+import type { Job } from '../model/job.ts';
+import type { SourceFile } from '../source/source-file.ts';
+import { type NoteAsk, watched } from './asks.ts';
+import { echoesOfPlatform, withoutEchoes } from './echoes.ts';
+import { guideContext } from './guide-context.ts';
+import { checkPage } from './inspect-page.ts';
+import { lostTo } from './lost.ts';
+import type { Workspace } from './open-workspace.ts';
+import { readSource } from './read-sources.ts';
+
+/** A guide that has been read, computed and held against all rules that look at it alone. */
+export interface InspectedGuide {
+  /** Path of its file. */
+  readonly path: string;
+  /** The guide with its job; `null` after a fault that leaves nothing to judge. */
+  readonly value: { readonly guide: Guide; readonly job: Job } | null;
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Takes one guide from its text to its findings and its job. It stands alone: what it needs of the workspace is
+ * noted, and what lies between guides is judged afterwards, from the facts of all.
+ */
+export async function inspectGuide(
+  path: string,
+  workspace: Workspace,
+  note: NoteAsk = () => {},
+): Promise<InspectedGuide> {
+  const { findings, report } = collector();
+  const source = readSource(workspace.files, path, workspace.listing.files.get(path) ?? 0, report);
+  if (!source) return { path, value: null, findings };
+  const { shop, procedures, files } = watched(workspace, note);
+  const guide = readGuide(source, guideContext(shop, procedures, files), report);
+  if (!guide) return { path, value: null, findings };
+
+  const read = [...findings];
+  const lost = lostTo(guide, read, sourcesOf(source, workspace));
+  const job = computeJob(guide, shop.settings.crew);
+  const placed = placedReport(placeChains(guide), report);
+  const subject = { guide, job, shop, lost };
+  for (const rule of rulesFor(lost, guide)) rule.run(subject, placed);
+  workspace.judgeTemplates(guide, job, read, placed);
+  // The judge looks at a picture once for all guides, and so does not ask again.
+  for (const { path: picture } of guide.pictures) if (picture !== null) note({ of: 'bytes', name: picture });
+  await checkPage(guide, shop, workspace.look, placed, lost);
+  const known = shop.platforms.has(guide.platform.value);
+  const told = withoutEchoes(findings);
+  return {
+    path,
+    value: { guide, job },
+    findings: known ? told : told.filter(({ code }) => !echoesOfPlatform.has(code)),
+  };
+}
+
+/** The texts in which a finding of a guide can stand. */
+function sourcesOf(source: SourceFile, { procedures }: Workspace): ReadonlyMap<string, SourceFile> {
+  return new Map([source, ...procedures.values()].map((one) => [one.path, one]));
+}

@@ -1,0 +1,21 @@
+import { type Lost, type Page, pageRules, platformAnchors } from '../checks/index.ts';
+import type { Report } from '../diagnostics/report.ts';
+import type { Platform, Shop } from '../model/shop.ts';
+import type { LookAtPictures } from './pictures.ts';
+
+/** Holds a page, of a guide or of a platform, against the rules for pages. */
+export async function checkPage(
+  page: Page,
+  shop: Shop,
+  look: LookAtPictures,
+  report: Report,
+  lost: Lost,
+): Promise<void> {
+  for (const rule of pageRules) rule.runOnPage(page, shop, report, lost);
+  await look(page.file, page.pictures, report);
+}
+
+/** A platform as a page. */
+export function platformPage(platform: Platform): Page {
+  return { ...platform, anchors: platformAnchors(platform) };
+}
