@@ -115,7 +115,7 @@ describe('the house', () => {
     [
       'the disk is touched',
       /^(node:)?fs(\/promises)?$/,
-      ['shop', 'pictures', 'site', 'preview', 'editor', 'cli'],
+      ['shop', 'store', 'site', 'preview', 'editor', 'cli'],
     ],
     ['flags are read', /^commander$/, ['cli']],
   ])('knows where %s', (_, pattern, rooms) => {
