@@ -100,11 +100,11 @@ async function addPictures(
 }
 
 async function addOverviews(publication: Publication, stock: Stock, writer: PageWriter): Promise<void> {
-  const { shop, guides, platforms } = publication;
+  const { shop, summaries, platforms } = publication;
   const page = (root: string): PageContext => ({ shop, root, shelf: shelfOf(stock, root, noCuts) });
-  await writer.write('index.html', 'index.liquid', indexPage(guides, page('')));
+  await writer.write('index.html', 'index.liquid', indexPage(summaries, page('')));
   for (const platform of platforms) {
-    const view = platformPage(platform, guides, page('../../'));
+    const view = platformPage(platform, summaries, page('../../'));
     await writer.write(`${platformFolder(platform.id)}index.html`, 'platform.liquid', view);
   }
   await addReferencePages(publication, page, writer);

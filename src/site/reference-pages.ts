@@ -3,17 +3,17 @@ import { fastenerTypePath, glossaryPath, toolPath } from '../pages/frame/referen
 import { fastenerTypePage } from '../pages/reference/fastener-type-page.ts';
 import { glossaryPage } from '../pages/reference/glossary-page.ts';
 import { toolPage } from '../pages/reference/tool-page.ts';
-import { survey } from '../pages/reference/where-used.ts';
+import { byTitle } from '../pages/reference/where-used.ts';
 import type { PageWriter } from './page-writer.ts';
 import type { Publication } from './publication.ts';
 
 /** Writes a page for each tool and kind of fastener of the shop, and the glossary. */
 export async function addReferencePages(
-  { shop, guides: published }: Publication,
+  { shop, summaries }: Publication,
   pageFrom: (root: string) => PageContext,
   writer: PageWriter,
 ): Promise<void> {
-  const guides = survey(published);
+  const guides = byTitle(summaries);
   for (const item of shop.crib.values()) {
     await writer.write(toolPath(item.id), 'reference.liquid', toolPage(item, guides, pageFrom('../../')));
   }

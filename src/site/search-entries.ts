@@ -1,24 +1,18 @@
-import { plainText } from '../html/prose.ts';
-import { isFixing } from '../job/index.ts';
-import { stepsOf } from '../job/walk.ts';
-import type { FastenerType, Item, Tool, Wear } from '../model/item.ts';
+import type { FastenerType, Tool, Wear } from '../model/item.ts';
 import type { Platform } from '../model/shop.ts';
 import { guideFolder, platformFolder } from '../pages/frame/context.ts';
-import { itemAnchor } from '../pages/frame/mention.ts';
 import { fastenerTypePath, termPath, toolPath } from '../pages/frame/reference-paths.ts';
-import { fixingWords } from '../pages/overview/gather.ts';
-import type { PublishedGuide } from '../pages/reference/index-page.ts';
+import type { GuideSummary } from '../pages/reference/guide-summary.ts';
 import { formatDrive } from '../trade/drives.ts';
 import { type GlossaryTerm, glossary, namesOfDrive } from '../trade/glossary.ts';
-import { formatBoth, formatQuantity, formatRangeBoth, quantityOf } from '../units/format.ts';
-import type { Millimetres } from '../units/quantity.ts';
+import { formatBoth, formatRangeBoth } from '../units/format.ts';
 import type { Publication } from './publication.ts';
 import type { SearchEntry, SearchFact } from './search-data.ts';
 
 /** Everything that can be found, in the order in which equal results stand. */
-export function searchEntries({ shop, guides, platforms }: Publication): readonly SearchEntry[] {
+export function searchEntries({ shop, summaries: guides, platforms }: Publication): readonly SearchEntry[] {
   return [
-    ...guides.map((published) => guideEntry(published, platforms)),
+    ...guides.map((guide) => guideEntry(guide, platforms)),
     ...platforms.map(platformEntry),
     ...[...shop.crib.values()].map((item) => toolEntry(item, guides)),
     ...[...shop.fastenerTypes.values()].map((type) => fastenerEntry(type, guides)),
@@ -26,71 +20,19 @@ export function searchEntries({ shop, guides, platforms }: Publication): readonl
   ];
 }
 
-function guideEntry({ guide, job }: PublishedGuide, platforms: readonly Platform[]): SearchEntry {
-  const platform = platforms.find(({ id }) => id === guide.platform.value);
-  const part = guide.partNumber?.value;
-  const done = new Set(job.plans.flatMap((plan) => plan.steps.map((step) => step.id)));
-  const steps = stepsOf(guide).filter((step) => done.has(step.id));
-  const messages = job.plans.flatMap((plan) => plan.messages);
-  const tightened = new Map(
-    job.plans.flatMap((plan) =>
-      plan.fasteners.map((line) => [line.item, line.tightenedIn ?? line.putIn ?? line.removedIn] as const),
-    ),
-  );
+function guideEntry(guide: GuideSummary, platforms: readonly Platform[]): SearchEntry {
+  const platform = platforms.find(({ id }) => id === guide.platform);
+  const part = guide.partNumber;
   return {
     kind: 'guide',
     label: 'Guide',
-    title: guide.title.value,
+    title: guide.title,
     href: `${guideFolder(guide)}index.html`,
     note: [platform?.title.value, part ? `part ${part}` : null].filter((word) => word).join(', '),
     names: [guide.id, ...(part ? [part] : [])],
-    facts: once([
-      ...[...guide.items.values()].map((item) => ({
-        text: itemWords(item),
-        at: tightened.get(item.id) ?? null,
-      })),
-      ...[...guide.templates.values()].flatMap((template) => [
-        { text: template.title, at: template.id },
-        ...[...template.holes, ...template.patterns].map((hole) => ({
-          text: holeWords(hole),
-          at: hole.id === null ? template.id : itemAnchor(hole.id),
-        })),
-      ]),
-      ...steps.map((step) => ({ text: step.titleText, at: step.id })),
-      ...messages.map(({ message, step, section }) => ({
-        text: `${message.word.toUpperCase()}: ${plainText(message.hazard, () => '')}`,
-        at: step ?? section,
-      })),
-    ]),
-    platforms: [guide.platform.value],
+    facts: guide.facts,
+    platforms: [guide.platform],
   };
-}
-
-/** Each line once, where it first stands: plans repeat their messages, and so do sections. */
-function once(facts: readonly SearchFact[]): readonly SearchFact[] {
-  const first = new Map<string, SearchFact>();
-  for (const fact of facts) if (!first.has(fact.text)) first.set(fact.text, fact);
-  return [...first.values()];
-}
-
-/** An item in a line, with every size and torque that it has. */
-function itemWords(item: Item): string {
-  const details = detailsOf(item).filter((detail) => detail !== null);
-  return details.length > 0 ? `${item.noun.label}, ${details.join(', ')}` : item.noun.label;
-}
-
-function detailsOf(item: Item): readonly (string | null)[] {
-  if (isFixing(item)) return [fixingWords(item)];
-  switch (item.kind) {
-    case 'rating':
-      return [item.limit, item.claim].map((limit) => (limit ? formatBoth(limit.value) : null));
-    case 'circuit':
-      return [item.load, item.fuse, item.voltage].map((part) => (part ? formatQuantity(part.value) : null));
-    case 'measure':
-      return [item.expect ? formatRangeBoth(item.expect.value) : null];
-    default:
-      return [];
-  }
 }
 
 function platformEntry(platform: Platform): SearchEntry {
@@ -110,9 +52,9 @@ function platformEntry(platform: Platform): SearchEntry {
   };
 }
 
-function toolEntry(item: Tool | Wear, guides: readonly PublishedGuide[]): SearchEntry {
+function toolEntry(item: Tool | Wear, guides: readonly GuideSummary[]): SearchEntry {
   const drive = item.kind === 'tool' ? item.drive?.value : undefined;
-  const users = guides.filter(({ guide }) => guide.items.has(item.id));
+  const users = guides.filter(({ tools }) => item.id in tools);
   return {
     kind: 'tool',
     label: item.kind === 'tool' ? 'Tool' : 'To wear',
@@ -132,11 +74,9 @@ function toolSizes({ range, diameter, offset }: Tool): readonly string[] {
   ];
 }
 
-function fastenerEntry(type: FastenerType, guides: readonly PublishedGuide[]): SearchEntry {
-  const items = guides.flatMap((published) =>
-    [...published.guide.items.values()].flatMap((item) =>
-      item.kind === 'fastener' && item.type?.value === type.id ? [{ published, item }] : [],
-    ),
+function fastenerEntry(type: FastenerType, guides: readonly GuideSummary[]): SearchEntry {
+  const uses = guides.flatMap((guide) =>
+    guide.fasteners.flatMap((fastener) => (fastener.type === type.id ? [{ guide, fastener }] : [])),
   );
   return {
     kind: 'fastener',
@@ -145,8 +85,8 @@ function fastenerEntry(type: FastenerType, guides: readonly PublishedGuide[]): S
     href: fastenerTypePath(type.id),
     note: type.drive ? formatDrive(type.drive.value) : '',
     names: [...type.synonyms, ...(type.drive ? namesOfDrive(type.drive.value) : [])],
-    facts: [...new Set(items.map(({ item }) => itemWords(item)))].map(plainFact),
-    platforms: platformsOf(items.map(({ published }) => published)),
+    facts: [...new Set(uses.map(({ fastener }) => fastener.name))].map(plainFact),
+    platforms: platformsOf(uses.map(({ guide }) => guide)),
   };
 }
 
@@ -165,13 +105,8 @@ function termEntry(term: GlossaryTerm): SearchEntry {
   };
 }
 
-function platformsOf(guides: readonly PublishedGuide[]): readonly string[] {
-  return [...new Set(guides.map(({ guide }) => guide.platform.value))].sort();
-}
-
-/** "Inner hole, 19 mm": what a bit or a hole saw is looked up for. */
-function holeWords({ label, diameter }: { readonly label: string; readonly diameter: Millimetres }): string {
-  return `${label}, ${formatQuantity(quantityOf('length', diameter, 'mm'))}`;
+function platformsOf(guides: readonly GuideSummary[]): readonly string[] {
+  return [...new Set(guides.map(({ platform }) => platform))].sort();
 }
 
 function plainFact(text: string): SearchFact {

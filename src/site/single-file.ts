@@ -6,10 +6,10 @@ import { identityWords } from '../pages/frame/identity.ts';
 import type { FrameView } from '../pages/frame/shared-views.ts';
 import { guidePage } from '../pages/guide/guide-page.ts';
 import type { GuideView } from '../pages/guide/guide-views.ts';
-import type { PublishedGuide } from '../pages/reference/index-page.ts';
 import type { PictureView } from '../pages/steps/block-views.ts';
 import { accentStyle } from './accent.ts';
 import { pageFeet } from './page-feet.ts';
+import type { PublishedGuide } from './publication.ts';
 
 /** Bytes of a self-contained guide above which whoever builds the site hears of it: what mail still carries with ease. */
 export const SINGLE_FILE_BUDGET = 5_000_000;

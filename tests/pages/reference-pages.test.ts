@@ -3,9 +3,9 @@ import { numberSteps } from '../../src/pages/frame/context.ts';
 import { prepareLayouts } from '../../src/pages/frame/layouts.ts';
 import { fastenerTypePage } from '../../src/pages/reference/fastener-type-page.ts';
 import { glossaryPage } from '../../src/pages/reference/glossary-page.ts';
+import { summaryOf } from '../../src/pages/reference/guide-summary.ts';
 import { indexPage } from '../../src/pages/reference/index-page.ts';
 import { toolPage } from '../../src/pages/reference/tool-page.ts';
-import { survey } from '../../src/pages/reference/where-used.ts';
 import { readTemplates } from '../../src/site/templates.ts';
 import { htmlFaults } from '../html-faults.ts';
 import { crib, fastenerTypes, guide } from '../site/reference-shop.ts';
@@ -13,8 +13,7 @@ import * as fixture from './fixture.ts';
 import { page } from './render.ts';
 
 const shop = { ...fixture.shop, crib, fastenerTypes };
-const published = [{ guide, job: fixture.job }];
-const guides = survey(published);
+const guides = [summaryOf(guide, fixture.job, shop)];
 const context = page('../../', shop);
 
 const { layouts } = await readTemplates({ paths: [], read: async () => null });
@@ -111,7 +110,7 @@ describe('the glossary', () => {
 
 describe('the first page', () => {
   it('lists everything without its script, sizes in the order of their numbers', () => {
-    const { lists } = indexPage(published, page('', shop));
+    const { lists } = indexPage(guides, page('', shop));
     expect(lists.map(({ title }) => title)).toEqual(['Tools', 'To wear', 'Fasteners', 'Glossary']);
     expect(lists[0]?.links.map(({ text }) => text)).toEqual([
       'T20 bit',
@@ -129,7 +128,7 @@ describe('every page of these', () => {
     ['to wear', html('reference.liquid', tool('eye-protection'))],
     ['a fastener', html('reference.liquid', fastenerType('hex-head-screw'))],
     ['the glossary', html('glossary.liquid', glossaryPage(guides, page('../', shop)))],
-    ['the first page', html('index.liquid', indexPage(published, page('', shop)))],
+    ['the first page', html('index.liquid', indexPage(guides, page('', shop)))],
   ])('is valid HTML (html-validate, recommended and a11y): %s', async (_, text) => {
     expect(await htmlFaults(text)).toEqual([]);
   });

@@ -4,6 +4,7 @@ import type { Shop } from '../../src/model/shop.ts';
 import type { PageContext, Shelf } from '../../src/pages/frame/context.ts';
 import { prepareLayouts } from '../../src/pages/frame/layouts.ts';
 import { guidePage } from '../../src/pages/guide/guide-page.ts';
+import { summaryOf } from '../../src/pages/reference/guide-summary.ts';
 import { indexPage } from '../../src/pages/reference/index-page.ts';
 import { platformPage } from '../../src/pages/reference/platform-page.ts';
 import { readTemplates } from '../../src/site/templates.ts';
@@ -44,12 +45,15 @@ export function guideHtml(guide: Guide = fixture.guide, job: Job = fixture.job, 
 
 /** The first page. */
 export function indexHtml(guide: Guide = fixture.guide): string {
-  return html('index.liquid', indexPage([{ guide, job: fixture.job }], page('')));
+  return html('index.liquid', indexPage([summaryOf(guide, fixture.job, fixture.shop)], page('')));
 }
 
 /** The page of the platform. */
 export function platformHtml(guide: Guide = fixture.guide): string {
   const [platform] = fixture.shop.platforms.values();
   if (!platform) throw new Error('the fixture has no platform');
-  return html('platform.liquid', platformPage(platform, [{ guide, job: fixture.job }], page()));
+  return html(
+    'platform.liquid',
+    platformPage(platform, [summaryOf(guide, fixture.job, fixture.shop)], page()),
+  );
 }

@@ -7,14 +7,15 @@ import { type FastenerShape, glossary } from '../../trade/glossary.ts';
 import { frameOf, type PageContext } from '../frame/context.ts';
 import { termPath } from '../frame/reference-paths.ts';
 import { shapeOfType } from '../overview/fastener-shape.ts';
+import type { GuideSummary } from './guide-summary.ts';
 import { driveFact, fact, synonymFacts } from './reference-facts.ts';
 import type { FactView, ReferenceView } from './reference-views.ts';
-import { type SurveyedGuide, usesOfFasteners } from './where-used.ts';
+import { usesOfFasteners } from './where-used.ts';
 
 /** A kind of fastener that the shop knows: its shape, its drive, how it lets go, and where it is used. */
 export function fastenerTypePage(
   type: FastenerType,
-  guides: readonly SurveyedGuide[],
+  guides: readonly GuideSummary[],
   page: PageContext,
 ): ReferenceView {
   const shape = shapeOfType(type);
@@ -31,7 +32,7 @@ export function fastenerTypePage(
       fact('Goes back', type.reuse ? 'yes, if it is whole' : 'no: used once, fit a new one'),
       ...synonymFacts(type),
     ],
-    uses: usesOfFasteners((item) => item.kind === 'fastener' && item.type?.value === type.id, guides, page),
+    uses: usesOfFasteners((fastener) => fastener.type === type.id, guides, page),
   };
 }
 

@@ -2,15 +2,16 @@ import { driveGlyph } from '../../drawings/drive-glyph.ts';
 import { fastenerProfile } from '../../drawings/fastener-profile.ts';
 import type { Markup } from '../../html/markup.ts';
 import { stringify } from '../../html/stringify.ts';
-import type { Fastener, FastenerType, KitItem, Tool, Wear } from '../../model/item.ts';
+import type { FastenerType, Tool, Wear } from '../../model/item.ts';
 import { type GlossaryTerm, glossary, isTermOf } from '../../trade/glossary.ts';
 import { frameOf, type PageContext } from '../frame/context.ts';
 import { fastenerTypePath, toolPath } from '../frame/reference-paths.ts';
 import type { LinkView } from '../frame/shared-views.ts';
-import { shapeOfItem, shapeOfType } from '../overview/fastener-shape.ts';
+import { shapeOfType } from '../overview/fastener-shape.ts';
 import { signalBar } from '../steps/blocks.ts';
+import type { GuideSummary } from './guide-summary.ts';
 import type { GlossaryView, TermView, UsedInView } from './reference-views.ts';
-import { type SurveyedGuide, usesOfFasteners, usesOfSignalWord } from './where-used.ts';
+import { usesOfFasteners, usesOfSignalWord } from './where-used.ts';
 
 const groups: readonly (readonly [kind: GlossaryTerm['kind'], title: string])[] = [
   ['drive', 'Drives'],
@@ -19,7 +20,7 @@ const groups: readonly (readonly [kind: GlossaryTerm['kind'], title: string])[] 
 ];
 
 /** Every drive, kind of fastener and signal word: what it is, its standard, and where the shop meets it. */
-export function glossaryPage(guides: readonly SurveyedGuide[], page: PageContext): GlossaryView {
+export function glossaryPage(guides: readonly GuideSummary[], page: PageContext): GlossaryView {
   return {
     frame: frameOf(page, { title: 'Glossary', styles: [`${page.root}assets/reference.css`] }),
     groups: groups.map(([kind, title]) => ({
@@ -29,7 +30,7 @@ export function glossaryPage(guides: readonly SurveyedGuide[], page: PageContext
   };
 }
 
-function termView(term: GlossaryTerm, guides: readonly SurveyedGuide[], page: PageContext): TermView {
+function termView(term: GlossaryTerm, guides: readonly GuideSummary[], page: PageContext): TermView {
   return {
     id: term.id,
     term: term.term,
@@ -74,15 +75,9 @@ function typeIs(type: FastenerType, term: GlossaryTerm): boolean {
 
 function usesOfTerm(
   term: GlossaryTerm,
-  guides: readonly SurveyedGuide[],
+  guides: readonly GuideSummary[],
   page: PageContext,
 ): readonly UsedInView[] {
   if (term.kind === 'signal-word') return usesOfSignalWord(term.word, guides, page);
-  return usesOfFasteners((item) => itemIs(item, term, page), guides, page);
-}
-
-/** Whether a fastener has the drive, its own or that of its type, or the shape. */
-function itemIs(item: Fastener | KitItem, term: GlossaryTerm, { shop }: PageContext): boolean {
-  if (term.kind === 'fastener') return shapeOfItem(item, shop) === term.shape;
-  return item.drive !== null && isTermOf(term, item.drive.value);
+  return usesOfFasteners(({ terms }) => terms.includes(term.id), guides, page);
 }

@@ -1,18 +1,11 @@
-import type { Guide } from '../../model/guide.ts';
-import type { Job } from '../../model/job.ts';
 import { frameOf, type PageContext, platformFolder } from '../frame/context.ts';
 import type { IndexView } from '../overview/overview-views.ts';
 import { guideEntry } from './guide-entry.ts';
+import type { GuideSummary } from './guide-summary.ts';
 import { findView, indexLists } from './index-lists.ts';
 
-/** A guide that is published, with its job. */
-export interface PublishedGuide {
-  readonly guide: Guide;
-  readonly job: Job;
-}
-
 /** The first page: every platform with its guides, by title, then what else can be looked up; and the search. */
-export function indexPage(guides: readonly PublishedGuide[], page: PageContext): IndexView {
+export function indexPage(guides: readonly GuideSummary[], page: PageContext): IndexView {
   const platforms = [...page.shop.platforms.values()].sort((a, b) => byText(a.title.value, b.title.value));
   return {
     frame: frameOf(page, {
@@ -30,11 +23,11 @@ export function indexPage(guides: readonly PublishedGuide[], page: PageContext):
 }
 
 /** The guides of a platform, by title. */
-export function entriesOf(platform: string, guides: readonly PublishedGuide[], page: PageContext) {
+export function entriesOf(platform: string, guides: readonly GuideSummary[], page: PageContext) {
   return guides
-    .filter(({ guide }) => guide.platform.value === platform)
-    .sort((a, b) => byText(a.guide.title.value, b.guide.title.value))
-    .map(({ guide, job }) => guideEntry(guide, job, page));
+    .filter((guide) => guide.platform === platform)
+    .sort((a, b) => byText(a.title, b.title))
+    .map((guide) => guideEntry(guide, page));
 }
 
 function byText(a: string, b: string): number {

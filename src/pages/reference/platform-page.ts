@@ -1,4 +1,3 @@
-import { actionsOf, stepsOf } from '../../job/walk.ts';
 import type { Platform } from '../../model/shop.ts';
 import { frameOf, type GuideContext, guideFolder, type PageContext } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
@@ -6,12 +5,13 @@ import { proseMarkup } from '../frame/prose.ts';
 import type { LinkView } from '../frame/shared-views.ts';
 import type { PlatformView } from '../overview/overview-views.ts';
 import { blockViews } from '../steps/blocks.ts';
-import { entriesOf, type PublishedGuide } from './index-page.ts';
+import type { GuideSummary } from './guide-summary.ts';
+import { entriesOf } from './index-page.ts';
 
 /** A vehicle platform: its description, how its vehicles differ, and its guides. */
 export function platformPage(
   platform: Platform,
-  guides: readonly PublishedGuide[],
+  guides: readonly GuideSummary[],
   page: PageContext,
 ): PlatformView {
   const context: GuideContext = {
@@ -55,15 +55,12 @@ export function platformPage(
 function handledIn(
   part: string,
   platform: Platform,
-  guides: readonly PublishedGuide[],
+  guides: readonly GuideSummary[],
   { root }: PageContext,
 ): readonly LinkView[] {
-  const own = guides.filter(({ guide }) => guide.platform.value === platform.id);
-  const handling = own.filter(({ guide }) =>
-    stepsOf(guide).some((step) => actionsOf(step).some(({ node }) => node.target.value === part)),
-  );
-  return handling.map(({ guide }) => ({
-    text: guide.title.value,
+  const handling = guides.filter((guide) => guide.platform === platform.id && guide.handled.includes(part));
+  return handling.map((guide) => ({
+    text: guide.title,
     href: `${root}${guideFolder(guide)}index.html#${itemAnchor(part)}`,
   }));
 }

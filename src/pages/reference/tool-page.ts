@@ -6,14 +6,15 @@ import type { Tool, Wear } from '../../model/item.ts';
 import { formatBoth, formatRangeBoth } from '../../units/format.ts';
 import { frameOf, type PageContext } from '../frame/context.ts';
 import { toolPath } from '../frame/reference-paths.ts';
+import type { GuideSummary } from './guide-summary.ts';
 import { driveFact, fact, synonymFacts } from './reference-facts.ts';
 import type { FactView, ReferenceView } from './reference-views.ts';
-import { type SurveyedGuide, usesOfTool } from './where-used.ts';
+import { usesOfTool } from './where-used.ts';
 
 /** A tool of the crib, or protective equipment: its sizes, its other names, and where it is used. */
 export function toolPage(
   item: Tool | Wear,
-  guides: readonly SurveyedGuide[],
+  guides: readonly GuideSummary[],
   page: PageContext,
 ): ReferenceView {
   return {

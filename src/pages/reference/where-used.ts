@@ -1,124 +1,76 @@
-import { countWords, isFixing } from '../../job/index.ts';
-import type { Fastener, KitItem } from '../../model/item.ts';
 import type { SignalWord } from '../../trade/signal-words.ts';
-import { guideFolder, type NumberedStep, numberSteps, type PageContext } from '../frame/context.ts';
-import { fixingWords } from '../overview/gather.ts';
-import type { PublishedGuide } from './index-page.ts';
-import type { PlaceView, UsedInView } from './reference-views.ts';
+import { guideFolder, type PageContext } from '../frame/context.ts';
+import type { FastenerUse, GuideSummary } from './guide-summary.ts';
+import type { UsedInView } from './reference-views.ts';
 
-/** A guide with what its job says of tools and steps, gathered once for all the pages that ask. */
-export interface SurveyedGuide extends PublishedGuide {
-  readonly steps: ReadonlyMap<string, NumberedStep>;
-  /** The steps that use each tool and each piece of protective equipment. */
-  readonly stepsOfTool: ReadonlyMap<string, ReadonlySet<string>>;
+/** Guides by title, as the pages of what they use list them. */
+export function byTitle(guides: readonly GuideSummary[]): readonly GuideSummary[] {
+  return [...guides].sort((a, b) => (a.title < b.title ? -1 : a.title > b.title ? 1 : 0));
 }
 
-/** Readies guides for the pages of what they use, by title. */
-export function survey(guides: readonly PublishedGuide[]): readonly SurveyedGuide[] {
-  return [...guides].sort(byTitle).map(({ guide, job }) => {
-    const stepsOfTool = new Map<string, Set<string>>();
-    for (const { id, tools, wear } of job.plans.flatMap((plan) => plan.steps)) {
-      for (const item of [...tools, ...wear]) {
-        stepsOfTool.set(item, (stepsOfTool.get(item) ?? new Set()).add(id));
-      }
-    }
-    return { guide, job, steps: numberSteps(guide, job), stepsOfTool };
-  });
-}
-
-/** Where a guide uses something: ids of steps and sections, and its items in words. */
+/** Where a guide uses something: ids of its places, and its items in words. */
 interface Use {
   readonly items: readonly string[];
-  readonly steps: ReadonlySet<string>;
-  readonly sections: ReadonlySet<string>;
+  readonly places: readonly string[];
 }
 
 /** Every guide that gathers a tool or protective equipment of the crib, with the steps that the jobs name for it. */
 export function usesOfTool(
   id: string,
-  guides: readonly SurveyedGuide[],
+  guides: readonly GuideSummary[],
   page: PageContext,
 ): readonly UsedInView[] {
-  return usedIn(guides, page, ({ guide, stepsOfTool }) => {
-    if (!guide.items.has(id)) return null;
-    return { items: [], steps: stepsOfTool.get(id) ?? new Set(), sections: new Set() };
+  return usedIn(guides, page, ({ tools }) => {
+    const steps = tools[id];
+    return steps ? { items: [], places: steps } : null;
   });
 }
 
 /** Every guide with such fasteners, of the vehicle or from the box, with what is done to them in the jobs. */
 export function usesOfFasteners(
-  matches: (item: Fastener | KitItem) => boolean,
-  guides: readonly SurveyedGuide[],
+  matches: (fastener: FastenerUse) => boolean,
+  guides: readonly GuideSummary[],
   page: PageContext,
 ): readonly UsedInView[] {
-  return usedIn(guides, page, ({ guide, job }) => {
-    const items = [...guide.items.values()].filter((item) => isFixing(item)).filter(matches);
-    if (items.length === 0) return null;
-    const ids = new Set(items.map((item) => item.id));
-    const lines = job.plans.flatMap((plan) => plan.fasteners.filter((line) => ids.has(line.item)));
-    const steps = lines.flatMap((line) => [line.removedIn, line.putIn, line.tightenedIn]);
+  return usedIn(guides, page, ({ fasteners }) => {
+    const own = fasteners.filter(matches);
+    if (own.length === 0) return null;
     return {
-      items: items.map((item) => itemWords(item)),
-      steps: new Set(steps.filter((step) => step !== null)),
-      sections: new Set(),
+      items: own.map(({ name, count }) => `${name}: ${count}`),
+      places: own.flatMap(({ steps }) => steps),
     };
   });
-}
-
-/** "Arch screw, 7 mm hexagon: 2 (1 each side)". */
-function itemWords(item: Fastener | KitItem): string {
-  const details = fixingWords(item);
-  return `${item.noun.label}${details ? `, ${details}` : ''}: ${countWords(item)}`;
 }
 
 /** Every guide with safety messages under a word, with the steps and sections that they stand in. */
 export function usesOfSignalWord(
   word: SignalWord,
-  guides: readonly SurveyedGuide[],
+  guides: readonly GuideSummary[],
   page: PageContext,
 ): readonly UsedInView[] {
-  return usedIn(guides, page, ({ job }) => {
-    const messages = job.plans.flatMap((plan) =>
-      plan.messages.filter(({ message }) => message.word === word),
-    );
-    if (messages.length === 0) return null;
-    return {
-      items: [],
-      steps: new Set(messages.flatMap(({ step }) => step ?? [])),
-      sections: new Set(messages.flatMap(({ step, section }) => (step === null ? section : []))),
-    };
+  return usedIn(guides, page, ({ messages }) => {
+    const places = messages[word];
+    return places ? { items: [], places } : null;
   });
 }
 
 function usedIn(
-  guides: readonly SurveyedGuide[],
+  guides: readonly GuideSummary[],
   { shop, root }: PageContext,
-  useIn: (surveyed: SurveyedGuide) => Use | null,
+  useIn: (guide: GuideSummary) => Use | null,
 ): readonly UsedInView[] {
-  return guides.flatMap((surveyed) => {
-    const use = useIn(surveyed);
+  return guides.flatMap((guide) => {
+    const use = useIn(guide);
     if (!use) return [];
-    const { guide } = surveyed;
     const href = `${root}${guideFolder(guide)}index.html`;
+    const used = new Set(use.places);
     return {
-      guide: { text: guide.title.value, href },
-      platform: shop.platforms.get(guide.platform.value)?.title.value ?? guide.platform.value,
+      guide: { text: guide.title, href },
+      platform: shop.platforms.get(guide.platform)?.title.value ?? guide.platform,
       items: use.items,
-      places: placesOf(surveyed, use, href),
+      places: guide.places
+        .filter(({ id }) => used.has(id))
+        .map(({ id, text, number }) => ({ text, number, href: `${href}#${id}` })),
     };
   });
-}
-
-/** The sections and then the steps, each in the order of the page. */
-function placesOf({ guide, steps: numbered }: SurveyedGuide, use: Use, href: string): readonly PlaceView[] {
-  const sections = guide.sections.filter(({ id }) => use.sections.has(id));
-  const steps = [...numbered.values()].filter(({ step }) => use.steps.has(step.id));
-  return [
-    ...sections.map(({ id, titleText }) => ({ text: titleText, href: `${href}#${id}`, number: null })),
-    ...steps.map(({ step, number }) => ({ text: step.titleText, href: `${href}#${step.id}`, number })),
-  ];
-}
-
-function byTitle(a: PublishedGuide, b: PublishedGuide): number {
-  return a.guide.title.value < b.guide.title.value ? -1 : 1;
 }

@@ -1,0 +1,238 @@
+import { plainText } from '../../html/prose.ts';
+import { countWords, isFixing } from '../../job/index.ts';
+import { actionsOf, stepsOf } from '../../job/walk.ts';
+import type { Guide } from '../../model/guide.ts';
+import type { Fastener, Item, KitItem } from '../../model/item.ts';
+import type { Job } from '../../model/job.ts';
+import type { Shop } from '../../model/shop.ts';
+import { glossary, isTermOf } from '../../trade/glossary.ts';
+import type { SignalWord } from '../../trade/signal-words.ts';
+import { formatBoth, formatQuantity, formatRangeBoth, quantityOf } from '../../units/format.ts';
+import type { Millimetres } from '../../units/quantity.ts';
+import { numberSteps } from '../frame/context.ts';
+import { itemAnchor } from '../frame/mention.ts';
+import { shapeOfItem } from '../overview/fastener-shape.ts';
+import { fixingWords } from '../overview/gather.ts';
+
+/**
+ * What every page but the guide's own needs of a guide, and what links to it are held against: plain data, small
+ * enough that a run can hold thousands.
+ */
+export interface GuideSummary {
+  readonly id: string;
+  /** The guide's file, from the workspace's root. */
+  readonly file: string;
+  readonly title: string;
+  /** Id of its platform. */
+  readonly platform: string;
+  readonly partNumber: string | null;
+  readonly revision: string | null;
+  /** As written: `2026-10-02`. */
+  readonly updated: string | null;
+  /** Hands-on minutes over all its builds. */
+  readonly time: { readonly least: number; readonly most: number };
+  /** The most who work on one step. */
+  readonly people: number;
+  /** Names of the options and choices by which the guide differs; empty where it reads alike for every build. */
+  readonly differsWith: readonly string[];
+  /** Sections, then the steps that some build carries out, each in the order of the page. */
+  readonly places: readonly GuidePlace[];
+  /** Ids of the steps that use each thing of the crib that the guide gathers. */
+  readonly tools: { readonly [id: string]: readonly string[] };
+  /** Its fasteners, of the vehicle and from the box. */
+  readonly fasteners: readonly FastenerUse[];
+  /** Where the messages of each signal word stand: ids of places. */
+  readonly messages: { readonly [word in SignalWord]?: readonly string[] };
+  /** The parts of its platform that some action of it names. */
+  readonly handled: readonly string[];
+  /** Every name by which a link can lead to a place of the page. */
+  readonly anchors: readonly string[];
+  /** What it is found by besides its title. */
+  readonly facts: readonly GuideFact[];
+}
+
+/** A section or a step, as other pages name it. */
+export interface GuidePlace {
+  readonly id: string;
+  readonly text: string;
+  /** The step's number on the page on which all builds stand; `null` for a section. */
+  readonly number: number | null;
+}
+
+/** A fastener of a guide, with the steps that handle it. */
+export interface FastenerUse {
+  /** "Arch screw, 7 mm hexagon". */
+  readonly name: string;
+  /** "2 (1 each side)". */
+  readonly count: string;
+  /** Id of its type in the shop's list. */
+  readonly type: string | null;
+  /** Ids of the glossary's terms for its drive and its shape. */
+  readonly terms: readonly string[];
+  readonly steps: readonly string[];
+}
+
+/** A line by which a guide is found, and the place on its page where it stands. */
+export interface GuideFact {
+  readonly text: string;
+  readonly at: string | null;
+}
+
+/** Sums a guide up for the rest of the site. */
+export function summaryOf(
+  guide: Guide,
+  job: Job,
+  shop: Pick<Shop, 'crib' | 'fastenerTypes' | 'platforms'>,
+): GuideSummary {
+  return {
+    id: guide.id,
+    file: guide.file,
+    title: guide.title.value,
+    platform: guide.platform.value,
+    partNumber: guide.partNumber?.value ?? null,
+    revision: guide.revision?.value ?? null,
+    updated: guide.updated?.value ?? null,
+    time: {
+      least: Math.min(...job.plans.map(({ time }) => time.job.least)),
+      most: Math.max(...job.plans.map(({ time }) => time.job.most)),
+    },
+    people: Math.max(1, ...job.plans.flatMap((plan) => plan.steps.map((step) => step.people))),
+    differsWith: differences(guide, job),
+    places: placesOf(guide, job),
+    tools: toolUses(guide, job, shop),
+    fasteners: fastenerUses(guide, job, shop),
+    messages: messagePlaces(job),
+    handled: handledParts(guide, shop),
+    anchors: [...guide.anchors],
+    facts: factsOf(guide, job),
+  };
+}
+
+function differences({ builds }: Guide, job: Job): readonly string[] {
+  if (job.plans.length < 2) return [];
+  const deciding = builds.options.filter(({ id }) => job.decidingOptions.includes(id));
+  return deciding.flatMap(({ name, choices }) => choices?.map((choice) => choice.name) ?? [name]);
+}
+
+function placesOf(guide: Guide, job: Job): readonly GuidePlace[] {
+  return [
+    ...guide.sections.map(({ id, titleText }) => ({ id, text: titleText, number: null })),
+    ...[...numberSteps(guide, job).values()].map(({ step, number }) => ({
+      id: step.id,
+      text: step.titleText,
+      number,
+    })),
+  ];
+}
+
+function toolUses({ items }: Guide, job: Job, { crib }: Pick<Shop, 'crib'>): GuideSummary['tools'] {
+  const uses = new Map<string, Set<string>>();
+  for (const id of items.keys()) if (crib.has(id)) uses.set(id, new Set());
+  for (const step of job.plans.flatMap((plan) => plan.steps)) {
+    for (const item of [...step.tools, ...step.wear]) uses.get(item)?.add(step.id);
+  }
+  return Object.fromEntries([...uses].map(([id, steps]) => [id, [...steps]]));
+}
+
+function fastenerUses({ items }: Guide, job: Job, shop: Pick<Shop, 'fastenerTypes'>): readonly FastenerUse[] {
+  const steps = new Map<string, Set<string>>();
+  for (const { item, removedIn, putIn, tightenedIn } of job.plans.flatMap((plan) => plan.fasteners)) {
+    const own = steps.get(item) ?? new Set<string>();
+    for (const step of [removedIn, putIn, tightenedIn]) if (step !== null) own.add(step);
+    steps.set(item, own);
+  }
+  return [...items.values()]
+    .filter((item) => isFixing(item))
+    .map((item) => ({
+      name: itemWords(item),
+      count: countWords(item),
+      type: (item.kind === 'fastener' && item.type?.value) || null,
+      terms: termsOf(item, shop),
+      steps: [...(steps.get(item.id) ?? [])],
+    }));
+}
+
+/** The terms of a fastener's drive, its own or that of its type, and of its shape. */
+function termsOf(item: Fastener | KitItem, shop: Pick<Shop, 'fastenerTypes'>): readonly string[] {
+  const shape = shapeOfItem(item, shop);
+  const isTerm = (term: (typeof glossary)[number]) =>
+    term.kind === 'fastener' ? term.shape === shape : item.drive !== null && isTermOf(term, item.drive.value);
+  return glossary.filter(isTerm).map(({ id }) => id);
+}
+
+function messagePlaces(job: Job): GuideSummary['messages'] {
+  const places = new Map<SignalWord, Set<string>>();
+  for (const { message, step, section } of job.plans.flatMap((plan) => plan.messages)) {
+    const own = places.get(message.word) ?? new Set<string>();
+    places.set(message.word, own.add(step ?? section));
+  }
+  return Object.fromEntries([...places].map(([word, ids]) => [word, [...ids]]));
+}
+
+function handledParts(guide: Guide, { platforms }: Pick<Shop, 'platforms'>): readonly string[] {
+  const parts = platforms.get(guide.platform.value)?.parts;
+  const targets = stepsOf(guide).flatMap((step) => actionsOf(step).map(({ node }) => node.target.value));
+  return [...new Set(targets.filter((id) => parts?.has(id)))];
+}
+
+function factsOf(guide: Guide, job: Job): readonly GuideFact[] {
+  const done = new Set(job.plans.flatMap((plan) => plan.steps.map((step) => step.id)));
+  const steps = stepsOf(guide).filter((step) => done.has(step.id));
+  const tightened = new Map(
+    job.plans.flatMap((plan) =>
+      plan.fasteners.map((line) => [line.item, line.tightenedIn ?? line.putIn ?? line.removedIn] as const),
+    ),
+  );
+  return once([
+    ...[...guide.items.values()].map((item) => ({
+      text: itemWords(item),
+      at: tightened.get(item.id) ?? null,
+    })),
+    ...[...guide.templates.values()].flatMap((template) => [
+      { text: template.title, at: template.id },
+      ...[...template.holes, ...template.patterns].map((hole) => ({
+        text: holeWords(hole),
+        at: hole.id === null ? template.id : itemAnchor(hole.id),
+      })),
+    ]),
+    ...steps.map((step) => ({ text: step.titleText, at: step.id })),
+    ...job.plans
+      .flatMap((plan) => plan.messages)
+      .map(({ message, step, section }) => ({
+        text: `${message.word.toUpperCase()}: ${plainText(message.hazard, () => '')}`,
+        at: step ?? section,
+      })),
+  ]);
+}
+
+/** Each line once, where it first stands: plans repeat their messages, and so do sections. */
+function once(facts: readonly GuideFact[]): readonly GuideFact[] {
+  const first = new Map<string, GuideFact>();
+  for (const fact of facts) if (!first.has(fact.text)) first.set(fact.text, fact);
+  return [...first.values()];
+}
+
+/** An item in a line, with every size and torque that it has: "Arch screw, 7 mm hexagon". */
+function itemWords(item: Item): string {
+  const details = detailsOf(item).filter((detail) => detail);
+  return details.length > 0 ? `${item.noun.label}, ${details.join(', ')}` : item.noun.label;
+}
+
+function detailsOf(item: Item): readonly (string | null)[] {
+  if (isFixing(item)) return [fixingWords(item)];
+  switch (item.kind) {
+    case 'rating':
+      return [item.limit, item.claim].map((limit) => (limit ? formatBoth(limit.value) : null));
+    case 'circuit':
+      return [item.load, item.fuse, item.voltage].map((part) => (part ? formatQuantity(part.value) : null));
+    case 'measure':
+      return [item.expect ? formatRangeBoth(item.expect.value) : null];
+    default:
+      return [];
+  }
+}
+
+/** "Inner hole, 19 mm": what a bit or a hole saw is looked up for. */
+function holeWords({ label, diameter }: { readonly label: string; readonly diameter: Millimetres }): string {
+  return `${label}, ${formatQuantity(quantityOf('length', diameter, 'mm'))}`;
+}
