@@ -12,6 +12,7 @@ import { dryRunRules } from './dry-run/index.ts';
 import { figureRules, markRules } from './figures/index.ts';
 import { itemUndeclared } from './item-undeclared.ts';
 import { itemUnused } from './item-unused.ts';
+import { labelRepeated } from './label-repeated.ts';
 import { languageRules } from './language/index.ts';
 import { linkMissing } from './link-missing.ts';
 import { mentionWrongKind } from './mention-wrong-kind.ts';
@@ -36,6 +37,7 @@ const textRules: readonly Rule[] = [
   contentsDisagree,
   itemUndeclared,
   itemUnused,
+  labelRepeated,
   mentionWrongKind,
   noneContradicted,
   noneMissing,

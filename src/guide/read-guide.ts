@@ -1,6 +1,7 @@
 import { posix } from 'node:path';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
+import { tellApart } from '../job/tell-apart.ts';
 import type { Guide, Section } from '../model/guide.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { readMarkdown } from '../syntax/read.ts';
@@ -40,7 +41,8 @@ export function readGuide(source: SourceFile, context: GuideContext, report: Rep
     origins: [],
     report,
   });
-  const { items, templates } = uniqueIds(draft, report);
+  const { items: declared, templates } = uniqueIds(draft, report);
+  const items = tellApart(declared);
   const templateById = new Map(templates.map(({ template }) => [template.id, template]));
   const sections = expandReversals(draft.sections, { brought, items, templates: templateById, report });
 

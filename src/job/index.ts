@@ -17,6 +17,7 @@ export {
 } from './phrase.ts';
 export { helperWords, secondTechnicianWords } from './schedule/index.ts';
 export { type Feature, findTarget, holesOf, type Target, whensOfTarget } from './target.ts';
+export { company, tellApart } from './tell-apart.ts';
 export { placeOfTemplate } from './template-place.ts';
 export { type DrawnVariant, templateVariants } from './template-variants.ts';
 export { toolsOf } from './uses.ts';
