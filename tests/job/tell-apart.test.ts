@@ -4,7 +4,9 @@ import { tellApart } from '../../src/job/tell-apart.ts';
 import type { Item } from '../../src/model/item.ts';
 
 function nouns(...labels: readonly string[]): readonly string[] {
-  const items = labels.map((label, index) => [`item-${index}`, { kind: 'kit', noun: nounOf(label) } as Item] as const);
+  const items = labels.map(
+    (label, index) => [`item-${index}`, { kind: 'kit', noun: nounOf(label) } as Item] as const,
+  );
   return [...tellApart(new Map(items)).values()].map(({ noun }) => `${noun.singular} | ${noun.plural}`);
 }
 
