@@ -2,20 +2,20 @@ import type { Finding } from '../diagnostics/finding.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import type { CutTemplate, Face, SheetPlan } from '../model/cut-template.ts';
 import { PAPERS } from '../trade/paper.ts';
-import { writeDxf } from './dxf.ts';
+import { type Metrics, metricsOf } from './drawing/metrics.ts';
+import { previewOf } from './drawing/preview.ts';
+import { wholeDrawing } from './drawing/whole-drawing.ts';
+import { writeDxf } from './files/dxf.ts';
+import { writePdf } from './files/pdf.ts';
+import { writeSvg } from './files/svg.ts';
 import type { CutContext } from './job.ts';
-import type { Bit } from './lint.ts';
-import { type Metrics, metricsOf } from './metrics.ts';
-import { mirrored } from './mirror.ts';
-import { writePdf } from './pdf.ts';
-import { previewOf } from './preview.ts';
-import { resolve } from './resolve.ts';
-import { type Resolved, wordsOf } from './resolved.ts';
-import { LETTERS_MISSING, SHEETS_TOO_MANY } from './rules.ts';
-import { MOST_SHEETS } from './sheet-count.ts';
-import { drawSheets } from './sheets.ts';
-import { writeSvg } from './svg.ts';
-import { wholeDrawing } from './whole-drawing.ts';
+import type { Bit } from './shape/lint.ts';
+import { mirrored } from './shape/mirror.ts';
+import { resolve } from './shape/resolve.ts';
+import { type Resolved, wordsOf } from './shape/resolved.ts';
+import { LETTERS_MISSING, SHEETS_TOO_MANY } from './shape/rules.ts';
+import { MOST_SHEETS } from './sheet/sheet-count.ts';
+import { drawSheets } from './sheet/sheets.ts';
 
 /** A file to be written: its name has no folder. */
 export interface CutFile {

@@ -1,6 +1,6 @@
 import type { Face, PaperName } from '../model/cut-template.ts';
 import type { Correction } from '../trade/print-check.ts';
-import type { Fonts, Metrics } from './metrics.ts';
+import type { Fonts, Metrics } from './drawing/metrics.ts';
 
 /** What a template is printed for; everything that the geometry does not know. */
 export interface CutContext {

@@ -1,5 +1,6 @@
 import { guideFacts } from '../checks/index.ts';
-import type { Fonts } from '../cut/metrics.ts';
+import type { Fonts } from '../cut/drawing/metrics.ts';
+
 import type { Finding } from '../diagnostics/finding.ts';
 import type { Sources } from '../source/source-file.ts';
 import { noStore, type Store } from '../store/store.ts';

@@ -1,4 +1,4 @@
-import type { Fonts } from '../cut/metrics.ts';
+import type { Fonts } from '../cut/drawing/metrics.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { collector } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';

@@ -1,5 +1,5 @@
 import { pageRules, rules } from '../checks/index.ts';
-import { CUT_RULES } from '../cut/rules.ts';
+import { CUT_RULES } from '../cut/shape/rules.ts';
 import type { RuleCard } from '../diagnostics/rule-card.ts';
 import { directiveRules } from '../directives/index.ts';
 import { guideRules } from '../guide/index.ts';

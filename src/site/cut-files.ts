@@ -1,5 +1,5 @@
 import { type DrawnSide, drawTemplate } from '../cut/draw-template.ts';
-import type { Fonts } from '../cut/metrics.ts';
+import type { Fonts } from '../cut/drawing/metrics.ts';
 import { markup } from '../html/markup.ts';
 import { type DrawnVariant, templateVariants } from '../job/index.ts';
 import type { SheetPlan } from '../model/cut-template.ts';

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import type { Fonts } from '../cut/metrics.ts';
+import type { Fonts } from '../cut/drawing/metrics.ts';
 
 /** The fonts that lettering on templates is set in, as shipped with Baybook: no system font can change a sheet. */
 export async function readFonts(): Promise<Fonts> {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { resolve } from '../../src/cut/resolve.ts';
+import { resolve } from '../../src/cut/shape/resolve.ts';
 import { hole, keepOut, mm, span, template } from './fixtures.ts';
 
 const hose = keepOut('Washer hose', [

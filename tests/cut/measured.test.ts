@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type DrawnSide, drawTemplate } from '../../src/cut/draw-template.ts';
-import { layoutOf } from '../../src/cut/layout.ts';
+import { layoutOf } from '../../src/cut/sheet/layout.ts';
 import { PAPERS, SAFE_MARGIN } from '../../src/trade/paper.ts';
 import { CONTEXT, NOTCH, OPENING } from './fixtures.ts';
 import { ask, type Ink, paint } from './ink.ts';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Mark, Sheet } from '../../src/cut/drawing.ts';
-import { metricsOf } from '../../src/cut/metrics.ts';
-import { panelLines } from '../../src/cut/panel-marks.ts';
-import { resolve } from '../../src/cut/resolve.ts';
-import { contentOf, drawSheets } from '../../src/cut/sheets.ts';
+import type { Mark, Sheet } from '../../src/cut/drawing/drawing.ts';
+import { metricsOf } from '../../src/cut/drawing/metrics.ts';
+import { panelLines } from '../../src/cut/drawing/panel-marks.ts';
+import { resolve } from '../../src/cut/shape/resolve.ts';
+import { contentOf, drawSheets } from '../../src/cut/sheet/sheets.ts';
 import type { Bounds, Point } from '../../src/geometry/point.ts';
 import { flattenSegment, startOf } from '../../src/geometry/segment.ts';
 import type { CutTemplate } from '../../src/model/cut-template.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Bit } from '../../src/cut/lint.ts';
-import { resolve } from '../../src/cut/resolve.ts';
-import { CUT_RULES } from '../../src/cut/rules.ts';
+import type { Bit } from '../../src/cut/shape/lint.ts';
+import { resolve } from '../../src/cut/shape/resolve.ts';
+import { CUT_RULES } from '../../src/cut/shape/rules.ts';
 import { contourBounds } from '../../src/geometry/contour.ts';
 import type { CutTemplate } from '../../src/model/cut-template.ts';
 import { base } from '../../src/units/quantity.ts';

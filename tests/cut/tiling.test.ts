@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Content, tile, windowOf } from '../../src/cut/tiling.ts';
+import { type Content, tile, windowOf } from '../../src/cut/sheet/tiling.ts';
 import { contourBounds } from '../../src/geometry/contour.ts';
 import type { Point } from '../../src/geometry/point.ts';
 import { flattenSegment, type Segment, startOf } from '../../src/geometry/segment.ts';

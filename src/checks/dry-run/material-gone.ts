@@ -1,4 +1,4 @@
-import { cutsOnPanel, frameOf, isGone, type PanelCut } from '../../cut/on-panel.ts';
+import { cutsOnPanel, frameOf, isGone, type PanelCut } from '../../cut/shape/on-panel.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { actionsOf, allHold, findTarget, stepsOf, targetNoun, whensOfTarget } from '../../job/index.ts';
 import { type Feature, featuresOf } from '../../job/target.ts';

@@ -1,4 +1,4 @@
-import { marksOf } from '../../cut/marks.ts';
+import { marksOf } from '../../cut/shape/marks.ts';
 import { findTarget, targetNoun } from '../../job/index.ts';
 import type { Feature } from '../../job/target.ts';
 import type { CutOutline, CutTemplate } from '../../model/cut-template.ts';

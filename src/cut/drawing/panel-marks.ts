@@ -1,0 +1,121 @@
+import { type Contour, contourBounds } from '../../geometry/contour.ts';
+import { isInside } from '../../geometry/inside.ts';
+import {
+  add,
+  type Bounds,
+  boundsHold,
+  grow,
+  leftOf,
+  type Point,
+  scale,
+  unite,
+} from '../../geometry/point.ts';
+import { directionAt, lengthOf, line, pointAt, type Segment } from '../../geometry/segment.ts';
+import { type Move, moveSegment } from '../../geometry/transform.ts';
+import type { Resolved, ResolvedCut } from '../shape/resolved.ts';
+import { type Mark, stroke } from './drawing.ts';
+
+/** A datum further than this from every cut is not drawn through empty sheets; the list of positions names it. */
+const DATUM_REACH = 40;
+
+/** Lines of a drawing by kind, still in the template's own millimetres. */
+export interface PanelLines {
+  readonly cuts: readonly Segment[];
+  readonly edges: readonly Segment[];
+  readonly centres: readonly Segment[];
+  readonly keepOuts: readonly Segment[];
+  readonly hatch: readonly Segment[];
+  readonly datums: readonly {
+    readonly label: string;
+    readonly axis: 'vertical' | 'horizontal';
+    readonly line: Segment;
+  }[];
+}
+
+/** Bounds of everything that must be on paper: cuts and keep-outs. */
+export function drawnBounds(resolved: Resolved): Bounds {
+  return unite([...resolved.cuts, ...resolved.keepOuts].map(({ area }) => contourBounds(area)));
+}
+
+/** Bounds of what is cut. */
+export function cutBounds({ cuts }: Resolved): Bounds {
+  return unite(cuts.map(({ area }) => contourBounds(area)));
+}
+
+/** All lines of a template, labels and dimensions left out. */
+export function panelLines(resolved: Resolved): PanelLines {
+  return {
+    cuts: resolved.cuts.flatMap((cut) => cut.cut.segments),
+    edges: resolved.cuts.flatMap((cut) => (cut.edge ? [cut.edge] : [])),
+    centres: resolved.cuts.flatMap(centreLines),
+    keepOuts: resolved.keepOuts.flatMap((k) => k.area.segments),
+    hatch: resolved.cuts.flatMap((cut) => hatchOf(cut, resolved)),
+    datums: datumLines(resolved),
+  };
+}
+
+/** A cross through the middle of every round end, reaching past its edge. */
+function centreLines(cut: ResolvedCut): Segment[] {
+  if (cut.kind === 'outline') return [];
+  const reach = (cut.diameter ?? 0) / 2 + 2.5;
+  return cut.stations.flatMap(({ point: { x, y } }) => [
+    line({ x: x - reach, y }, { x: x + reach, y }),
+    line({ x, y: y - reach }, { x, y: y + reach }),
+  ]);
+}
+
+/** Short strokes on the waste side of a cut, 45° from its line. */
+function hatchOf(cut: ResolvedCut, { cuts }: Resolved): Segment[] {
+  if (cut.kind === 'hole' && (cut.diameter ?? 0) < 20) return [];
+  const length = 3;
+  const step = 4;
+  const strokes: Segment[] = [];
+  const box = contourBounds(cut.area);
+  if (Math.min(box.maxX - box.minX, box.maxY - box.minY) < 3 * length) return [];
+  for (const segment of cut.cut.segments) {
+    const count = Math.floor(lengthOf(segment) / step);
+    for (let i = 0; i < count; i++) {
+      const t = (i + 0.5) / count;
+      const from = pointAt(segment, t);
+      const along = directionAt(segment, t);
+      // Contours run counter-clockwise, so the waste lies to the left.
+      const slant = scale(add(along, leftOf(along)), Math.SQRT1_2);
+      const start = add(from, scale(slant, 0.4));
+      const end = add(from, scale(slant, length));
+      if (isInside(cut.area, end) && !cuts.some((other) => other !== cut && touches(other.area, end))) {
+        strokes.push(line(start, end));
+      }
+    }
+  }
+  return strokes;
+}
+
+function touches(area: Contour, point: Point): boolean {
+  const b = contourBounds(area);
+  return boundsHold(grow(b, 1), point);
+}
+
+function datumLines(resolved: Resolved): PanelLines['datums'] {
+  const b = drawnBounds(resolved);
+  return resolved.datums.flatMap(({ label, axis, position }) => {
+    const [low, high] = axis === 'vertical' ? [b.minX, b.maxX] : [b.minY, b.maxY];
+    if (position < low - DATUM_REACH || position > high + DATUM_REACH) return [];
+    const ends =
+      axis === 'vertical'
+        ? line({ x: position, y: b.minY - 6 }, { x: position, y: b.maxY + 6 })
+        : line({ x: b.minX - 6, y: position }, { x: b.maxX + 6, y: position });
+    return [{ label, axis, line: ends }];
+  });
+}
+
+/** The lines of a template as marks, moved onto a sheet. */
+export function panelMarks(lines: PanelLines, move: Move): Mark[] {
+  const moved = (segments: readonly Segment[]): Segment[] => segments.map((s) => moveSegment(s, move));
+  return [
+    stroke('hatch', ...moved(lines.hatch)),
+    stroke('keepOut', ...moved(lines.keepOuts)),
+    stroke('centre', ...moved([...lines.datums.map((d) => d.line), ...lines.centres])),
+    stroke('thin', ...moved(lines.edges)),
+    stroke('cut', ...moved(lines.cuts)),
+  ];
+}

@@ -1,0 +1,76 @@
+import type { Bounds } from '../../geometry/point.ts';
+import type { Resolved } from '../shape/resolved.ts';
+import { HEIGHT, type Mark, strokeLine, words } from './drawing.ts';
+import { signed } from './labels.ts';
+import type { Metrics } from './metrics.ts';
+
+/** A line of the list of positions: mark, size, distance from the upright and from the level datum, what it is. */
+export type Position = readonly [mark: string, size: string, x: string, y: string, label: string];
+
+/** Every corner and centre, measured from the datums: the template can be marked out from this list alone. */
+export function positionsOf({ cuts, origin }: Resolved): Position[] {
+  return cuts.flatMap((cut) =>
+    cut.stations.map(
+      ({ mark, point, size }): Position => [
+        mark,
+        size,
+        signed(point.x - origin.x),
+        signed(point.y - origin.y),
+        cut.label,
+      ],
+    ),
+  );
+}
+
+const ROW = 4.4;
+const COLUMNS = [0, 12, 28, 43, 58] as const;
+
+/** Narrower than this, what a mark is would be cut short; the drawing says it too. */
+const LABEL_ROOM = 25;
+
+/** How many lines fit a height, mm. */
+export function rowsIn(height: number): number {
+  return Math.max(0, Math.floor((height - 2 * ROW - 6) / ROW));
+}
+
+/** The list in a box, from its top. The caller gives no more lines than fit. */
+export function positionTable(
+  positions: readonly Position[],
+  resolved: Resolved,
+  box: Bounds,
+  metrics: Metrics,
+): Mark[] {
+  const marks: Mark[] = [];
+  const width = box.maxX - box.minX;
+  const row = (cells: readonly string[], y: number, bold: boolean): void => {
+    cells.forEach((text, i) => {
+      const x = box.minX + (COLUMNS[i] ?? 0);
+      const room = (i < 4 ? (COLUMNS[i + 1] ?? 0) : width) - (COLUMNS[i] ?? 0) - 1;
+      if (text === '' || (i === 4 && room < LABEL_ROOM)) return;
+      const right = i === 2 || i === 3;
+      const fitted = metrics.fit(text, HEIGHT.small, room, bold);
+      marks.push(
+        words(fitted, right ? x + room - 1 : x, y, HEIGHT.small, { bold, anchor: right ? 'end' : 'start' }),
+      );
+    });
+  };
+  const datum = (axis: string): string => resolved.datums.find((d) => d.axis === axis)?.label ?? 'zero';
+  const from = [`x from: ${datum('vertical')}`, `y from: ${datum('horizontal')}, mm`];
+  from.forEach((text, i) => {
+    marks.push(
+      words(
+        metrics.fit(text, HEIGHT.small, width),
+        box.minX,
+        box.maxY - HEIGHT.small - i * ROW,
+        HEIGHT.small,
+      ),
+    );
+  });
+  const top = box.maxY - HEIGHT.small - ROW;
+  row(['mark', 'size', 'x', 'y', 'what'], top - ROW, true);
+  marks.push(strokeLine('thin', box.minX, top - ROW - 1.3, box.maxX, top - ROW - 1.3));
+  positions.forEach((position, i) => {
+    row(position, top - ROW * (i + 2) - 0.6, false);
+  });
+  return marks;
+}

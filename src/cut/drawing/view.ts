@@ -1,0 +1,78 @@
+import { type Bounds, boundsHold, type Point } from '../../geometry/point.ts';
+import { line, type Segment } from '../../geometry/segment.ts';
+import { type Move, movePoint, moveSegment } from '../../geometry/transform.ts';
+import type { Resolved } from '../shape/resolved.ts';
+import { type Mark, words } from './drawing.ts';
+import { type Floor, floorOf } from './floor.ts';
+import type { Metrics } from './metrics.ts';
+import type { PanelLines } from './panel-marks.ts';
+
+/** One look at the template through the window of a sheet, with what is already drawn there. */
+export interface View {
+  readonly resolved: Resolved;
+  readonly lines: PanelLines;
+  readonly move: Move;
+  readonly window: Bounds;
+  readonly floor: Floor;
+  readonly metrics: Metrics;
+  readonly marks: Mark[];
+  /** Millimetres of the drawing per real millimetre: 1, but for a reduced preview. */
+  readonly factor: number;
+}
+
+/** Opens a view: the lines of the template are drawn and lettering will keep off them. */
+export function openView(
+  resolved: Resolved,
+  lines: PanelLines,
+  move: Move,
+  window: Bounds,
+  metrics: Metrics,
+  factor = 1,
+): View {
+  const floor = floorOf(window);
+  const block = (segments: readonly Segment[]): void =>
+    floor.blockLines(segments.map((s) => moveSegment(s, move)));
+  for (const kind of [lines.cuts, lines.edges, lines.centres, lines.keepOuts, lines.hatch]) block(kind);
+  block(lines.datums.map((d) => d.line));
+  return { resolved, lines, move, window, floor, metrics, marks: [], factor };
+}
+
+/** Draws a text at the first of some places that is free. Says whether one was. */
+export function letter(
+  view: View,
+  text: string,
+  height: number,
+  places: readonly {
+    readonly at: Point;
+    readonly anchor?: 'start' | 'middle' | 'end';
+    readonly turn?: 0 | 90;
+  }[],
+  bold = false,
+): boolean {
+  for (const { at, anchor = 'middle', turn = 0 } of places) {
+    const mark = words(text, at.x, at.y, height, { anchor, turn, bold });
+    if (mark.kind !== 'text') continue;
+    const box = view.metrics.box(mark);
+    if (!view.floor.isFree(box)) continue;
+    view.floor.blockBox(box);
+    view.marks.push(mark);
+    return true;
+  }
+  return false;
+}
+
+/** A point of the template where the view shows it, or `null` outside the window. */
+export function seen(view: View, point: Point): Point | null {
+  const at = movePoint(point, view.move);
+  return boundsHold(view.window, at) ? at : null;
+}
+
+/** Adds a line that lettering keeps off from now on. */
+export function rule(view: View, mark: Mark): void {
+  view.marks.push(mark);
+  if (mark.kind === 'stroke') view.floor.blockLines(mark.segments);
+}
+
+export function straight(from: Point, to: Point): Segment {
+  return line(from, to);
+}

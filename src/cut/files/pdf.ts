@@ -1,0 +1,149 @@
+import PDFDocument from 'pdfkit';
+import { pieceOf, pointAt, type Segment } from '../../geometry/segment.ts';
+import { POINTS_PER_MM } from '../../trade/paper.ts';
+import type { Correction } from '../../trade/print-check.ts';
+import { LINES, type Mark, type Sheet } from '../drawing/drawing.ts';
+import { capitalOf, type Fonts } from '../drawing/metrics.ts';
+
+/** The same file must have the same bytes on every day. */
+const NO_DATE = new Date(0);
+
+/**
+ * Writes sheets as a PDF at full scale: each page box is exactly its paper, and the viewer is asked not to
+ * scale (ISO 32000-1, 12.2). Nothing is compressed, since compressors differ between systems. `correction`
+ * stretches each page about its middle for one printer.
+ */
+export async function writePdf(
+  sheets: readonly Sheet[],
+  fonts: Fonts,
+  title: string,
+  correction: Correction | undefined,
+): Promise<Uint8Array> {
+  const doc = new PDFDocument({
+    autoFirstPage: false,
+    compress: false,
+    pdfVersion: '1.7',
+    info: { Title: title, Producer: 'Baybook', Creator: 'Baybook', CreationDate: NO_DATE },
+  });
+  const chunks: Buffer[] = [];
+  const done = new Promise<void>((resolve, reject) => {
+    doc.on('data', (chunk: Buffer) => chunks.push(chunk));
+    doc.on('end', () => resolve());
+    doc.on('error', reject);
+  });
+  doc.registerFont('regular', Buffer.from(fonts.regular));
+  doc.registerFont('bold', Buffer.from(fonts.bold));
+  askNotToScale(doc);
+  for (const sheet of sheets) drawPage(doc, sheet, correction);
+  doc.end();
+  await done;
+  return new Uint8Array(Buffer.concat(chunks));
+}
+
+/** pdfkit has no interface for viewer preferences; its catalogue takes them as they are. */
+function askNotToScale(doc: PDFKit.PDFDocument): void {
+  const root = (doc as unknown as { _root: { data: Record<string, unknown> } })._root;
+  root.data.ViewerPreferences = doc.ref({
+    PrintScaling: 'None',
+    Enforce: ['PrintScaling'],
+    PickTrayByPDFSize: true,
+    Duplex: 'Simplex',
+    DisplayDocTitle: true,
+  });
+}
+
+function drawPage(doc: PDFKit.PDFDocument, sheet: Sheet, correction: Correction | undefined): void {
+  const [width, height] = [sheet.width * POINTS_PER_MM, sheet.height * POINTS_PER_MM];
+  doc.addPage({ size: [width, height], margin: 0 });
+  // pdfkit counts y down from the top; the sheets count millimetres up from the bottom.
+  doc.transform(POINTS_PER_MM, 0, 0, -POINTS_PER_MM, 0, height);
+  if (correction) {
+    const [x, y] = [sheet.width / 2, sheet.height / 2];
+    doc.transform(correction.x, 0, 0, correction.y, x - x * correction.x, y - y * correction.y);
+  }
+  for (const mark of sheet.marks) drawMark(doc, mark);
+}
+
+function drawMark(doc: PDFKit.PDFDocument, mark: Mark): void {
+  switch (mark.kind) {
+    case 'stroke':
+      drawStroke(doc, mark.segments, mark.line);
+      return;
+    case 'fill': {
+      const [first, ...others] = mark.points;
+      if (!first) return;
+      doc.moveTo(first.x, first.y);
+      for (const { x, y } of others) doc.lineTo(x, y);
+      const level = Math.round(mark.grey * 255);
+      doc.closePath().fill([level, level, level]);
+      return;
+    }
+    case 'text':
+      drawText(doc, mark);
+      return;
+    case 'clip': {
+      const { minX, minY, maxX, maxY } = mark.to;
+      doc.save();
+      doc.rect(minX, minY, maxX - minX, maxY - minY).clip();
+      for (const inner of mark.marks) drawMark(doc, inner);
+      doc.restore();
+      return;
+    }
+    default:
+      mark satisfies never;
+  }
+}
+
+function drawStroke(doc: PDFKit.PDFDocument, segments: readonly Segment[], kind: keyof typeof LINES): void {
+  if (segments.length === 0) return;
+  const { width, dash } = LINES[kind];
+  doc
+    .lineWidth(width)
+    .lineCap(dash.length > 0 ? 'butt' : 'round')
+    .lineJoin('round')
+    .strokeColor('black');
+  if (dash.length > 0) doc.dash(dash as unknown as number, { phase: 0 });
+  else doc.undash();
+  let at: { x: number; y: number } | null = null;
+  for (const segment of segments) {
+    const from = pointAt(segment, 0);
+    if (!at || Math.hypot(at.x - from.x, at.y - from.y) > 1e-6) doc.moveTo(from.x, from.y);
+    at = pointAt(segment, 1);
+    if (segment.kind === 'line') doc.lineTo(at.x, at.y);
+    else curve(doc, segment);
+  }
+  doc.stroke();
+}
+
+/** A PDF has no arcs. A cubic over 30° is off by less than a millionth of the radius. */
+function curve(doc: PDFKit.PDFDocument, arc: Extract<Segment, { kind: 'arc' }>): void {
+  const pieces = Math.max(1, Math.ceil(Math.abs(arc.sweep) / (Math.PI / 6)));
+  for (let i = 0; i < pieces; i++) {
+    const piece = pieceOf(arc, i / pieces, (i + 1) / pieces);
+    if (piece.kind !== 'arc') continue;
+    const reach = (4 / 3) * Math.tan(piece.sweep / 4) * piece.radius;
+    const [from, to] = [pointAt(piece, 0), pointAt(piece, 1)];
+    const [a, b] = [piece.start, piece.start + piece.sweep];
+    doc.bezierCurveTo(
+      from.x - reach * Math.sin(a),
+      from.y + reach * Math.cos(a),
+      to.x + reach * Math.sin(b),
+      to.y - reach * Math.cos(b),
+      to.x,
+      to.y,
+    );
+  }
+}
+
+function drawText(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'text' }>): void {
+  doc.font(mark.bold ? 'bold' : 'regular').fillColor('black');
+  doc.fontSize(mark.height / capitalOf(doc));
+  const width = doc.widthOfString(mark.text);
+  const shift = { start: 0, middle: -width / 2, end: -width }[mark.anchor];
+  doc.save();
+  // Turned upright again: text is drawn with y down.
+  if (mark.turn === 0) doc.transform(1, 0, 0, -1, mark.at.x, mark.at.y);
+  else doc.transform(0, 1, 1, 0, mark.at.x, mark.at.y);
+  doc.text(mark.text, shift, 0, { lineBreak: false, baseline: 'alphabetic' });
+  doc.restore();
+}

@@ -1,0 +1,102 @@
+import type { Bounds } from '../../geometry/point.ts';
+import { arrowhead, HEIGHT, type Mark, strokeLine, words } from '../drawing/drawing.ts';
+import { identityLines, type SheetContext } from '../job.ts';
+import { mm, type Resolved } from '../shape/resolved.ts';
+import type { Seams } from './seams.ts';
+
+/** Lines of text from the top of a box; what does not fit its height is a fault of the caller's layout. */
+export function paragraph(
+  texts: readonly string[],
+  box: Bounds,
+  context: SheetContext,
+  height: number = HEIGHT.small,
+): { readonly marks: Mark[]; readonly bottom: number } {
+  const marks: Mark[] = [];
+  let y = box.maxY - height;
+  for (const text of texts) {
+    for (const one of context.metrics.wrap(text, height, box.maxX - box.minX)) {
+      marks.push(words(one, box.minX, y, height));
+      y -= height * 1.55;
+    }
+    y -= height * 0.5;
+  }
+  return { marks, bottom: y };
+}
+
+/** Title, builds, guide, side, face, revision and fingerprint, from the top of a box. */
+export function titleBlock(resolved: Resolved, box: Bounds, context: SheetContext): Mark[] {
+  const width = box.maxX - box.minX;
+  const { metrics } = context;
+  const { variant } = resolved;
+  const [first, ...rest] = variant ? metrics.wrap(`ONLY ${variant.builds}`, HEIGHT.small, width, true) : [];
+  const second = rest.length > 0 ? [metrics.fit(rest.join(' '), HEIGHT.small, width, true)] : [];
+  const builds = first === undefined ? [] : [first, ...second];
+  const guide = metrics.wrap(context.guideTitle, HEIGHT.small, width);
+  const named = [
+    ...builds.map((text) => ({ text, bold: true })),
+    ...guide.map((text) => ({ text, bold: false })),
+  ].slice(0, 2);
+  const marks: Mark[] = [
+    words(metrics.fit(resolved.title, HEIGHT.title, width, true), box.minX, box.maxY - 5.6, HEIGHT.title, {
+      bold: true,
+    }),
+    ...named.map(({ text, bold }, i) =>
+      words(text, box.minX, box.maxY - 10.5 - i * 4, HEIGHT.small, { bold }),
+    ),
+  ];
+  identityLines(context, resolved.side, resolved.face).forEach((text, i) => {
+    const bold = i === 0 || i === 3;
+    const y = box.maxY - 19.5 - i * 4;
+    marks.push(words(metrics.fit(text, HEIGHT.small, width, bold), box.minX, y, HEIGHT.small, { bold }));
+  });
+  return marks;
+}
+
+/** An arrow that points up on the vehicle, its words below it; `turned` where the drawing lies on its side. */
+export function upArrow(x: number, y: number, turned: boolean): Mark[] {
+  const shaft = turned
+    ? strokeLine('thin', x + 6, y + 5, x - 5, y + 5)
+    : strokeLine('thin', x, y + 1, x, y + 11);
+  const tip = turned ? { x: x - 6, y: y + 5 } : { x, y: y + 12 };
+  return [
+    shaft,
+    arrowhead(tip, turned ? { x: -1, y: 0 } : { x: 0, y: 1 }),
+    words('UP', x, y - 3.2, HEIGHT.small, { anchor: 'middle', bold: true }),
+  ];
+}
+
+/** What to do before anything is taped or cut. */
+export function stopRule(paperTitle: string): string[] {
+  return [
+    'STOP: measure this square before you tape or cut anything.',
+    `Print on ${paperTitle} at actual size (100 %, no fitting). Measure from the middle of one line to the middle of the other: 100.0 mm across, 100.0 mm up, both diagonals 141.4 mm.`,
+    'No ruler? A bank card laid in the lower left corner covers its outline exactly.',
+    'Off by more than 0.2 mm: do not use these sheets. Enter both sides in the print check of the guide; it names the setting to change.',
+  ];
+}
+
+/** How to join the sheets, and how to lay the template on the panel. */
+export function layingSteps(resolved: Resolved, seams: Seams | null): string[] {
+  const datums = resolved.datums.map((d) => {
+    const [axis, at] =
+      d.axis === 'vertical' ? ['x', d.position - resolved.origin.x] : ['y', d.position - resolved.origin.y];
+    return `${axis} = ${mm(at)} is: ${d.label}.`;
+  });
+  const joining = seams
+    ? [
+        'Join: trim a sheet at its dashed line only on the edges marked “trim”, lay it on its neighbour so that the shared crosses become one, and tape.',
+        ...seams.controls.map(
+          ({ names, length }) =>
+            `Check: ${names[0]} to ${names[1]} must measure ${mm(length)} mm over the seams.`,
+        ),
+      ]
+    : [];
+  const { paper, longest, declared } = resolved.tolerance;
+  return [
+    ...joining,
+    `Lay the template on the ${resolved.face} face, by its datums. ${datums.join(' ')}`,
+    'Measure two marks from the datums with a rule before you cut; feel behind the panel first.',
+    `Paper holds about ${mm(Math.round(paper * 10) / 10)} mm over ${mm(Math.round(longest))} mm.${declared === null ? '' : ` Asked for: ${mm(declared)} mm.`}`,
+    'The hatched side of the wide line falls away.',
+  ];
+}

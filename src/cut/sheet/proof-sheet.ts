@@ -1,0 +1,140 @@
+import type { Bounds } from '../../geometry/point.ts';
+import { HEIGHT, type Mark, type Sheet, strokeLine, words } from '../drawing/drawing.ts';
+import { type Position, positionsOf, positionTable, rowsIn } from '../drawing/positions.ts';
+import type { SheetContext } from '../job.ts';
+import type { Resolved } from '../shape/resolved.ts';
+import { layingSteps, paragraph, stopRule, titleBlock, upArrow } from './captions.ts';
+import { bankCard, proofSquare, ruler } from './gauges.ts';
+import { pageMap } from './page-map.ts';
+import type { TileSet } from './tile-sheet.ts';
+
+/** Height of the title at the top of a sheet, mm. */
+export const TITLE = 34;
+
+/** Size of the proof square with its four rulers, mm. */
+export const PROOF = 112;
+
+/** The 100 mm square with its diagonals, four rulers and the bank card, lower left corner of all at a point. */
+export function proofBlock(x: number, y: number): Mark[] {
+  const square: Bounds = { minX: x + 6, minY: y + 6, maxX: x + 106, maxY: y + 106 };
+  const card = { x: square.minX, y: square.minY };
+  return [
+    ...proofSquare(card, 100),
+    bankCard(card),
+    ...ruler(square, 'below', 'mm'),
+    ...ruler(square, 'left', 'mm'),
+    ...ruler(square, 'above', 'in'),
+    ...ruler(square, 'right', 'in'),
+    words('bank card 85.60 × 53.98', square.minX + 50, square.minY + 12, HEIGHT.small, { anchor: 'middle' }),
+    words('100.0 × 100.0 mm', (square.minX + square.maxX) / 2, square.maxY - 8, HEIGHT.normal, {
+      anchor: 'middle',
+      bold: true,
+    }),
+  ];
+}
+
+/** Whether the list of positions fits the proof sheet's column, and how many lines a further page holds. */
+export function listPages(positions: readonly Position[], set: Pick<TileSet, 'layout'>): Position[][] {
+  const { safe } = set.layout;
+  if (positions.length <= rowsIn(listRoom(safe).maxY - listRoom(safe).minY)) return [];
+  const each = rowsIn(safe.maxY - safe.minY - TITLE);
+  return Array.from({ length: Math.ceil(positions.length / each) }, (_, i) =>
+    positions.slice(i * each, (i + 1) * each),
+  );
+}
+
+function listRoom(safe: Bounds): Bounds {
+  return {
+    minX: safe.minX + PROOF + 3,
+    maxX: safe.maxX,
+    minY: safe.minY,
+    maxY: safe.maxY - TITLE - PROOF - 6,
+  };
+}
+
+/** The first sheet of a tiled template. */
+export function proofSheet(set: TileSet): Sheet {
+  const { layout, resolved, context, plan, seams } = set;
+  const { safe, paper } = layout;
+  const top = safe.maxY - TITLE;
+  const stop = paragraph(
+    stopRule(paper.title),
+    { minX: safe.minX + PROOF + 2, maxX: safe.maxX, minY: 0, maxY: top },
+    context,
+    HEIGHT.small,
+  );
+  const positions = positionsOf(resolved);
+  const room = listRoom(safe);
+  const own = listPages(positions, set).length === 0;
+  const left: Bounds = {
+    minX: safe.minX,
+    maxX: safe.minX + PROOF - 4,
+    minY: safe.minY,
+    maxY: top - PROOF - 6,
+  };
+  const steps = paragraph(layingSteps(resolved, seams), left, context);
+  const map: Bounds = { minX: left.minX, maxX: left.maxX - 16, minY: safe.minY + 1, maxY: steps.bottom - 3 };
+  return {
+    width: paper.width,
+    height: paper.height,
+    marks: [
+      ...titleBlock(resolved, { ...safe, maxX: safe.maxX - 34 }, context),
+      words(`${plan.pages} sheets, ${paper.title}`, safe.maxX, safe.maxY - 5, HEIGHT.normal, {
+        anchor: 'end',
+        bold: true,
+      }),
+      words('sheet 1: proof', safe.maxX, safe.maxY - 11, HEIGHT.small, { anchor: 'end' }),
+      ...proofBlock(safe.minX, top - PROOF),
+      ...stop.marks,
+      ...steps.marks,
+      ...(plan.tiles.length > 1 ? pageMap(plan, map, set.whole, set.laid, context.metrics, null) : []),
+      ...upArrow(left.maxX - 7, safe.minY + 6, plan.rotation === 90),
+      ...(own
+        ? positionTable(positions, resolved, room, context.metrics)
+        : [words('The list of positions is on the next sheet.', room.minX, room.maxY - 3, HEIGHT.small)]),
+    ],
+  };
+}
+
+/** A page of the list of positions; it carries a proof square too, so that it is never alone without one. */
+export function listSheet(set: TileSet, positions: readonly Position[], page: number): Sheet {
+  const { layout, resolved, context, plan } = set;
+  const { safe, paper } = layout;
+  return {
+    width: paper.width,
+    height: paper.height,
+    marks: [
+      ...titleBlock(resolved, { ...safe, maxX: safe.maxX - 34 }, context),
+      words(`sheet ${page} of ${plan.pages}: positions`, safe.maxX, safe.maxY - 5, HEIGHT.small, {
+        anchor: 'end',
+      }),
+      ...positionTable(
+        positions,
+        resolved,
+        { ...safe, maxX: safe.maxX - 56, maxY: safe.maxY - TITLE },
+        context.metrics,
+      ),
+      ...proofSquare({ x: safe.maxX - 51, y: safe.minY + 1 }, 50),
+    ],
+  };
+}
+
+/** The lower part of a sheet that carries everything: proof square, stop rule, list of positions. */
+export function proofZone(
+  resolved: Resolved,
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  context: SheetContext,
+  paperTitle: string,
+): Mark[] {
+  const column: Bounds = { minX: x + PROOF + 2, maxX: x + width, minY: y, maxY: y + height };
+  const stop = paragraph(stopRule(paperTitle), column, context);
+  return [
+    strokeLine('thin', x, y + height + 2, x + width, y + height + 2),
+    ...proofBlock(x, y + height - PROOF),
+    ...stop.marks,
+    ...positionTable(positionsOf(resolved), resolved, { ...column, maxY: stop.bottom }, context.metrics),
+  ];
+}
