@@ -4,6 +4,7 @@ import type { Ref } from '../model/inline.ts';
 import type { Span, Written } from '../source/span.ts';
 import { type Drive, parseDrive } from '../trade/drives.ts';
 import { parseThread, type Thread } from '../trade/thread.ts';
+import { parseFriction, type StatedFriction } from '../trade/torque.ts';
 import { widthStandardNamed, widthStandardNames } from '../trade/widths.ts';
 import { parseWire, type Wire } from '../trade/wire.ts';
 import type { Estimate } from '../units/estimate.ts';
@@ -178,6 +179,15 @@ export const torque: AttributeType<TorqueSpec> = {
   read: (text) => {
     const reading = parseTorque(text);
     return reading.ok ? good(reading.passes) : bad(reading.message, reading.suggestion);
+  },
+};
+
+/** What lies between thread and nut. */
+export const friction: AttributeType<StatedFriction> = {
+  expects: '`dry`, `oiled`, `waxed`, or a nut factor, as in `0.16`',
+  read: (text) => {
+    const reading = parseFriction(text);
+    return reading.ok ? good(reading.friction) : bad(reading.message, reading.suggestion);
   },
 };
 

@@ -5,6 +5,7 @@ import { required } from './attribute.ts';
 import {
   drive,
   flag,
+  friction,
   id,
   oneOf,
   ref,
@@ -46,6 +47,7 @@ export const fixingAttributes = {
   thread,
   grade: words,
   torque,
+  friction,
   pattern: oneOf('cross', 'circle', 'row'),
   holds: refs,
   reuse: oneOf('yes', 'no'),
@@ -101,6 +103,7 @@ export function fixing(values: Values<typeof fixingAttributes>, at: Span): Fixin
     thread: values.thread,
     grade: values.grade,
     torque: values.torque,
+    friction: values.friction,
     pattern: values.pattern,
     holds: values.holds?.value ?? [],
     reuse: values.reuse?.value !== 'no',

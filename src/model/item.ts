@@ -1,6 +1,7 @@
 import type { Span, Written } from '../source/span.ts';
 import type { Drive } from '../trade/drives.ts';
 import type { Thread } from '../trade/thread.ts';
+import type { StatedFriction } from '../trade/torque.ts';
 import type { Wire } from '../trade/wire.ts';
 import type { Quantity, QuantityRange } from '../units/quantity.ts';
 import type { TorqueSpec } from '../units/torque.ts';
@@ -110,6 +111,8 @@ export interface Fixing extends Counted {
   /** Property class or grade as written: `8`, `8.8`, `grade 5`. */
   readonly grade: Written<string> | null;
   readonly torque: Written<TorqueSpec> | null;
+  /** The state of its thread; `null` is as delivered. */
+  readonly friction: Written<StatedFriction> | null;
   readonly pattern: Written<'cross' | 'circle' | 'row'> | null;
   readonly holds: readonly Ref[];
   readonly reuse: boolean;

@@ -36,11 +36,20 @@ const nutOf: { readonly [grade: string]: string } = {
   12: '12.9',
 };
 
-/** SAE J429, in ksi: proof and tensile stress. Grade 2 for 1/4 to 3/4 in, grade 5 for 1/4 to 1 in. */
-const inch: { readonly [grade: string]: readonly [proof: number, tensile: number] } = {
-  2: [55, 74],
-  5: [85, 120],
-  8: [120, 150],
+/** Proof and tensile stress in ksi, up to a nominal diameter in inches. */
+type InchRow = readonly [upTo: number, proof: number, tensile: number];
+
+/** SAE J429: each grade by size, smallest first. Grade 2 above 3/4 in is weaker (33 ksi proof; tensile from memory). */
+const inch: { readonly [grade: string]: readonly InchRow[] } = {
+  2: [
+    [0.75, 55, 74],
+    [1.5, 33, 60],
+  ],
+  5: [
+    [1, 85, 120],
+    [1.5, 74, 105],
+  ],
+  8: [[1.5, 120, 150]],
 };
 
 /** 1000 pounds to the square inch, in MPa. */
@@ -56,8 +65,9 @@ export function strengthOf(thread: Thread, grade: string): Strength | undefined 
     .toUpperCase()
     .replace(/^(CLASS|GRADE|SAE GRADE|SAE|GR\.?)\s*/, '');
   if (thread.form === 'unified') {
-    const found = inch[word];
-    return found && { name: `SAE grade ${word}`, proof: found[0] * KSI, tensile: found[1] * KSI };
+    // A numbered size may differ from its fraction in the last place of a double.
+    const found = inch[word]?.find(([upTo]) => thread.diameter <= upTo * 25.4 + 1e-6);
+    return found && { name: `SAE grade ${word}`, proof: found[1] * KSI, tensile: found[2] * KSI };
   }
   const name = nutOf[word] ?? word;
   const found = metric[name];
@@ -65,6 +75,19 @@ export function strengthOf(thread: Thread, grade: string): Strength | undefined 
   // ISO 898-1 gives 8.8 above 16 mm its own figures.
   const [proof, tensile] = name === '8.8' && thread.diameter > 16 ? [600, 830] : found;
   return { name, proof, tensile };
+}
+
+/** The strongest class that there is: what is too much for it is too much for every bolt. */
+export const strongest: Strength = {
+  name: 'even if it is of class 12.9',
+  proof: metricOf('12.9')[0],
+  tensile: metricOf('12.9')[1],
+};
+
+function metricOf(name: string): readonly [proof: number, tensile: number] {
+  const found = metric[name];
+  if (!found) throw new Error(`there is no class ${name}`);
+  return found;
 }
 
 /** The classes and grades that the tables give for a form of thread, as an author may write them. */

@@ -8,13 +8,21 @@ import {
   type Quantity,
   type QuantityRange,
 } from '../units/quantity.ts';
-import { proofLoad, strengthOf } from './strength.ts';
+import { decimalComma, type TradeProblem, tradeProblem } from './problem.ts';
+import { proofLoad, type Strength, strengthOf, strongest } from './strength.ts';
 import type { Thread } from './thread.ts';
 
-/** What is assumed about friction: a nut factor K, or a coefficient µ for thread and head alike. */
+/** Friction: a nut factor K, or a coefficient µ for thread and head alike. */
 export type Friction =
   | { readonly kind: 'nut-factor'; readonly k: number }
   | { readonly kind: 'coefficient'; readonly mu: number };
+
+/** The state of a thread as an author says it, and the nut factor that stands for it. */
+export interface StatedFriction {
+  /** As written: `oiled`, `0.16`. */
+  readonly words: string;
+  readonly k: number;
+}
 
 /** What a torque does to a fastener. */
 export interface TorqueJudgement {
@@ -25,39 +33,112 @@ export interface TorqueJudgement {
   readonly verdict: 'low' | 'plausible' | 'high' | 'over-proof';
   /** Clamping load as a share of proof load. */
   readonly share: number;
-  /** What it rests on, for the page: `M8x1.25, 8.8, µ = 0.14 assumed`. */
+  /** What it rests on, for the page: `M8x1.25, 8.8, K = 0.20 assumed`. */
   readonly assumption: string;
   /** In a technician's words, without a closing full stop; names no other torque. */
   readonly message: string;
 }
 
 /** Under this share of proof load a joint hardly clamps (common practice, no source). */
-const LEAST_SHARE = 0.25;
+const LEAST_SHARE = 0.23;
 /** 75 % for joints that are undone, 90 % for those that stay: Shigley, chapter 8 (from memory). */
 const MOST_SHARE = 0.9;
 
-/** Plain zinc-plated threads as delivered: µ 0.14 as in older VDI 2230 tables, K 0.20 as in inch tables. */
-export function usualFriction(thread: Thread): Friction {
-  return thread.form === 'metric' ? { kind: 'coefficient', mu: 0.14 } : { kind: 'nut-factor', k: 0.2 };
+/** Zinc-plated threads as they come out of the box (Shigley, table 8-15). */
+const AS_DELIVERED = 0.2;
+/** The least that a table gives: anti-seize, and so any grease (Shigley, table 8-15). */
+const GREASED = 0.12;
+
+/**
+ * What an author may call a thread. Dry: zinc as delivered, 0.20 (Shigley, table 8-15); oiled: 0.15, the lower of
+ * the two figures in use (0.18 by Shigley, 0.15 by engineersedge.com), since the lower loads the bolt more; waxed:
+ * 0.12, as anti-seize (from memory).
+ */
+const frictions: { readonly [word: string]: number } = { dry: 0.2, oiled: 0.15, waxed: 0.12 };
+
+/** Nut factors beyond these are a slip of the pen. */
+const LEAST_K = 0.08;
+const MOST_K = 0.4;
+
+/** Reads `dry`, `oiled`, `waxed`, or a nut factor such as `0.16`; a message where it is none. */
+export function parseFriction(
+  text: string,
+): { readonly ok: true; readonly friction: StatedFriction } | TradeProblem {
+  const words = text.trim();
+  const k = frictions[words] ?? (/^0?\.\d+$/.test(words) ? Number(words) : Number.NaN);
+  if (k >= LEAST_K && k <= MOST_K) return { ok: true, friction: { words, k } };
+  const mended = decimalComma(words, (likely) => parseFriction(likely).ok);
+  return (
+    mended ??
+    tradeProblem(
+      `"${words}" was found where ${Object.keys(frictions).join(', ')} or a nut factor from ${LEAST_K} to ${MOST_K} was expected`,
+    )
+  );
 }
 
 /**
- * Judges a stated torque against the proof load of the fastener. Undefined where the class or grade is not in
- * the tables. It never proposes a torque: the vehicle maker's and the accessory maker's data decide.
+ * Judges a stated torque against the proof load of the fastener, at the friction that it states, or else at a nut
+ * factor of 0.20. Undefined where the class or grade is not in the tables. It never proposes a torque: the vehicle
+ * maker's and the accessory maker's data decide.
  */
 export function judgeTorque(
   torque: Quantity<'torque'>,
   thread: Thread,
   grade: string,
-  friction: Friction = usualFriction(thread),
+  stated: StatedFriction | null = null,
 ): TorqueJudgement | undefined {
   const strength = strengthOf(thread, grade);
-  if (!strength) return undefined;
-  const share = clampLoad(torque.base, thread, friction) / proofLoad(thread, strength);
+  return strength && judged(torque, thread, strength, stated);
+}
+
+/**
+ * Judges the torque of a fastener that states no grade: over proof where it is too much for every bolt, that is for
+ * class 12.9. Undefined where a strong enough bolt would bear it, which nobody can tell without the grade.
+ */
+export function judgeUngraded(
+  torque: Quantity<'torque'>,
+  thread: Thread,
+  stated: StatedFriction | null = null,
+): TorqueJudgement | undefined {
+  const found = judged(torque, thread, strongest, stated);
+  return found.verdict === 'over-proof' ? found : undefined;
+}
+
+/** Whether a torque that is sound as judged would stretch the fastener if somebody greased its thread. */
+export function stretchesGreased(
+  torque: Quantity<'torque'>,
+  thread: Thread,
+  grade: string,
+  stated: StatedFriction | null = null,
+): boolean {
+  const strength = strengthOf(thread, grade);
+  if (!strength || stated) return false;
+  const share = (k: number) => shareOf(torque, thread, strength, k);
+  return share(AS_DELIVERED) <= 1 && share(GREASED) > 1;
+}
+
+function judged(
+  torque: Quantity<'torque'>,
+  thread: Thread,
+  strength: Strength,
+  stated: StatedFriction | null,
+): TorqueJudgement {
+  const share = shareOf(torque, thread, strength, stated?.k ?? AS_DELIVERED);
   const verdict = verdictOf(share);
-  const assumption = `${thread.name}, ${strength.name}, ${formatFriction(friction)} assumed`;
+  const assumption = `${thread.name}, ${strength.name}, ${frictionWords(stated)}`;
   const load = `${formatBoth(torque)} loads the fastener to ${Math.round(share * 100)} % of its proof load`;
   return { verdict, share, assumption, message: `${load} (${assumption})${consequences[verdict]}` };
+}
+
+function shareOf(torque: Quantity<'torque'>, thread: Thread, strength: Strength, k: number): number {
+  return clampLoad(torque.base, thread, { kind: 'nut-factor', k }) / proofLoad(thread, strength);
+}
+
+function frictionWords(stated: StatedFriction | null): string {
+  if (!stated) return `K = ${AS_DELIVERED.toFixed(2)} assumed`;
+  return stated.words in frictions
+    ? `K = ${stated.k.toFixed(2)}, ${stated.words}`
+    : `K = ${stated.words} stated`;
 }
 
 const consequences: { readonly [verdict in TorqueJudgement['verdict']]: string } = {
@@ -88,11 +169,6 @@ export function clampLoad(
       ? friction.k * diameter
       : 0.159 * pitch + friction.mu * (0.578 * (diameter - 0.6495 * pitch) + 0.65 * diameter);
   return base<'force'>((1000 * torque) / perLoad);
-}
-
-/** `K = 0.20` or `µ = 0.14`. */
-export function formatFriction(friction: Friction): string {
-  return friction.kind === 'nut-factor' ? `K = ${friction.k.toFixed(2)}` : `µ = ${friction.mu.toFixed(2)}`;
 }
 
 /**

@@ -115,6 +115,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     drive: words.drive ? written({ family: words.drive } as never) : null,
     thread: null,
     standard: null,
+    friction: null,
     grade: null,
     torque: torque?.ok ? written(torque.passes) : null,
     pattern: null,

@@ -1,7 +1,7 @@
 import type { Note } from '../../diagnostics/finding.ts';
 import { isFixing } from '../../job/index.ts';
 import type { Fastener, Item, KitItem } from '../../model/item.ts';
-import { judgeTorque, type TorqueJudgement } from '../../trade/torque.ts';
+import { judgeTorque, judgeUngraded, type TorqueJudgement } from '../../trade/torque.ts';
 import { greatestTorque } from '../../units/torque.ts';
 
 /** A stated torque that does not go with the thread and the class. */
@@ -12,13 +12,18 @@ export interface TorqueFault {
 }
 
 /**
- * Judges the greatest torque of a fastener; `null` where thread, grade or torque is not stated, or no table
- * has the grade. A torque that a further turn follows only snugs, so it is never too low.
+ * Judges the greatest torque of a fastener: without a grade that a table has, only against what is too much for
+ * every bolt. `null` where there is no fault, and where thread or torque is not stated. A torque that a further
+ * turn follows only snugs, so it is never too low.
  */
 export function torqueFault(item: Item): TorqueFault | null {
-  if (!isFixing(item) || !item.torque || !item.thread || !item.grade) return null;
+  if (!isFixing(item) || !item.torque || !item.thread || item.unknown.has('friction')) return null;
   const torque = greatestTorque(item.torque.value);
-  const judged = torque && judgeTorque(torque, item.thread.value, item.grade.value);
+  const thread = item.thread.value;
+  const friction = item.friction?.value ?? null;
+  const graded = item.grade && torque ? judgeTorque(torque, thread, item.grade.value, friction) : undefined;
+  const judged =
+    graded ?? (torque && !item.unknown.has('grade') ? judgeUngraded(torque, thread, friction) : undefined);
   if (!judged || judged.verdict === 'plausible') return null;
   const turns = item.torque.value.some(({ kind }) => kind === 'turn');
   if (judged.verdict === 'low' && turns) return null;

@@ -58,6 +58,7 @@ function itemJson(item: Item): ItemJson {
     standard: fixing?.standard?.value ?? null,
     thread: fixing?.thread?.value.name ?? null,
     grade: fixing?.grade?.value ?? null,
+    friction: fixing?.friction?.value.k ?? null,
     torque: fixing?.torque?.value.map(passJson) ?? null,
     quantity: item.kind === 'supply' && item.quantity ? quantityJson(item.quantity.value) : null,
     expect: item.kind === 'measure' && item.expect ? rangeJson(item.expect.value) : null,

@@ -53,6 +53,10 @@ const item = z.strictObject({
   standard: z.string().nullable(),
   thread: z.string().nullable(),
   grade: z.string().nullable(),
+  friction: z
+    .number()
+    .nullable()
+    .describe('The nut factor that the guide states; null where it states none, and 0.20 is judged'),
   torque: z.array(pass).nullable().describe('The passes of tightening, in order'),
   quantity: quantity.nullable().describe('How much of a supply is declared'),
   expect: z.strictObject({ least: quantity, most: quantity }).nullable().describe('What a measure should be'),

@@ -50,6 +50,8 @@ export interface TorqueView extends Shown {
   /** "4 M8 flange nuts". */
   readonly item: string;
   readonly torque: string;
+  /** The state of the thread that the torque is for, or what grease would do; `null` where nothing is to be said. */
+  readonly thread: string | null;
   readonly setting: WrenchSetting | null;
   readonly pattern: string | null;
   readonly check: TypedCheck | null;

@@ -26,9 +26,21 @@ describe('a torque against its thread and class', () => {
   });
 
   it.each([
-    ['a unit mistaken', 'thread=M8x1.25 grade=8.8 torque="25 lbf·ft"', 'torque-over-proof'],
+    ['a unit mistaken', 'thread=M8x1.25 grade=8.8 torque="25 lbf·ft"', 'torque-implausible'],
+    ['too much for any bolt, no class stated', 'thread=M6x1 torque="80 N·m"', 'torque-over-proof'],
+    ['too much for any inch bolt', 'thread=1/2-13 torque="400 lbf·ft"', 'torque-over-proof'],
+    [
+      'too much once it is oiled',
+      'thread=M8x1.25 grade=8.8 torque="27 N·m" friction=oiled',
+      'torque-over-proof',
+    ],
+    [
+      'too much for grade 2 above 3/4 in',
+      'thread=7/8-9 grade="grade 2" torque="250 lbf·ft"',
+      'torque-over-proof',
+    ],
     ['the torque of a stronger bolt', 'thread=M8x1.25 grade=8.8 torque="36 N·m"', 'torque-over-proof'],
-    ['a torque near proof load', 'thread=M8x1.25 grade=8.8 torque="30 N·m"', 'torque-implausible'],
+    ['a torque near proof load', 'thread=M8x1.25 grade=8.8 torque="31 N·m"', 'torque-implausible'],
     ['lbf·in for lbf·ft', 'thread=1/2-13 grade="grade 5" torque="75 lbf·in"', 'torque-implausible'],
   ])('tells %s', async (_, attributes, code) => {
     expect(await codesOf(fastener(attributes))).toEqual([code]);
@@ -36,7 +48,7 @@ describe('a torque against its thread and class', () => {
 
   it('says what it assumes, and names no other torque', async () => {
     const [told] = await check(fastener('thread=M6x1 grade=8.8 torque="18 N·m"'));
-    expect(told?.message).toContain('(M6x1, 8.8, µ = 0.14 assumed)');
+    expect(told?.message).toContain('(M6x1, 8.8, K = 0.20 assumed)');
     expect(told?.message.match(/N·m/g)).toHaveLength(1);
     const [inch] = await check(fastener('thread=1/4-20 grade="grade 5" torque="200 lbf·in"'));
     expect(inch?.message).toContain('K = 0.20 assumed');
@@ -44,7 +56,7 @@ describe('a torque against its thread and class', () => {
 
   it.each([
     ['without a thread', 'grade=8.8 torque="500 N·m"'],
-    ['without a class', 'thread=M6x1 torque="500 N·m"'],
+    ['without a class', 'thread=M6x1 torque="20 N·m"'],
     ['that only snugs before a turn', 'thread=M12x1.75 grade=8.8 torque="15 N·m, +90°"'],
   ])('is silent about one %s', async (_, attributes) => {
     expect(await codesOf(fastener(attributes))).toEqual([]);
@@ -52,7 +64,8 @@ describe('a torque against its thread and class', () => {
 
   it('is not made in silence where no table has the class', async () => {
     const special = fastener('thread=M6x1 grade=special torque="500 N·m"');
-    expect(await codesOf(special)).toEqual(['grade-unknown']);
+    expect(await codesOf(special)).toEqual(['torque-over-proof', 'grade-unknown'].sort());
+    expect(await codesOf(special.replace('500 N·m', '5 N·m'))).toEqual(['grade-unknown']);
     expect(await codesOf(fastener('thread=M6x1 grade=special'))).toEqual([]);
   });
 });
