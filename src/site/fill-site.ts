@@ -1,6 +1,6 @@
 import { guideFolder, type PageContext, platformFolder, type Shelf } from '../pages/frame/context.ts';
-import { prepareLayouts } from '../pages/frame/layouts.ts';
 import { guideSchemaJson } from '../pages/guide/guide-schema.ts';
+import { prepareLayouts } from '../pages/layouts/layouts.ts';
 import { indexPage } from '../pages/reference/index-page.ts';
 import { platformPage } from '../pages/reference/platform-page.ts';
 import type { PictureView } from '../pages/steps/block-views.ts';

@@ -1,4 +1,4 @@
-import type { RenderLayout } from '../pages/frame/layouts.ts';
+import type { RenderLayout } from '../pages/layouts/layouts.ts';
 import { deadLinks, type PageLinks, pageLinks } from './link-check.ts';
 import type { Staging } from './output-folder.ts';
 

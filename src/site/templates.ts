@@ -1,7 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Layouts } from '../pages/frame/layouts.ts';
+import type { Layouts } from '../pages/layouts/layouts.ts';
 
 const builtIn = fileURLToPath(new URL('../../templates/', import.meta.url));
 

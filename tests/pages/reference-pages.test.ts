@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { numberSteps } from '../../src/pages/frame/context.ts';
-import { prepareLayouts } from '../../src/pages/frame/layouts.ts';
+import { prepareLayouts } from '../../src/pages/layouts/layouts.ts';
 import { fastenerTypePage } from '../../src/pages/reference/fastener-type-page.ts';
 import { glossaryPage } from '../../src/pages/reference/glossary-page.ts';
 import { summaryOf } from '../../src/pages/reference/guide-summary.ts';

@@ -1,5 +1,6 @@
 import { Liquid, LiquidError } from 'liquidjs';
 import { isMarkup } from '../../html/markup.ts';
+import { compiledRender } from './compiled-render.ts';
 
 /** The text of every layout by file name (`guide.liquid`); a shop's own stand in the place of the built-in ones. */
 export type Layouts = ReadonlyMap<string, string>;
@@ -12,17 +13,18 @@ export type Rendered =
 /** Makes the HTML of a view with the layout of that name. */
 export type RenderLayout = (layout: string, view: object) => Rendered;
 
-/** Milliseconds after which a layout is taken to be in an endless loop; the built-in ones need under 100. */
-const RENDER_LIMIT = 20_000;
-
 /** Objects that a layout may make; a page of 500 steps needs about a tenth of it. */
 const MEMORY_LIMIT = 20_000_000;
 
+/** Pieces that the layouts of one page may do; a page of 25 steps does some 8,000. */
+const WORK_LIMIT = 5_000_000;
+
 /**
- * Readies the layouts. What they put out is escaped; an unknown variable or filter is a fault and not an
- * empty place; `raw` is refused, and `markup` puts out branded HTML alone.
+ * Readies the layouts: each is read once, when it is first asked for, and becomes functions. What they put out is
+ * escaped; an unknown variable or filter is a fault and not an empty place; `raw` is refused, and `markup` puts out
+ * branded HTML alone. Work and memory are counted, never time: a machine that sleeps loses no page.
  */
-export function prepareLayouts(layouts: Layouts): RenderLayout {
+export function prepareLayouts(layouts: Layouts, workLimit = WORK_LIMIT): RenderLayout {
   const engine = new Liquid({
     templates: Object.fromEntries(layouts),
     cache: true,
@@ -31,7 +33,6 @@ export function prepareLayouts(layouts: Layouts): RenderLayout {
     strictFilters: true,
     ownPropertyOnly: true,
     jsTruthy: true,
-    renderLimit: RENDER_LIMIT,
     memoryLimit: MEMORY_LIMIT,
   });
   engine.registerFilter('raw', () => {
@@ -44,8 +45,11 @@ export function prepareLayouts(layouts: Layouts): RenderLayout {
       throw new Error('"markup" puts out only what Baybook made as HTML, not text');
     },
   });
+  const { renderTemplates, startPage } = compiledRender(engine, workLimit);
+  engine.renderer.renderTemplates = renderTemplates;
   return (layout, view) => {
     try {
+      startPage();
       return { ok: true, html: engine.renderFileSync(layout, view) as string };
     } catch (error) {
       if (LiquidError.is(error) || error instanceof Error)
