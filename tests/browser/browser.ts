@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContextOptions, chromium, type Page, type Request } from 'playwright-core';
 import puppeteer, { type Browser as Firefox } from 'puppeteer-core';
 
 const places = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
@@ -30,6 +30,11 @@ export async function startFirefox(): Promise<Firefox> {
   return puppeteer.launch({ browser: 'firefox', executablePath, headless: true });
 }
 
+/** True of a failed request that failed for want of its file: a page that is left early gives up its icon. */
+export function isMissing(request: Request): boolean {
+  return request.failure()?.errorText !== 'net::ERR_ABORTED';
+}
+
 /** A page opened from a folder, with all that went wrong on it. */
 export interface Opened {
   readonly page: Page;
@@ -53,8 +58,7 @@ export async function open(
   });
   page.on('pageerror', (error) => faults.push(String(error)));
   page.on('requestfailed', (request) => {
-    // A page that is left early gives up its icon: nothing was missing.
-    if (request.failure()?.errorText !== 'net::ERR_ABORTED') faults.push(`failed: ${request.url()}`);
+    if (isMissing(request)) faults.push(`failed: ${request.url()}`);
   });
   page.on('request', (request) => {
     if (!request.url().startsWith('file:')) faults.push(`asked ${request.url()}`);

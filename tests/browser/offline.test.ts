@@ -7,7 +7,7 @@ import { computeJob } from '../../src/job/compute-job.ts';
 import { buildSite } from '../../src/site/build-site.ts';
 import * as fixture from '../pages/fixture.ts';
 import { files, inspection } from '../site/workspace.ts';
-import { startChromium } from './browser.ts';
+import { isMissing, startChromium } from './browser.ts';
 import { type Host, startHost } from './host.ts';
 
 const guide = 'guides/lamp-cradle/index.html';
@@ -80,7 +80,9 @@ describe('a site on a host, below any path', () => {
     expect(await page.locator('.kept').textContent()).toContain('need no network');
     await host.stop();
     const faults: string[] = [];
-    page.on('requestfailed', (request) => faults.push(request.url()));
+    page.on('requestfailed', (request) => {
+      if (isMissing(request)) faults.push(request.url());
+    });
     page.on('pageerror', (error) => faults.push(String(error)));
     expect(await title(guide)).toBe('The old cradle');
     expect(await page.locator('.identity').textContent()).toContain('old');
