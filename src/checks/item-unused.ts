@@ -21,11 +21,18 @@ export const itemUnused: Rule = {
   run: ({ guide, lost }, report) => {
     const used = new Set([...lost.ids, ...referencesOf(guide).map(({ ref }) => ref.value)]);
     for (const item of guide.items.values()) {
-      if (used.has(item.id) || accountedElsewhere.has(item.kind) || isPlatforms(item)) continue;
+      if (used.has(item.id) || accountedElsewhere.has(item.kind) || isPlatforms(item) || isKept(item))
+        continue;
       report(finding(card, item.idAt, `the ${item.noun.singular} is declared and never used`));
     }
   },
 };
+
+/** What a procedure brings because it holds, covers or plugs something else may be handled by a step left out. */
+function isKept(item: Item): boolean {
+  const related = ['holds' in item && item.holds, 'on' in item && item.on, 'covers' in item && item.covers];
+  return item.origins.length > 0 && related.some((refs) => refs && refs.length > 0);
+}
 
 /** A part that the platform declares is there for every guide; using it is no duty. */
 function isPlatforms(item: Item): boolean {

@@ -1,5 +1,5 @@
 import { nearest } from '../diagnostics/suggest.ts';
-import { findTarget, inlinesOf, placedIn, placedInStep, stepsOf } from '../job/index.ts';
+import { findTarget, inlinesOf, placedIn, placedInStep, provesOf, stepsOf } from '../job/index.ts';
 import type { Guide, Step } from '../model/guide.ts';
 import type { MentionKind, Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
@@ -22,6 +22,7 @@ export function referencesOf(guide: Guide): readonly Reference[] {
   const all = [
     ...inText(guide),
     ...inSteps(guide),
+    ...inProofs(guide),
     ...[...guide.items.values()].flatMap(inItem),
     ...inTemplates(guide),
   ];
@@ -62,6 +63,14 @@ function inSteps(guide: Guide): Reference[] {
     ...inlinesOf(step.title).flatMap(({ node }) => inNode(node, step)),
     ...placedInStep(step).flatMap(({ node }) => inNode(node, step)),
   ]);
+}
+
+function inProofs(guide: Guide): Reference[] {
+  return provesOf(guide).flatMap((block) =>
+    block.type === 'prove'
+      ? block.needs.map((ref): Reference => ({ ref, wanted: 'need', step: null, from: null }))
+      : [],
+  );
 }
 
 type Node = ReturnType<typeof inlinesOf>[number]['node'];

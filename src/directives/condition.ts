@@ -10,7 +10,7 @@ export const condition = directive({
   label: 'required',
   attributes: { ...itemAttributes, stays: flag, set: words, clear: words },
   summary:
-    'Declares a state that is set and later cleared, with what is told there; `stays` frees it from being cleared.',
+    'Declares a state that is set and later cleared, with what is told there; `stays` frees it from being cleared. With `needs` it holds only while that holds: it lapses with it, comes back only by being set again, and need not be cleared then.',
   example:
     '::condition[Battery isolated]{#battery-off immobile set="unbolt the negative lead" clear="bolt the negative lead down"}',
   build: (read): Condition | null => {

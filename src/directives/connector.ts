@@ -9,7 +9,8 @@ export const connector = directive({
   form: 'leaf',
   label: 'required',
   attributes: { ...itemAttributes, ...countedAttributes, on: refs },
-  summary: 'Declares a connector and the part it sits on; one on a kit item begins apart.',
+  summary:
+    'Declares a connector and the part it sits on; one on a kit item begins apart. It is connected to what is in place, hangs aside, or is in the hand: the same step goes on to put it in.',
   example: '::connector[Fog lamp plug]{#fog-plug side=each on=cover when=fog}',
   build: (read): Connector | null => {
     const { values, directive: found } = read;

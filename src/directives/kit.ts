@@ -9,7 +9,8 @@ export const kit = directive({
   form: 'leaf',
   label: 'required',
   attributes: { ...itemAttributes, ...fixingAttributes, covers: refs },
-  summary: 'Declares something that comes in the box; with a drive, thread or torque it is a fastener too.',
+  summary:
+    'Declares something that comes in the box; with a drive, thread or torque, or where it holds something or replaces a fastener, it is a fastener too.',
   example: '::kit[M8 flange nut]{#m8-nut count=4 thread=M8x1.25 drive="hex 13" torque="25 N·m"}',
   build: (read): KitItem | null => {
     const { values, directive: found } = read;
@@ -19,6 +20,7 @@ export const kit = directive({
       ...itemBase('kit', read, values.id, noun),
       ...fixing(values, found.at),
       spare: values.spare,
+      isFastener: [values.drive, values.thread, values.torque, values.holds].some((value) => value !== null),
       covers: values.covers?.value ?? [],
     };
   },

@@ -1,4 +1,5 @@
 import type { Block } from '../model/block.ts';
+import { estimate, refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { when } from './when.ts';
 
@@ -7,8 +8,9 @@ export const prove = directive({
   name: 'prove',
   form: 'container',
   label: 'required',
-  attributes: { when },
-  summary: 'Lists what is tried and measured when the work is done.',
+  attributes: { needs: refs, time: estimate, when },
+  summary:
+    'Lists what is tried and measured, with the time that takes; `needs` names the conditions that must hold by then.',
   example: ':::prove[Lamps]\n- Headlamps aim as before\n- :measure[clearance]\n:::',
   build: ({ values, directive: found, scope }): Block | null =>
     found.form === 'container'
@@ -16,6 +18,8 @@ export const prove = directive({
           type: 'prove',
           title: scope.prose(found.label ?? []),
           body: scope.body(found.children),
+          needs: values.needs?.value ?? [],
+          time: values.time,
           when: values.when,
           at: found.at,
         }

@@ -24,7 +24,8 @@ export const step = directive({
     'refit-title': words,
     when,
   },
-  summary: 'Opens a step, which runs to the next step or heading. Time is hands-on, per side.',
+  summary:
+    'Opens a step, which runs to the next step or heading. Time is hands-on, per side. What it `needs` holds from its beginning to its last action.',
   example: '::step[Draw the cover forward]{#cover-off people=2 time="4..8 min"}',
   build: ({ values, unknown, directive: found, scope }): StepHead | null => {
     if (!values.id || found.label === null) return null;

@@ -1,5 +1,5 @@
 import type { Supply } from '../model/item.ts';
-import { flag, quantity } from './attribute-types.ts';
+import { flag, quantity, ref } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
 
@@ -12,8 +12,10 @@ export const supply = directive({
     ...itemAttributes,
     quantity: quantity('length', 'volume', 'mass', 'area'),
     temporary: flag,
+    replaces: ref,
   },
-  summary: 'Declares something that the job uses up, with how much of it; `temporary` must come off again.',
+  summary:
+    'Declares something that the job uses up, with how much of it; `temporary` must come off again, and one with `replaces` takes the place of what was there.',
   example: '::supply[Masking tape, 25 mm]{#tape quantity="2 m" temporary}',
   build: (read): Supply | null => {
     const { values, directive: found } = read;
@@ -23,6 +25,7 @@ export const supply = directive({
       ...itemBase('supply', read, values.id, noun),
       quantity: values.quantity,
       temporary: values.temporary !== null,
+      replaces: values.replaces?.value ?? null,
     };
   },
 });

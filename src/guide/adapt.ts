@@ -122,6 +122,7 @@ export function adaptBlock(block: Block, by: Adaptation): Block {
         ...block,
         title: prose(block.title),
         body: prose(block.body),
+        needs: block.needs.map(refWith(by.item)),
         when: adaptWhen(block.when, by),
       };
   }

@@ -28,7 +28,14 @@ export function uniqueIds(
     }
   }
   claimPlaces(draft, report);
-  return { items, templates };
+  return { items: new Map([...items].map(([id, item]) => [id, asFastener(item, items)])), templates };
+}
+
+/** What comes in the box and takes the place of a fastener is one, whatever else is said of it. */
+function asFastener(item: Item, items: ReadonlyMap<string, Item>): Item {
+  if (item.kind !== 'kit' || !item.replaces) return item;
+  const old = items.get(item.replaces.value);
+  return old?.kind === 'fastener' ? { ...item, isFastener: true } : item;
 }
 
 /** A crib tool, or a part that the platform declares, may be named by a guide and by a procedure that it places. */

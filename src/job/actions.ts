@@ -108,8 +108,8 @@ const rows: readonly (Partial<ActionRule> & Pick<ActionRule, 'verb' | 'on' | 'fr
   },
   { verb: 'apply', on: ['supply'], from: ['not on'], to: ['on'], undoneBy: ['take-off'] },
   { verb: 'take-off', words: 'take off', on: ['supply'], from: ['on'], to: ['not on'], undoneBy: ['apply'] },
-  { verb: 'set', on: ['condition'], from: ['does not hold'], to: ['holds'], undoneBy: ['clear'] },
-  { verb: 'clear', on: ['condition'], from: ['holds'], to: ['does not hold'], undoneBy: ['set'] },
+  { verb: 'set', on: ['condition'], from: ['does not hold', 'lapsed'], to: ['holds'], undoneBy: ['clear'] },
+  { verb: 'clear', on: ['condition'], from: ['holds', 'lapsed'], to: ['does not hold'], undoneBy: ['set'] },
   { verb: 'clean', on: ['part', 'kit', 'fastener'], from: [], to: ['done'] },
   { verb: 'route', on: ['part', 'kit', 'fastener'], from: [], to: ['done'] },
   { verb: 'measure', on: ['measure'], from: [], to: ['done'] },
@@ -156,10 +156,9 @@ export function actionRule(verb: Verb): ActionRule {
   return rule;
 }
 
-/** Whether an item is a fastener: one of the vehicle's, or a kit item with a drive, a thread or a torque. */
+/** Whether an item is a fastener: one of the vehicle's, or one that comes in the box. */
 export function isFixing(item: Item): item is Fastener | KitItem {
-  if (item.kind === 'fastener') return true;
-  return item.kind === 'kit' && (item.drive !== null || item.thread !== null || item.torque !== null);
+  return item.kind === 'fastener' || (item.kind === 'kit' && item.isFastener);
 }
 
 /** What an item counts as in the action table; empty for what no action can be done to. */

@@ -21,5 +21,5 @@ export { company, tellApart } from './tell-apart.ts';
 export { placeOfTemplate } from './template-place.ts';
 export { type DrawnVariant, templateVariants } from './template-variants.ts';
 export { toolsOf } from './uses.ts';
-export { actionsOf, inlinesOf, type Placed, placedIn, placedInStep, stepsOf } from './walk.ts';
+export { actionsOf, inlinesOf, type Placed, placedIn, placedInStep, provesOf, stepsOf } from './walk.ts';
 export { allHold, holds, optionsIn, whenKey } from './when.ts';

@@ -1,5 +1,6 @@
 import type { Span, Written } from '../source/span.ts';
 import type { SignalWord } from '../trade/signal-words.ts';
+import type { Estimate } from '../units/estimate.ts';
 import type { Ref } from './inline.ts';
 import type { Prose } from './prose.ts';
 import type { When } from './when.ts';
@@ -92,6 +93,9 @@ export interface Prove {
   readonly type: 'prove';
   readonly title: Prose;
   readonly body: Prose;
+  /** Conditions that must hold, and measures that must have been taken, when it begins. */
+  readonly needs: readonly Ref[];
+  readonly time: Written<Estimate> | null;
   readonly when: Written<When> | null;
   readonly at: Span;
 }

@@ -91,6 +91,8 @@ export interface Supply extends ItemBase<'supply'> {
   readonly quantity: Written<Quantity> | null;
   /** It must come off again. */
   readonly temporary: boolean;
+  /** The part or fastener that it takes the place of, once applied. */
+  readonly replaces: Ref | null;
 }
 
 /** What an item has that can be counted and may stand on both sides. */
@@ -126,6 +128,8 @@ export interface KitItem extends ItemBase<'kit'>, Fixing {
   /** How many may remain at the end. */
   readonly spare: Written<number> | null;
   readonly covers: readonly Ref[];
+  /** It has a drive, a thread or a torque, holds something, or replaces a fastener. */
+  readonly isFastener: boolean;
 }
 
 /** A part of the vehicle. */

@@ -112,7 +112,7 @@ export interface BagLine extends BenchItem {
 
 /**
  * What became of one item, both sides together. A thing of the vehicle: removed = refitted + discarded +
- * handed over. A thing from the box: box = fitted + discarded + handed over + spare.
+ * handed over + replaced. A thing from the box: box = fitted + discarded + handed over + spare.
  */
 export interface CountLine {
   readonly item: string;
@@ -123,6 +123,8 @@ export interface CountLine {
   readonly back: number;
   readonly discarded: number;
   readonly handedOver: number;
+  /** On the bench, with another in its place. */
+  readonly replaced: number;
   /** Not fitted and named as spare. */
   readonly spare: number;
 }

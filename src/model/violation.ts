@@ -18,6 +18,7 @@ export type StateName =
   | 'not on'
   | 'holds'
   | 'does not hold'
+  | 'lapsed'
   | 'not done'
   | 'done'
   | 'discarded'
@@ -76,10 +77,16 @@ export type Violation = Shown &
         readonly stepSide: Side;
       }
     | {
-        /** A condition does not hold, or a measure has not been taken; `item` is `null` where the step asks. */
+        /**
+         * A condition does not hold, or a measure has not been taken; `item` is `null` where the step asks, and the
+         * action too where the step has begun with it.
+         */
         readonly kind: 'needs-unmet';
         readonly item: string | null;
         readonly need: string;
+        readonly state: StateName;
+        /** The action that ended it; `null` where it never began. */
+        readonly ended: Span | null;
       }
     | { readonly kind: 'before-trial'; readonly item: string; readonly trial: Ref }
     | {

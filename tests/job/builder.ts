@@ -132,7 +132,14 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     case 'fastener':
       return { ...common, ...fixing, kind, type: null, spare } as Fastener;
     case 'kit':
-      return { ...common, ...fixing, kind, spare, covers } as KitItem;
+      return {
+        ...common,
+        ...fixing,
+        kind,
+        spare,
+        covers,
+        isFastener: [words.drive, words.torque, words.holds].some((value) => value !== undefined),
+      } as KitItem;
     case 'connector':
       return { ...common, ...counted, kind, on: refs(words.on) } as Connector;
     case 'condition':
@@ -145,6 +152,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
         kind,
         quantity: words.quantity ? written(quantity(words.quantity)) : null,
         temporary: words.temporary ?? false,
+        replaces: words.replaces ? written(words.replaces) : null,
       } as Supply;
     case 'tool':
       return {
@@ -283,6 +291,19 @@ export function prose(...children: Prose): Block {
   return {
     type: 'prose',
     content: [{ type: 'element', tagName: 'p', properties: {}, children, at: nowhere }],
+    at: nowhere,
+  };
+}
+
+/** A proof with one line, and what it needs. */
+export function prove(needs?: string): Block {
+  return {
+    type: 'prove',
+    title: [text('Proof')],
+    body: [text('It works')],
+    needs: refs(needs),
+    time: null,
+    when: null,
     at: nowhere,
   };
 }

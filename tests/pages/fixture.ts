@@ -300,6 +300,8 @@ const hang = step(
 
 const prove: Block = {
   type: 'prove',
+  needs: [],
+  time: null,
   title: [say('Lamps')],
   body: [
     element('ul', [

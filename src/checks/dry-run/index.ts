@@ -3,6 +3,7 @@ import { actionOutOfOrder } from './action-out-of-order.ts';
 import { actionRepeated } from './action-repeated.ts';
 import { actionTwice } from './action-twice.ts';
 import { bondedForGood } from './bonded-for-good.ts';
+import { conditionGatesNothing } from './condition-gates-nothing.ts';
 import { conditionLeftSet } from './condition-left-set.ts';
 import { connectorLeftApart } from './connector-left-apart.ts';
 import { connectorOnNothing } from './connector-on-nothing.ts';
@@ -44,6 +45,7 @@ export const dryRunRules: readonly Rule[] = [
   actionRepeated,
   actionTwice,
   bondedForGood,
+  conditionGatesNothing,
   conditionLeftSet,
   connectorLeftApart,
   connectorOnNothing,

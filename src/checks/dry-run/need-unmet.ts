@@ -14,11 +14,21 @@ const card: RuleCard = {
 /** Every condition that a step or an item needs holds, and every measure has been taken, before it is worked on. */
 export const needUnmet = violationRule(card, ['needs-unmet'], (violation, guide) => {
   const need = guide.items.get(violation.need);
+  const no = violation.ended === null ? 'does not hold' : 'no longer holds';
   const missing =
     need?.kind === 'measure'
       ? `the ${need.noun.singular} has not been measured`
-      : `“${need?.noun.singular ?? violation.need}” does not hold`;
-  if (violation.item === null) return { message: `this step needs it, and ${missing} when it begins` };
+      : `“${need?.noun.singular ?? violation.need}” ${no}`;
+  const ended =
+    violation.state === 'lapsed' ? 'it lapsed here, with what it needs itself' : 'it was cleared here';
+  const notes = violation.ended ? [{ message: ended, at: violation.ended }] : [];
+  if (violation.item === null) {
+    const what = violation.step ? 'this step' : 'this proof';
+    const message = violation.action
+      ? `${what} needs it until it is done, and ${missing} here`
+      : `${what} needs it, and ${missing} when it begins`;
+    return { message, notes };
+  }
   const item = spoken(violation.item, violation.sides, guide);
-  return { message: `${item.the} ${item.is === 'is' ? 'needs' : 'need'} it, and ${missing} here` };
+  return { message: `${item.the} ${item.is === 'is' ? 'needs' : 'need'} it, and ${missing} here`, notes };
 });

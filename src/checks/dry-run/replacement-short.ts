@@ -8,20 +8,20 @@ const bolts = (count: number) =>
 const card: RuleCard = {
   code: 'replacement-short',
   severity: 'error',
-  title: 'There are not as many new fasteners as old ones',
-  why: 'Each one-time fastener that comes out leaves a hole for a new one. One too few stops the job with the vehicle open.',
+  title: 'There are not as many new ones as old ones',
+  why: 'Each one that comes out leaves a place for a new one. One too few stops the job with the vehicle open.',
   bad: bolts(3),
   good: bolts(4),
 };
 
-/** What replaces a fastener comes in the same number, spares apart. */
+/** What replaces a fastener or a part comes in the same number, spares apart. */
 export const replacementShort: Rule = {
   card,
   run: ({ guide }, report) => {
     for (const item of guide.items.values()) {
       if (item.kind !== 'kit' || !item.replaces) continue;
       const old = guide.items.get(item.replaces.value);
-      if (!old || !isCounted(old) || old.kind !== 'fastener') continue;
+      if (!old || !isCounted(old)) continue;
       if (old.unknown.has('count') || item.unknown.has('count')) continue;
       const spare = (item.spare?.value ?? 0) * (totalCount(item) / item.count.value);
       const fitted = totalCount(item) - spare;

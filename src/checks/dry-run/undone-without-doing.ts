@@ -18,6 +18,12 @@ export const undoneWithoutDoing = violationRule(card, ['wrong-state'], (violatio
   const item = spoken(violation.item, violation.sides, guide);
 
   const how = done(verb, violation.item, guide);
+  const thing = guide.items.get(violation.item);
+  if (thing?.kind === 'condition') {
+    return {
+      message: `“${thing.noun.singular}” is cleared, and it does not hold: no step before this sets it`,
+    };
+  }
   const first = violation.earlier ? { before: 'it was put back here already', at: violation.earlier } : null;
   return {
     message: `${item.the} ${item.is} ${how}, but ${item.it === 'it' ? 'it is' : 'they are'} still ${violation.state}: no step before this ${opposite(verb)} ${item.it}`,

@@ -1,8 +1,8 @@
 import type { Violation } from '../../model/violation.ts';
 import { featuresOf } from '../target.ts';
-import { type Cell, type Fault, type Ledger, lotsAt, plansIn, tell } from './ledger.ts';
+import { type Cell, type Fault, type Ledger, lotsAt, plansIn, replacedIn, tell } from './ledger.ts';
 import type { Lot } from './lot.ts';
-import { isGone, isInPlace } from './next-state.ts';
+import { isGone } from './next-state.ts';
 import { noPlan, type PlanSet, plansWhere } from './plan-set.ts';
 
 /** Holds the vehicle, the bench and the box against what they should be when the work is done. */
@@ -19,10 +19,7 @@ function judgeCell(lot: Lot, cell: Cell, ledger: Ledger): void {
   tellEnd(lot, { kind: 'left', item: lot.id, state: cell.state }, cell.last, astray, ledger);
   if (lot.item?.kind !== 'fastener' || lot.item.reuse || !isGone(cell.state)) return;
   // A one-time fastener that is gone has a replacement in its place.
-  const replaced = lotsAt(lot.replacedBy, ledger).reduce(
-    (found, one) => found | plansIn(one, cell.set, ledger, isInPlace),
-    noPlan,
-  );
+  const replaced = replacedIn(lot, cell.set, ledger);
   tellEnd(lot, { kind: 'one-time-lost', item: lot.id }, cell.last, cell.set & ~replaced, ledger);
 }
 
@@ -38,11 +35,14 @@ function tellEnd(lot: Lot, what: Ending, last: Cell['last'], set: PlanSet, ledge
 }
 
 /** The plans in which a lot may stay as it is. */
-function mayEndSo({ item, count, on }: Lot, { state, set }: Cell, ledger: Ledger): PlanSet {
+function mayEndSo(lot: Lot, { state, set }: Cell, ledger: Ledger): PlanSet {
+  const { item, count, on } = lot;
   const when = (right: boolean) => (right ? set : noPlan);
   switch (item?.kind) {
     case 'part':
     case 'fastener':
+      // What lies on the bench is accounted for once another is in its place.
+      if (state === 'off') return replacedIn(lot, set, ledger);
       return when(state === 'in place' || state === 'tight' || isGone(state));
     case 'kit': {
       const spare = item.unknown.has('spare') || (item.spare?.value ?? 0) >= count;
@@ -53,9 +53,12 @@ function mayEndSo({ item, count, on }: Lot, { state, set }: Cell, ledger: Ledger
     case 'connector':
       if (state === 'mated' || on.length === 0) return when(state === 'mated');
       // A plug may hang when all that it sat on has left the job.
-      return lotsAt(on, ledger).reduce((left, one) => left & plansIn(one, left, ledger, isGone), set);
+      return lotsAt(on, ledger).reduce(
+        (left, one) => left & plansIn(one, left, ledger, isGone) & ~replacedIn(one, left, ledger),
+        set,
+      );
     case 'condition':
-      return when(state === 'does not hold' || item.stays);
+      return when(state !== 'holds' || item.stays);
     case 'supply':
       return when(state === 'not on' || !item.temporary);
     default:
@@ -94,11 +97,15 @@ const LEAST_USED = 0.6;
 function judgeSupply(lot: Lot, ledger: Ledger): void {
   const { item } = lot;
   const uses = ledger.used[lot.index] ?? [];
-  if (item?.kind !== 'supply' || !item.quantity || item.unknown.has('quantity')) return;
+  // What is used on either side is counted with the whole.
+  if (item?.kind !== 'supply' || lot.side !== null || !item.quantity || item.unknown.has('quantity')) return;
   const applied = uses.reduce((found, use) => found | use.set, noPlan);
   const here = ledger.script.lotSets[lot.index] ?? noPlan;
   // Put on with no amount stated, or used in words alone: nothing can be added up.
-  const stated = uses.length > 0 || (ledger.cells[lot.index] ?? []).some((cell) => cell.last !== null);
+  const cells = ledger.script.lots
+    .filter(({ id }) => id === item.id)
+    .flatMap(({ index }) => ledger.cells[index] ?? []);
+  const stated = uses.length > 0 || cells.some((cell) => cell.last !== null);
   if (!stated) tellEnd(lot, { kind: 'never-applied', item: item.id }, null, here & ~applied, ledger);
   const { base: declared } = item.quantity.value;
   const count = ledger.script.plans;
@@ -106,7 +113,7 @@ function judgeSupply(lot: Lot, ledger: Ledger): void {
   const sums = Array.from({ length: count }, (_, plan) =>
     uses.reduce((sum, { amount }, use) => (members[use]?.[plan] ? sum + amount : sum), 0),
   );
-  const last = ledger.cells[lot.index]?.find((cell) => cell.last)?.last ?? null;
+  const last = cells.find((cell) => cell.last)?.last ?? null;
   for (const used of new Set(sums)) {
     // Sums of decimals are off by less than a billionth.
     const over = used > declared * (1 + 1e-9);

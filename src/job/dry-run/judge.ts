@@ -1,11 +1,12 @@
-import type { Step } from '../../model/guide.ts';
 import type { Verb } from '../../model/inline.ts';
+import type { StateName } from '../../model/violation.ts';
+import type { Span } from '../../source/span.ts';
 import { actionRule, isFixing } from '../actions.ts';
-import { type Cell, cellsIn, type Fault, type Ledger, lotsAt, plansIn, tell } from './ledger.ts';
+import { type Cell, cellsIn, type Fault, type Ledger, lotsAt, plansIn, replacedIn, tell } from './ledger.ts';
 import type { Lot } from './lot.ts';
-import { holdingOf, isInPlace, slidesUnder } from './next-state.ts';
+import { fillsPlace, holdingOf, isInPlace, nextState, slidesUnder } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
-import { laterMove, type Move } from './script.ts';
+import { laterMove, type Move, type Scene } from './script.ts';
 
 /** What is asked of a move before it is made, in the plans in which its lot stands in one way. */
 type Judge = (move: Move, lot: Lot, cell: Cell, ledger: Ledger) => void;
@@ -14,27 +15,34 @@ type Judge = (move: Move, lot: Lot, cell: Cell, ledger: Ledger) => void;
 const asks: { readonly [V in Verb]?: readonly Judge[] } = {
   remove: [bondedForGood, free, unplugged, reachable],
   'move-aside': [free, reachable],
+  'move-back': [placeFree, reachable],
   refit: [oneTime, placeFree, reachable, somethingToHold, liftedBefore],
   fit: [placeFree, reachable, somethingToHold],
   start: [oneTime, placeFree, reachable, somethingToHold],
-  tighten: [reachable],
+  tighten: [reachable, somethingToHold],
   loosen: [reachable],
   disconnect: [reachable],
   connect: [reachable, somethingToConnect],
+  apply: [placeFree],
   route: [outOfBox],
   cut: [afterTrial],
   drill: [afterTrial],
   bond: [placeFree, reachable, afterTrial, bondedOnce],
+  discard: [unplugged],
+  'hand-over': [unplugged],
 };
 
 /** Holds a move against what the vehicle and the bench allow. */
 export function judgeMove(move: Move, lot: Lot, cell: Cell, ledger: Ledger): void {
   if (!startsWhereItMay(move, lot, cell, ledger)) return;
   for (const ask of asks[move.action.verb] ?? []) ask(move, lot, cell, ledger);
+  // A state may end at any time: what it needed may have ended before it.
+  if (move.action.verb === 'clear') return;
   for (const need of ledger.script.lotNeeds[lot.index] ?? []) {
     if (need === lot) continue;
-    const told = fault(move, lot, { kind: 'needs-unmet', item: lot.id, need: need.id });
-    tell(ledger, need, told, unmet(need, cell.set, ledger));
+    for (const { unmet, set } of unmetIn(need, cell.set, ledger)) {
+      tell(ledger, need, fault(move, lot, { ...unmet, item: lot.id }), set);
+    }
   }
 }
 
@@ -107,10 +115,11 @@ function blocked(
 
 /**
  * A fastener holds something that is there: the part, or what replaces it. One that frees its part when it is
- * loosened may go in first, and the part then slides under it.
+ * loosened may go in first, and the part then slides under it before it is tightened.
  */
-function somethingToHold(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
-  if (isThing(lot) || slidesUnder(lot)) return;
+function somethingToHold(move: Move, lot: Lot, { set, state, loosenedFirst }: Cell, ledger: Ledger): void {
+  const after = nextState(move.action.verb, lot, state, loosenedFirst);
+  if (isThing(lot) || (slidesUnder(lot) && after !== 'tight')) return;
   for (const part of lotsAt(lot.holds, ledger)) absent('nothing-to-hold', move, lot, part, set, ledger);
 }
 
@@ -127,12 +136,29 @@ function liftedBefore(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void
   }
 }
 
-/** A plug goes onto something that is there; what is aside still hangs beside its place. */
+/**
+ * A plug goes onto something that is there; what is aside still hangs beside its place, and what the same step
+ * goes on to put in is in the hand.
+ */
 function somethingToConnect(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const part of lotsAt(lot.on, ledger)) {
     const aside = plansIn(part, set, ledger, (state) => state === 'aside');
-    absent('nothing-to-connect', move, lot, part, set & ~aside, ledger);
+    const held = [part, ...lotsAt(part.replacedBy, ledger)].reduce(
+      (found, one) => found | inHand(move, one, set, ledger),
+      noPlan,
+    );
+    absent('nothing-to-connect', move, lot, part, set & ~aside & ~held, ledger);
   }
+}
+
+/** The plans in which a thing is on the bench or in the box, and goes in later in the step of a move. */
+function inHand(move: Move, lot: Lot, set: PlanSet, ledger: Ledger): PlanSet {
+  const moves = ledger.script.scenes.find(({ step }) => step === move.step)?.moves ?? [];
+  const put = moves
+    .slice(moves.indexOf(move) + 1)
+    .filter((one) => one.lots.includes(lot) && ['refit', 'fit', 'bond'].includes(one.action.verb))
+    .reduce((found, one) => found | one.set, noPlan);
+  return plansIn(lot, set & put, ledger, (state) => state === 'off' || state === 'in the box');
 }
 
 function absent(
@@ -143,11 +169,7 @@ function absent(
   set: PlanSet,
   ledger: Ledger,
 ): void {
-  const replaced = lotsAt(part.replacedBy, ledger).reduce(
-    (found, one) => found | plansIn(one, set, ledger, isInPlace),
-    noPlan,
-  );
-  for (const { state, set: plans } of cellsIn(part, set & ~replaced, ledger)) {
+  for (const { state, set: plans } of cellsIn(part, set & ~replacedIn(part, set, ledger), ledger)) {
     if (isInPlace(state)) continue;
     tell(ledger, part, fault(move, lot, { kind, item: lot.id, part: part.id, state }), plans);
   }
@@ -156,7 +178,7 @@ function absent(
 /** What goes in finds its place free: the old one is out before its replacement goes in, and the reverse. */
 function placeFree(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const by of lotsAt([...lot.replaces, ...lot.replacedBy], ledger)) {
-    const taken = plansIn(by, set, ledger, isInPlace);
+    const taken = plansIn(by, set, ledger, fillsPlace);
     tell(ledger, by, fault(move, lot, { kind: 'place-taken', item: lot.id, by: by.id }), taken);
   }
 }
@@ -208,27 +230,39 @@ export function judgeSides(move: Move, ledger: Ledger): void {
   tell(ledger, first, fault(move, first, told, null), here);
 }
 
-/** What a step needs is seen to when it begins. */
-export function judgeNeeds(step: Step, needs: readonly Lot[], set: PlanSet, ledger: Ledger): void {
-  for (const need of needs) {
-    const at = step.needs.find((ref) => ref.value === need.id)?.at ?? step.at;
-    const told = {
-      kind: 'needs-unmet',
-      item: null,
-      need: need.id,
-      at,
-      action: null,
-      step,
-      side: null,
-    } as const;
-    tell(ledger, need, told, unmet(need, set, ledger));
+/**
+ * What a step, or a proof, needs is seen to when it begins, and holds for all that it does: it may end with the
+ * last action.
+ */
+export function judgeNeeds(scene: Scene, move: Move | null, ledger: Ledger): void {
+  for (const { lot: need, at } of scene.needs) {
+    for (const { unmet, set } of unmetIn(need, (move ?? scene).set, ledger)) {
+      const place = { at: move?.action.at ?? at, action: move?.action ?? null, step: scene.step, side: null };
+      tell(ledger, need, { ...unmet, item: null, ...place }, set);
+    }
   }
 }
 
-/** The plans in which a condition does not hold, or a measure has not been taken; other things meet every need. */
-function unmet(need: Lot, set: PlanSet, ledger: Ledger): PlanSet {
+/** How a need is not met: a condition does not hold, or a measure has not been taken. */
+interface Unmet {
+  readonly kind: 'needs-unmet';
+  readonly need: string;
+  readonly state: StateName;
+  readonly ended: Span | null;
+}
+
+/** The plans in which a condition or a measure is not as it should be; other things meet every need. */
+function unmetIn(
+  need: Lot,
+  set: PlanSet,
+  ledger: Ledger,
+): readonly { readonly unmet: Unmet; readonly set: PlanSet }[] {
   const met = need.item?.kind === 'condition' ? 'holds' : need.item?.kind === 'measure' ? 'done' : null;
-  return met === null ? noPlan : plansIn(need, set, ledger, (state) => state !== met);
+  if (met === null) return [];
+  return cellsIn(need, set, ledger).flatMap(({ state, last, set: plans }) => {
+    const ended = last?.action.at ?? null;
+    return state === met ? [] : [{ unmet: { kind: 'needs-unmet', need: need.id, state, ended }, set: plans }];
+  });
 }
 
 type Distribute<T> = T extends unknown ? Omit<T, 'at' | 'action' | 'step' | 'side'> : never;

@@ -1,6 +1,7 @@
 import type { StateName, Violation } from '../../model/violation.ts';
 import type { Span } from '../../source/span.ts';
 import type { Lot } from './lot.ts';
+import { fillsPlace } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
 import type { Move, Script } from './script.ts';
 
@@ -79,6 +80,14 @@ export function plansIn(
   let found = noPlan;
   for (const cell of ledger.cells[lot.index] ?? []) if (isSuch(cell.state)) found |= cell.set & set;
   return found;
+}
+
+/** The plans of a set in which something is in the place of a lot that it replaces. */
+export function replacedIn({ replacedBy }: Lot, set: PlanSet, ledger: Ledger): PlanSet {
+  return lotsAt(replacedBy, ledger).reduce(
+    (found, one) => found | plansIn(one, set, ledger, fillsPlace),
+    noPlan,
+  );
 }
 
 /** The lots at some positions. */

@@ -22,9 +22,11 @@ export interface Lot {
   readonly count: number;
   readonly start: StateName;
   readonly holds: number[];
+  /** Also what holds, sits on and covers the thing that it replaces, as far as that is still there. */
   readonly heldBy: number[];
   readonly on: number[];
   readonly plugs: number[];
+  readonly covers: number[];
   readonly coveredBy: number[];
   readonly replaces: number[];
   readonly replacedBy: number[];
@@ -47,6 +49,10 @@ export function lotsOf(guide: Guide): readonly Lot[] {
   for (const item of guide.items.values()) {
     const counted = 'count' in item;
     add(item.id, item, counted ? item.side : null, counted ? item.count.value : 1);
+    // What must come off again is known for the whole and for each side: tape on two sides comes off on two.
+    if (item.kind !== 'supply' || !item.temporary) continue;
+    for (const one of ['left', 'right'] as const)
+      lots.push(lot(lots.length, item.id, item, one, null, 1, guide));
   }
   for (const template of guide.templates.values()) {
     const side = template.side ? { value: template.side, at: template.at } : null;
@@ -59,7 +65,10 @@ export function lotsOf(guide: Guide): readonly Lot[] {
   return lots;
 }
 
-/** A fastener that replaces another holds what that one held, unless it says otherwise. */
+/**
+ * What replaces another stands for it: it is held, covered and plugged as that one was, and covers what that one
+ * covered. A fastener that replaces another holds what that one held, unless it says otherwise.
+ */
 function relate(lots: readonly Lot[]): void {
   const byId = new Map<string, Lot[]>();
   for (const one of lots) byId.set(one.id, [...(byId.get(one.id) ?? []), one]);
@@ -74,15 +83,29 @@ function relate(lots: readonly Lot[]): void {
     link(one, named(one, holds), 'holds', 'heldBy');
     link(one, old, 'replaces', 'replacedBy');
     if ('on' in item) link(one, named(one, item.on), 'on', 'plugs');
-    if ('covers' in item) for (const under of named(one, item.covers)) under.coveredBy.push(one.index);
+    if ('covers' in item) link(one, named(one, item.covers), 'covers', 'coveredBy');
+  }
+  for (const one of lots) for (const old of one.replaces) inherit(one, lots[old], lots);
+}
+
+function inherit(one: Lot, old: Lot | undefined, lots: readonly Lot[]): void {
+  if (!old) return;
+  const beside = (index: number) => sharesSide(one.side, lots[index]?.side ?? null) && index !== one.index;
+  for (const back of ['heldBy', 'plugs', 'coveredBy'] as const) {
+    one[back].push(...old[back].filter((index) => beside(index) && !one[back].includes(index)));
+  }
+  for (const index of old.covers.filter(beside)) {
+    if (!one.covers.includes(index)) one.covers.push(index);
+    const under = lots[index]?.coveredBy;
+    if (under && !under.includes(one.index)) under.push(one.index);
   }
 }
 
 function link(
   from: Lot,
   to: readonly Lot[],
-  there: 'holds' | 'on' | 'replaces',
-  back: 'heldBy' | 'plugs' | 'replacedBy',
+  there: 'holds' | 'on' | 'covers' | 'replaces',
+  back: 'heldBy' | 'plugs' | 'coveredBy' | 'replacedBy',
 ): void {
   for (const other of to) {
     from[there].push(other.index);
@@ -117,6 +140,7 @@ function lot(
     heldBy: [],
     on: [],
     plugs: [],
+    covers: [],
     coveredBy: [],
     replaces: [],
     replacedBy: [],

@@ -8,6 +8,11 @@ export function isInPlace(state: StateName): boolean {
   return state === 'in place' || state === 'tight' || state === 'loosened' || state === 'started';
 }
 
+/** What fills the place of the thing that it replaces: in place, or a supply that is on. */
+export function fillsPlace(state: StateName): boolean {
+  return isInPlace(state) || state === 'on';
+}
+
 /** Whether a part comes off, and goes on, under a fastener that is only loosened. */
 export function slidesUnder({ item }: Lot): boolean {
   return item !== null && isFixing(item) && item.freeWhenLoosened;

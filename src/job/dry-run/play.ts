@@ -32,10 +32,12 @@ export function play(script: Script, onlooker: Onlooker): Ledger {
   let order = 0;
   for (const scene of script.scenes) {
     if (scene.set === noPlan) continue;
-    if (scene.step) judgeNeeds(scene.step, scene.needs, scene.set, ledger);
+    judgeNeeds(scene, null, ledger);
     for (const move of scene.moves) {
       order += 1;
-      if (move.set !== noPlan) make(move, order, ledger, onlooker);
+      if (move.set === noPlan) continue;
+      judgeNeeds(scene, move, ledger);
+      make(move, order, ledger, onlooker);
     }
     if (!scene.step) continue;
     ledger.stepsDone.set(scene.step.id, scene.set);
@@ -47,9 +49,9 @@ export function play(script: Script, onlooker: Onlooker): Ledger {
 
 function make(move: Move, order: number, ledger: Ledger, onlooker: Onlooker): void {
   judgeSides(move, ledger);
-  for (const lot of move.lots) {
+  for (const { lot, set } of reached(move, ledger)) {
     // In the plans that have no such item nothing is done, which is another rule's business.
-    const cells = cellsIn(lot, move.set, ledger);
+    const cells = cellsIn(lot, set, ledger);
     for (const cell of cells) judgeMove(move, lot, cell, ledger);
     const changed = cells.map((cell) => after(cell, lot, move));
     for (const [index, cell] of cells.entries()) {
@@ -57,10 +59,43 @@ function make(move: Move, order: number, ledger: Ledger, onlooker: Onlooker): vo
       if (!now || now.state === cell.state) continue;
       onlooker.changed({ lot, move, before: cell.state, after: now.state, set: cell.set, order });
     }
-    const others = (ledger.cells[lot.index] ?? []).map((cell) => ({ ...cell, set: cell.set & ~move.set }));
+    const others = (ledger.cells[lot.index] ?? []).map((cell) => ({ ...cell, set: cell.set & ~set }));
     ledger.cells[lot.index] = merged([...changed, ...others]);
     hang(lot, move, ledger);
     use(lot, move, ledger);
+    if (lot.item?.kind === 'condition') lapse(lot, move, order, ledger, onlooker);
+  }
+}
+
+/** What a move is made on: a supply comes off where it is on; where it is on nowhere, that is told once. */
+function reached(move: Move, ledger: Ledger): readonly { readonly lot: Lot; readonly set: PlanSet }[] {
+  const { action, lots, set } = move;
+  if (action.verb !== 'take-off') return lots.map((lot) => ({ lot, set }));
+  const on = lots.map((lot) => plansIn(lot, set, ledger, (state) => state === 'on'));
+  const anywhere = on.reduce((found, one) => found | one, noPlan);
+  return lots.map((lot, index) => ({
+    lot,
+    set: (on[index] ?? noPlan) | (index === 0 ? set & ~anywhere : noPlan),
+  }));
+}
+
+/** What holds only while another condition holds lapses with it, and what holds only while that holds, in turn. */
+function lapse(ended: Lot, move: Move, order: number, ledger: Ledger, onlooker: Onlooker): void {
+  const { lots, lotNeeds } = ledger.script;
+  const over = plansIn(ended, move.set, ledger, (state) => state !== 'holds');
+  for (const lot of over === noPlan ? [] : lots) {
+    if (lot.item?.kind !== 'condition' || !lotNeeds[lot.index]?.includes(ended)) continue;
+    const cells = ledger.cells[lot.index] ?? [];
+    const lapsed = plansIn(lot, over, ledger, (state) => state === 'holds');
+    if (lapsed === noPlan) continue;
+    onlooker.changed({ lot, move, before: 'holds', after: 'lapsed', set: lapsed, order });
+    ledger.cells[lot.index] = merged(
+      cells.flatMap((cell): Cell[] => [
+        { ...cell, set: cell.set & ~lapsed },
+        { ...cell, set: cell.set & lapsed, state: 'lapsed', last: move },
+      ]),
+    );
+    lapse(lot, move, order, ledger, onlooker);
   }
 }
 
@@ -124,5 +159,6 @@ function use(lot: Lot, { action, set }: Move, ledger: Ledger): void {
   // Amounts of another kind cannot be added up, which another rule tells.
   if (action.amount.value.dimension !== lot.item.quantity?.value.dimension) return;
   const here = set & (ledger.script.lotSets[lot.index] ?? noPlan);
-  ledger.used[lot.index]?.push({ set: here, amount: action.amount.value.base, at: action.amount.at });
+  const whole = ledger.script.lots.find((one) => one.id === lot.id) ?? lot;
+  ledger.used[whole.index]?.push({ set: here, amount: action.amount.value.base, at: action.amount.at });
 }

@@ -1,10 +1,12 @@
+import type { Block } from '../../model/block.ts';
 import type { Guide, Step } from '../../model/guide.ts';
-import type { Action, Verb } from '../../model/inline.ts';
+import type { Action, Ref, Verb } from '../../model/inline.ts';
 import type { Item, Side } from '../../model/item.ts';
 import type { Build, When } from '../../model/when.ts';
+import type { Span } from '../../source/span.ts';
 import { actionRule, targetKinds } from '../actions.ts';
 import { findTarget, whensOfTarget } from '../target.ts';
-import { actionsOf, placedIn, provesOf, stepWhens } from '../walk.ts';
+import { actionsOf, placedIn, stepWhens } from '../walk.ts';
 import { holds, whenKey } from '../when.ts';
 import { type Lot, lotsOf } from './lot.ts';
 import { everyPlan, type MembersOf, membership, noPlan, type PlanSet, plansWhere } from './plan-set.ts';
@@ -23,8 +25,8 @@ export interface Scene {
   readonly step: Step | null;
   /** The plans in which it is done. */
   readonly set: PlanSet;
-  /** Conditions and measures that the step asks for. */
-  readonly needs: readonly Lot[];
+  /** Conditions and measures that it asks for, and where. */
+  readonly needs: readonly { readonly lot: Lot; readonly at: Span }[];
   readonly moves: readonly Move[];
 }
 
@@ -53,8 +55,8 @@ export function scriptOf(guide: Guide, builds: readonly Build[]): Script {
   const byId = new Map<string, Lot[]>();
   for (const one of lots) byId.set(one.id, [...(byId.get(one.id) ?? []), one]);
   const setOf = planSets(builds);
-  const needsOf = (refs: readonly { readonly value: string }[]) =>
-    refs.flatMap((ref) => byId.get(ref.value) ?? []);
+  const needsOf = (refs: readonly Ref[]) =>
+    refs.flatMap(({ value, at }) => (byId.get(value) ?? []).map((lot) => ({ lot, at })));
   let sound = true;
   const movesOf = (step: Step | null, placed: ReturnType<typeof actionsOf>): Move[] =>
     passesOf(step).flatMap((pass) =>
@@ -63,29 +65,35 @@ export function scriptOf(guide: Guide, builds: readonly Build[]): Script {
           sound = false;
           return [];
         }
-        const targets = byId.get(node.target.value) ?? [];
-        const here = targets.filter((lot) => pass === null || lot.side === null || lot.side === pass);
-        return [{ action: node, step, lots: here, set: setOf(whens) }];
+        const lots = (byId.get(node.target.value) ?? []).filter((lot) => isReached(lot, pass, node.verb));
+        return [{ action: node, step, lots, set: setOf(whens) }];
       }),
     );
-  const scenes: Scene[] = guide.sections.flatMap((section) =>
-    section.steps.map((step) => ({
-      step,
-      set: setOf(stepWhens(step)),
-      needs: needsOf(step.needs),
-      moves: movesOf(step, actionsOf(step)),
-    })),
-  );
-  const proved = placedIn(provesOf(guide)).flatMap(({ node, block, whens }) =>
-    node.type === 'action' && node.verb === 'measure' ? [{ node, block, whens }] : [],
-  );
-  const proving: Scene = { step: null, set: setOf([]), needs: [], moves: movesOf(null, proved) };
-  const lotNeeds = lots.map(({ item }) => (item ? needsOf(item.needs) : []));
+  const sceneOf = (step: Step): Scene => ({
+    step,
+    set: setOf(stepWhens(step)),
+    needs: needsOf(step.needs),
+    moves: movesOf(step, actionsOf(step)),
+  });
+  /** What a proof within a step measures is done with the step; what it needs is asked for all the same. */
+  const proofOf = (step: Step | null) => (block: Block) => {
+    if (block.type !== 'prove') return [];
+    const measured = placedIn(step ? [] : [block]).flatMap(({ node, block, whens }) =>
+      node.type === 'action' && node.verb === 'measure' ? [{ node, block, whens }] : [],
+    );
+    const whens = [...(step ? stepWhens(step) : []), ...(block.when ? [block.when.value] : [])];
+    return [{ step: null, set: setOf(whens), needs: needsOf(block.needs), moves: movesOf(null, measured) }];
+  };
+  const scenes: Scene[] = guide.sections.flatMap((section) => [
+    ...section.intro.flatMap(proofOf(null)),
+    ...section.steps.flatMap((step) => [sceneOf(step), ...step.blocks.flatMap(proofOf(step))]),
+  ]);
+  const lotNeeds = lots.map(({ item }) => (item ? needsOf(item.needs).map(({ lot }) => lot) : []));
   return {
     plans: builds.length,
     membersOf: membership(builds.length),
     lots,
-    scenes: [...scenes, proving],
+    scenes,
     lotSets: lots.map(({ id }) => {
       const target = findTarget(guide, id);
       return setOf(target ? whensOfTarget(guide, target).map(({ value }) => value) : []);
@@ -96,9 +104,18 @@ export function scriptOf(guide: Guide, builds: readonly Build[]): Script {
         : noPlan,
     ),
     lotNeeds,
-    needed: new Set([...scenes.map((scene) => scene.needs), ...lotNeeds].flat()),
+    needed: new Set([...scenes.map((scene) => scene.needs.map(({ lot }) => lot)), ...lotNeeds].flat()),
     sound,
   };
+}
+
+/**
+ * Whether an action reaches a lot on a pass over one side, or over all. What is put on for a while is put on
+ * there, and comes off from wherever it is.
+ */
+function isReached({ item, side }: Lot, pass: 'left' | 'right' | null, verb: Verb): boolean {
+  if (item?.kind === 'supply' && verb === 'apply') return !item.temporary || side === pass;
+  return pass === null || side === null || side === pass;
 }
 
 /** A step that is done on each side is played on the left, then on the right. */

@@ -4,7 +4,7 @@ import type { StateName } from '../../model/violation.ts';
 import { isFixing } from '../actions.ts';
 import { toolsOf } from '../uses.ts';
 import { addTo } from './bench.ts';
-import type { Ledger } from './ledger.ts';
+import { type Ledger, replacedIn } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { isInPlace } from './next-state.ts';
 import type { Change } from './play.ts';
@@ -21,6 +21,8 @@ interface Fate {
   readonly lot: Lot;
   readonly changes: readonly Change[];
   readonly end: StateName;
+  /** Whether another is in its place. */
+  readonly replaced: boolean;
 }
 
 /** The sheets of every plan. Plans in which all counted things fare alike share theirs. */
@@ -29,7 +31,10 @@ export function sheetsOf(changes: readonly Change[], ledger: Ledger): (plan: num
   const lots = ledger.script.lots.filter(({ item }) => isOfVehicle(item) || item?.kind === 'kit');
   const counted = new Set(lots);
   const own = changes.filter(({ lot }) => counted.has(lot));
-  const cells = lots.flatMap((lot) => ledger.cells[lot.index] ?? []);
+  // Also what replaces a counted thing decides how that is accounted for.
+  const cells = ledger.script.lots
+    .filter((lot) => counted.has(lot) || lot.replaces.length > 0)
+    .flatMap((lot) => ledger.cells[lot.index] ?? []);
   const sets = [...new Set([...own, ...cells].map(({ set }) => set))].map(membersOf);
   const known = new Map<string, Sheets>();
   return (plan) => {
@@ -60,7 +65,9 @@ function fatesIn(
   }
   return lots.flatMap((lot) => {
     const cell = (ledger.cells[lot.index] ?? []).find(({ set }) => membersOf(set)[plan]);
-    return cell ? [{ lot, changes: byLot.get(lot) ?? [], end: cell.state }] : [];
+    if (!cell) return [];
+    const replaced = membersOf(replacedIn(lot, cell.set, ledger))[plan] ?? false;
+    return [{ lot, changes: byLot.get(lot) ?? [], end: cell.state, replaced }];
   });
 }
 
@@ -103,6 +110,10 @@ function countSheetOf(fates: readonly Fate[]): readonly CountLine[] {
       back: countIn(isInPlace) - fitted,
       discarded: countIn((end) => end === 'discarded'),
       handedOver: countIn((end) => end === 'given to the owner'),
+      replaced: all.reduce(
+        (sum, { lot, end, replaced }) => sum + (end === 'off' && replaced ? lot.count : 0),
+        0,
+      ),
       spare: all.reduce((sum, fate) => sum + spareOf(fate), 0),
     };
   });

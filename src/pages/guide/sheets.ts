@@ -56,10 +56,11 @@ function countRows(context: GuideContext): readonly CountRow[] {
   }));
 }
 
-function elsewhereWords({ discarded, handedOver, spare }: CountLine): string {
+function elsewhereWords({ discarded, handedOver, replaced, spare }: CountLine): string {
   const parts = [
     discarded > 0 ? `${discarded} discarded` : null,
     handedOver > 0 ? `${handedOver} to the owner` : null,
+    replaced > 0 ? `${replaced} replaced` : null,
     spare > 0 ? `${spare} spare` : null,
   ];
   return parts.filter((part) => part !== null).join(', ');

@@ -67,7 +67,7 @@ function blockOf(place: Place, text: string): Block {
     case 'message':
       return { type: 'message', word: 'warning', hazard: [], body, when: null, at: nowhere };
     case 'prove':
-      return { type: 'prove', title: [], body, when: null, at: nowhere };
+      return { type: 'prove', needs: [], time: null, title: [], body, when: null, at: nowhere };
     case 'figure':
       return {
         type: 'figure',

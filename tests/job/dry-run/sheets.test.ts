@@ -82,6 +82,7 @@ describe('the sheets', () => {
       back: 6,
       discarded: 0,
       handedOver: 0,
+      replaced: 0,
       spare: 0,
     });
     expect(line('bolt')).toMatchObject({ out: 2, back: 0, discarded: 2 });
@@ -89,8 +90,8 @@ describe('the sheets', () => {
   });
 
   it('balance: what came out went back, was discarded, was given away or is spare', () => {
-    for (const { out, back, discarded, handedOver, spare } of plan.countSheet) {
-      expect(back + discarded + handedOver + spare).toBe(out);
+    for (const { out, back, discarded, handedOver, replaced, spare } of plan.countSheet) {
+      expect(back + discarded + handedOver + replaced + spare).toBe(out);
     }
   });
 
