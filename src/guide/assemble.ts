@@ -99,7 +99,15 @@ export function assemble(document: Document, scope: Scope): Draft {
     else if (node.form === 'leaf') addLeaf(node);
     else addContainer(node);
   }
-  return { items: declared, templates, nones, opening, sections, footnotes: scope.prose(document.footnotes) };
+  return {
+    items: declared,
+    left: [],
+    templates,
+    nones,
+    opening,
+    sections,
+    footnotes: scope.prose(document.footnotes),
+  };
 }
 
 function openedBy(heading: Heading, scope: Scope): OpenSection {

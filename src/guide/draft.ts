@@ -16,6 +16,8 @@ export interface DeclaredTemplate {
 /** A file as assembled: steps found, procedures and reversals still to be worked out. */
 export interface Draft {
   readonly items: readonly Item[];
+  /** What only those steps of placed procedures name that a placement left out. */
+  readonly left: readonly Item[];
   readonly templates: readonly DeclaredTemplate[];
   readonly nones: readonly None[];
   readonly opening: readonly Block[];

@@ -6,6 +6,7 @@ import { idDoubled } from './rules/id-doubled.ts';
 import { optionDoubled } from './rules/option-doubled.ts';
 import { procedureLoop } from './rules/procedure-loop.ts';
 import { procedureOption } from './rules/procedure-option.ts';
+import { procedurePlacedTwice } from './rules/procedure-placed-twice.ts';
 import { procedureStepUnknown } from './rules/procedure-step-unknown.ts';
 import { procedureUnknown } from './rules/procedure-unknown.ts';
 import { reverseDoubled } from './rules/reverse-doubled.ts';
@@ -30,6 +31,7 @@ export const guideRules: readonly RuleCard[] = [
   optionDoubled,
   procedureLoop,
   procedureOption,
+  procedurePlacedTwice,
   procedureStepUnknown,
   procedureUnknown,
   reverseDoubled,

@@ -16,6 +16,7 @@ import { optionPassing } from './pass-options.ts';
 import { placedReport } from './placed-report.ts';
 import { readProcedure } from './read-procedure.ts';
 import { procedureLoop } from './rules/procedure-loop.ts';
+import { procedurePlacedTwice } from './rules/procedure-placed-twice.ts';
 import { procedureStepUnknown } from './rules/procedure-step-unknown.ts';
 import { procedureUnknown } from './rules/procedure-unknown.ts';
 
@@ -39,16 +40,18 @@ export interface Placed {
 /** What one procedure brings to the place where it stands. */
 interface Fragment {
   readonly items: readonly Item[];
+  readonly left: readonly Item[];
   readonly templates: readonly DeclaredTemplate[];
   readonly nones: readonly None[];
   readonly entries: readonly Entry[];
 }
 
-const nothing: Fragment = { items: [], templates: [], nones: [], entries: [] };
+const nothing: Fragment = { items: [], left: [], templates: [], nones: [], entries: [] };
 
 /** Spells out every procedure that a draft places, and those that these place in turn. */
 export function placeProcedures(draft: Draft, placing: Placing): Placed {
   const brought = new Map<string, readonly string[]>();
+  const placedAt = new Map<string, ProcedurePlace>();
   const fragments: Fragment[] = [];
   const sections = draft.sections.map(
     (section): DraftSection => ({
@@ -57,11 +60,11 @@ export function placeProcedures(draft: Draft, placing: Placing): Placed {
         if (isStep(entry) || entry.type !== 'procedure') return [entry];
         const fragment = readFragment(entry, placing);
         fragments.push(fragment);
-        brought.set(
-          entry.id?.value ?? entry.of.value,
-          fragment.entries.flatMap((one) => (isStep(one) ? [one.id] : [])),
-        );
-        return fragment.entries;
+        const entries = newEntries(fragment.entries, entry, placedAt, placing.report);
+        const place = entry.id?.value ?? entry.of.value;
+        const ids = entries.flatMap((one) => (isStep(one) ? [one.id] : []));
+        brought.set(place, [...(brought.get(place) ?? []), ...ids]);
+        return entries;
       }),
     }),
   );
@@ -71,10 +74,38 @@ export function placeProcedures(draft: Draft, placing: Placing): Placed {
       ...draft,
       sections,
       items: [...draft.items, ...fragments.flatMap(({ items }) => items)],
+      left: [...draft.left, ...fragments.flatMap(({ left }) => left)],
       templates: [...draft.templates, ...fragments.flatMap(({ templates }) => templates)],
       nones: [...draft.nones, ...fragments.flatMap(({ nones }) => nones)],
     },
   };
+}
+
+/** The steps that no earlier placement brought under the same name; the others are told once, at this placement. */
+function newEntries(
+  entries: readonly Entry[],
+  place: ProcedurePlace,
+  placedAt: Map<string, ProcedurePlace>,
+  report: Report,
+): readonly Entry[] {
+  const keyOf = (step: Step) => `${step.id}\n${step.idAt.file}\n${step.idAt.start}`;
+  const again = entries.filter(isStep).filter((step) => placedAt.has(keyOf(step)));
+  const [first] = again;
+  const earlier = first && placedAt.get(keyOf(first));
+  if (first && earlier) {
+    const which =
+      again.length === 1
+        ? `the step "${first.titleText}" is`
+        : `${again.length} steps of ${place.of.value} are`;
+    const message = `${which} placed a second time; give this placement a prefix= of its own, or leave out with except= what is done already`;
+    report(
+      finding(procedurePlacedTwice, place.at, message, {
+        notes: [{ message: 'first placed here', at: earlier.at }],
+      }),
+    );
+  }
+  for (const step of entries.filter(isStep)) if (!placedAt.has(keyOf(step))) placedAt.set(keyOf(step), place);
+  return entries.filter((entry) => !isStep(entry) || !again.includes(entry));
 }
 
 function readFragment(place: ProcedurePlace, placing: Placing): Fragment {
@@ -122,24 +153,28 @@ function adapted(draft: Draft, place: ProcedurePlace, pass: (when: When) => When
   const dropped = all.filter((entry) => !kept.includes(entry));
   const spare = itemsOfSteps(dropped.filter(isStep), draft.items);
   const used = itemsOfSteps(kept.filter(isStep), draft.items);
-  const items = draft.items.filter((item) => !spare.has(item.id) || used.has(item.id));
+  const isLeft = (item: Item) => spare.has(item.id) && !used.has(item.id);
   const narrowed = <T extends { readonly when: Written<When> | null }>(one: T): T => ({
     ...one,
     when: both(one.when, place.when),
   });
   return {
-    items: items.map((item) => narrowed(adaptItem(item, by))),
+    items: draft.items.filter((item) => !isLeft(item)).map((item) => narrowed(adaptItem(item, by))),
+    left: [...draft.items.filter(isLeft), ...draft.left].map((item) => narrowed(adaptItem(item, by))),
     templates: draft.templates.map((template) => adaptTemplate(template, by)),
     nones: [],
     entries: kept.map((entry) => (isStep(entry) ? narrowed(adaptStep(entry, by)) : entry)),
   };
 }
 
-/** The prefix keeps two placements apart; tools and protective equipment are the shop's and stay as they are. */
+/**
+ * The prefix keeps two placements apart. Tools and protective equipment are the shop's, and what the platform
+ * declares is one thing whatever the prefix: these stay as they are.
+ */
 function adaptation(draft: Draft, { prefix }: ProcedurePlace, when: (when: When) => When): Adaptation {
   if (prefix === null) return { item: (id) => id, step: (id) => id, when };
   const own = new Set([
-    ...draft.items.flatMap((item) => (item.kind === 'tool' || item.kind === 'wear' ? [] : [item.id])),
+    ...[...draft.items, ...draft.left].flatMap((item) => (isShared(item) ? [] : [item.id])),
     ...draft.templates.flatMap(({ template }) => [
       template.id,
       ...[...template.holes, ...template.slots, ...template.patterns].flatMap(({ id }) => id ?? []),
@@ -148,6 +183,10 @@ function adaptation(draft: Draft, { prefix }: ProcedurePlace, when: (when: When)
   const steps = new Set(stepIds(draft.sections));
   const renamed = (ids: ReadonlySet<string>) => (id: string) => (ids.has(id) ? `${prefix}-${id}` : id);
   return { item: renamed(own), step: renamed(steps), when };
+}
+
+function isShared(item: Item): boolean {
+  return item.kind === 'tool' || item.kind === 'wear' || (item.kind === 'part' && item.fromPlatform);
 }
 
 function stepIds(sections: readonly DraftSection[]): readonly string[] {

@@ -12,6 +12,7 @@ import { expandReversals } from './expand-reversals.ts';
 import { factsOf } from './facts.ts';
 import { finishTemplate } from './finish-template.ts';
 import { guideSchema, readFrontMatter, written } from './front-matter.ts';
+import { withLeftOut } from './left-out.ts';
 import { directiveNames } from './names.ts';
 import { joinBuilds, readOptions } from './options.ts';
 import { placeProcedures } from './place-procedures.ts';
@@ -41,7 +42,7 @@ export function readGuide(source: SourceFile, context: GuideContext, report: Rep
     origins: [],
     report,
   });
-  const { items: declared, templates } = uniqueIds(draft, report);
+  const { items: declared, templates } = uniqueIds(withLeftOut(draft), report);
   const items = tellApart(declared);
   const templateById = new Map(templates.map(({ template }) => [template.id, template]));
   const sections = expandReversals(draft.sections, { brought, items, templates: templateById, report });

@@ -1,5 +1,7 @@
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
+import { whenKey } from '../job/when.ts';
+import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
 import type { Span } from '../source/span.ts';
 import type { DeclaredTemplate, Draft } from './draft.ts';
@@ -18,10 +20,16 @@ export function uniqueIds(
   const items = new Map<string, Item>();
   for (const item of draft.items) {
     const earlier = items.get(item.id);
-    if (earlier && sameThing(earlier, item)) continue;
-    if (things.claim(item.id, item.idAt)) items.set(item.id, item);
+    if (earlier && sameThing(earlier, item)) items.set(item.id, joined(earlier, item));
+    else if (things.claim(item.id, item.idAt)) items.set(item.id, item);
   }
-  const templates = draft.templates.filter(({ template, idAt }) => things.claim(template.id, idAt));
+  // Two placements of one procedure bring its templates once.
+  const drawn = draft.templates.filter(
+    ({ template, idAt }, index) =>
+      draft.templates.findIndex((one) => one.template.id === template.id && isSamePlace(one.idAt, idAt)) ===
+      index,
+  );
+  const templates = drawn.filter(({ template, idAt }) => things.claim(template.id, idAt));
   for (const { template } of templates) {
     for (const { id, at } of [...template.holes, ...template.slots, ...template.patterns]) {
       if (id !== null) things.claim(id, at);
@@ -38,11 +46,39 @@ function asFastener(item: Item, items: ReadonlyMap<string, Item>): Item {
   return old?.kind === 'fastener' ? { ...item, isFastener: true } : item;
 }
 
-/** A crib tool, or a part that the platform declares, may be named by a guide and by a procedure that it places. */
+/**
+ * A crib tool, or a part that the platform declares, may be named by a guide and by a procedure that it places;
+ * two placements of one procedure share what it declares.
+ */
 function sameThing(a: Item, b: Item): boolean {
   if (a.kind !== b.kind || a.origins.length + b.origins.length === 0) return false;
+  if (isSamePlace(a.idAt, b.idAt)) return true;
   if (a.kind === 'tool' || a.kind === 'wear') return a.noun.label === b.noun.label;
   return a.kind === 'part' && b.kind === 'part' && a.fromPlatform && b.fromPlatform;
+}
+
+function isSamePlace(a: Span, b: Span): boolean {
+  return a.file === b.file && a.start === b.start;
+}
+
+/** One thing with all that is said of it in two places: it is there where either is. */
+function joined(a: Item, b: Item): Item {
+  const also = (some: readonly Ref[], more: readonly Ref[]) => [
+    ...some,
+    ...more.filter(({ value }) => !some.some((one) => one.value === value)),
+  ];
+  const when =
+    a.when && b.when && whenKey(a.when.value) !== whenKey(b.when.value)
+      ? { value: { kind: 'or' as const, of: [a.when.value, b.when.value], at: a.when.at }, at: a.when.at }
+      : a.when && b.when;
+  return {
+    ...a,
+    when,
+    needs: also(a.needs, b.needs),
+    work: a.work ?? b.work,
+    immobile: a.immobile || b.immobile,
+    ...('covers' in a && 'covers' in b ? { covers: also(a.covers, b.covers) } : {}),
+  };
 }
 
 function claimPlaces(draft: Draft, report: Report): void {

@@ -54,12 +54,12 @@ describe('a placed procedure', () => {
 
   it('under a prefix renames what it brings, but not the tools of the shop', () => {
     const { guide } = place('options="plugs=fog" prefix=left');
-    expect([...(guide?.items.keys() ?? [])]).toEqual(['lever', 'left-cover', 'left-clip', 'left-plug']);
+    expect([...(guide?.items.keys() ?? [])]).toEqual(['lever', 'cover', 'left-clip', 'left-plug']);
     const actions = guide?.sections[0]?.steps.flatMap(({ blocks }) =>
       blocks.flatMap(prosesOf).flatMap((prose) => inlinesOf(prose).map(({ node }) => node.target.value)),
     );
-    expect(actions).toEqual(['left-clip', 'left-plug', 'left-cover']);
-    expect(guide?.items.get('left-clip')).toMatchObject({ holds: [{ value: 'left-cover' }] });
+    expect(actions).toEqual(['left-clip', 'left-plug', 'cover']);
+    expect(guide?.items.get('left-clip')).toMatchObject({ holds: [{ value: 'cover' }] });
   });
 
   it('may stand under a condition, which narrows all that it brings', () => {
