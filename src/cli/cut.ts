@@ -104,7 +104,7 @@ function reportFaults(
 
 /** What is written of a side: all of it, or, for one printer, its sheets alone. */
 function filesOf({ files }: DrawnSide, { correction }: CutContext): DrawnSide['files'] {
-  return correction ? files.filter(({ name }) => name.endsWith('.pdf')) : files;
+  return correction ? files.filter(({ format }) => format === 'pdf') : files;
 }
 
 async function writeSides(sides: readonly DrawnSide[], folder: string, context: CutContext): Promise<void> {
@@ -116,10 +116,7 @@ async function writeSides(sides: readonly DrawnSide[], folder: string, context: 
 
 function linesOf(side: DrawnSide, context: CutContext): string {
   return filesOf(side, context)
-    .map(({ name }) => {
-      const plan = side.plans.find(({ paper }) => new RegExp(`-${paper}(-corrected)?\\.pdf$`).test(name));
-      return `  ${name}${plan ? `, ${sheetWords(plan).detail}` : ''}\n`;
-    })
+    .map(({ name, plan }) => `  ${name}${plan ? `, ${sheetWords(plan).detail}` : ''}\n`)
     .join('');
 }
 

@@ -17,8 +17,12 @@ import { LETTERS_MISSING, SHEETS_TOO_MANY } from './shape/rules.ts';
 import { MOST_SHEETS } from './sheet/sheet-count.ts';
 import { drawSheets } from './sheet/sheets.ts';
 
-/** A file to be written: its name has no folder. */
-export interface CutFile {
+/** A file to be written: its name has no folder. Sheets come with their plan, a drawing for a machine has none. */
+export type CutFile =
+  | (NamedBytes & { readonly format: 'pdf'; readonly plan: SheetPlan })
+  | (NamedBytes & { readonly format: 'svg' | 'dxf'; readonly plan: null });
+
+interface NamedBytes {
   readonly name: string;
   readonly bytes: Uint8Array;
 }
@@ -109,12 +113,12 @@ async function drawSide(
       .join(', ');
     const suffix = context.correction ? '-corrected' : '';
     const bytes = await writePdf(drawn.sheets, context.fonts, title, context.correction);
-    files.push({ name: `${stem}-${paper}${suffix}.pdf`, bytes });
+    files.push({ name: `${stem}-${paper}${suffix}.pdf`, bytes, format: 'pdf', plan: drawn.plan });
   }
   const whole = wholeDrawing(resolved, context.metrics);
   const text = new TextEncoder();
-  files.push({ name: `${stem}.svg`, bytes: text.encode(writeSvg(whole)) });
-  files.push({ name: `${stem}.dxf`, bytes: text.encode(writeDxf(whole)) });
+  files.push({ name: `${stem}.svg`, bytes: text.encode(writeSvg(whole)), format: 'svg', plan: null });
+  files.push({ name: `${stem}.dxf`, bytes: text.encode(writeDxf(whole)), format: 'dxf', plan: null });
   return {
     side: resolved.side,
     face: resolved.face,

@@ -15,6 +15,12 @@ export interface Suggestion {
   readonly text: string;
 }
 
+/**
+ * What nobody knows of a guide because of a fault, besides the line that the fault is on: which build has what, or
+ * what a placed procedure brings.
+ */
+export type Cost = 'condition' | 'procedure';
+
 /** One fault in what an author wrote. */
 export interface Finding {
   /** The rule's name: kebab-case, `thing-problem`. */
@@ -25,6 +31,8 @@ export interface Finding {
   readonly at: Span;
   readonly notes: readonly Note[];
   readonly suggestion?: Suggestion;
+  /** For the stages after this one, which stay silent about what is lost; it is not printed. */
+  readonly costs?: Cost;
 }
 
 /** Orders findings by file, place and code, so that every run prints them alike. */

@@ -1,5 +1,5 @@
 import type { Span } from '../source/span.ts';
-import type { Finding, Note, Severity, Suggestion } from './finding.ts';
+import type { Cost, Finding, Note, Severity, Suggestion } from './finding.ts';
 
 /**
  * What an example of a rule is made of: the body of a guide (the test's driver puts ordinary front matter
@@ -20,15 +20,22 @@ export interface RuleCard {
   readonly why: string;
   readonly bad: RuleExample;
   readonly good: RuleExample;
+  /** What each fault of this rule costs the guide. */
+  readonly costs?: Cost;
 }
 
-/** Makes a finding of a rule, with the code and severity of its card. */
+/** Makes a finding of a rule, with the code and severity of its card, and what the card or this fault costs. */
 export function finding(
   card: RuleCard,
   at: Span,
   message: string,
-  extra: { readonly notes?: readonly Note[]; readonly suggestion?: Suggestion | undefined } = {},
+  extra: {
+    readonly notes?: readonly Note[];
+    readonly suggestion?: Suggestion | undefined;
+    readonly costs?: Cost | undefined;
+  } = {},
 ): Finding {
+  const costs = extra.costs ?? card.costs;
   return {
     code: card.code,
     severity: card.severity,
@@ -36,5 +43,6 @@ export function finding(
     at,
     notes: extra.notes ?? [],
     ...(extra.suggestion ? { suggestion: extra.suggestion } : {}),
+    ...(costs ? { costs } : {}),
   };
 }

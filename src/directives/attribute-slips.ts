@@ -17,7 +17,7 @@ export function strayComma({ value, valueAt }: Attribute, type: AttributeType<un
   if (!value?.endsWith(',') || !type.read(value.slice(0, -1), valueAt).ok) return null;
   const at = { ...valueAt, start: valueAt.end - 1 };
   const message = 'attributes are separated by spaces, not by commas';
-  return finding(attributeValue, at, message, { suggestion: { at, text: '' } });
+  return finding(attributeValue, at, message, { suggestion: { at, text: '' }, costs: type.costs });
 }
 
 /** `{cover count=2}`: an id without its sign. */
@@ -45,16 +45,18 @@ export function unknownAttribute(spec: Described, attribute: Attribute) {
       attributeUnknown,
       attribute.nameAt,
       `a value follows "${name}" with = and not with a colon`,
-      { suggestion },
+      { suggestion, costs: spec.attributes[name]?.costs },
     );
   }
   const likely = nearest(attribute.name, names)[0];
+  // It may have been meant for one that the directive cannot do without.
+  const costs = Object.values(spec.attributes).find((type) => type.required && type.costs)?.costs;
   return finding(
     attributeUnknown,
     attribute.nameAt,
     `"${attribute.name}" is not an attribute of ${spec.name}`,
     likely
-      ? { suggestion: { at: attribute.nameAt, text: likely } }
-      : { notes: [{ message: `${spec.name} takes ${names.join(', ')}` }] },
+      ? { suggestion: { at: attribute.nameAt, text: likely }, costs }
+      : { notes: [{ message: `${spec.name} takes ${names.join(', ')}` }], costs },
   );
 }

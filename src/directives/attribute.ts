@@ -1,3 +1,4 @@
+import type { Cost } from '../diagnostics/finding.ts';
 import type { Span } from '../source/span.ts';
 
 /** A value read from an attribute, or why it cannot be read. */
@@ -21,6 +22,8 @@ export interface AttributeType<T> {
   readonly flag?: boolean;
   /** Without it, the directive means nothing. */
   readonly required?: boolean;
+  /** What nobody knows of a guide where the value cannot be read. */
+  readonly costs?: Cost;
   readonly read: (text: string, at: Span) => Reading<T>;
 }
 

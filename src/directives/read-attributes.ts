@@ -69,7 +69,7 @@ function readValue(
   }
   if (attribute.value === null) {
     const message = `"${attribute.name}" on this ${spec.name} needs a value: ${type.expects}`;
-    report(finding(attributeValue, attribute.nameAt, message));
+    report(finding(attributeValue, attribute.nameAt, message, { costs: type.costs }));
     return null;
   }
   const reading = type.read(attribute.value, attribute.valueAt);
@@ -81,7 +81,9 @@ function readValue(
   }
   const at = reading.at ?? attribute.valueAt;
   const suggestion = reading.suggestion === undefined ? undefined : { at, text: reading.suggestion };
-  report(finding(attributeValue, at, `${attribute.name}: ${reading.message}`, { suggestion }));
+  report(
+    finding(attributeValue, at, `${attribute.name}: ${reading.message}`, { suggestion, costs: type.costs }),
+  );
   return null;
 }
 
@@ -100,7 +102,7 @@ function reportMissing(spec: Described, found: Directive, bare: Attribute | unde
     }
     const id = idLike(found.labelText) ?? 'trim-lever';
     const what = name === 'id' ? `an id, as in {#${id}}` : `"${name}": ${type.expects}`;
-    report(finding(attributeMissing, found.nameAt, `this ${spec.name} lacks ${what}`));
+    report(finding(attributeMissing, found.nameAt, `this ${spec.name} lacks ${what}`, { costs: type.costs }));
   }
 }
 

@@ -16,6 +16,7 @@ interface Token {
  */
 export const when: AttributeType<When> = {
   expects: 'a condition on the build, as in `fog and not lamps is led`',
+  costs: 'condition',
   read: parseWhen,
 };
 

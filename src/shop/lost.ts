@@ -3,7 +3,6 @@ import type { Finding } from '../diagnostics/finding.ts';
 import { idLike } from '../directives/attribute-types.ts';
 import { cutTemplate } from '../directives/cut-template.ts';
 import { directives } from '../directives/index.ts';
-import { conditionUnreadable } from '../guide/rules/condition-unreadable.ts';
 import type { Guide } from '../model/guide.ts';
 import { lineColumn, lineText, type Sources } from '../source/source-file.ts';
 
@@ -33,12 +32,11 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
   const nameless = new Set<'thing' | 'place'>();
   const wanted = idsNamed(guide);
   let conditions = false;
-  for (const { code, at, message, suggestion } of errors) {
+  for (const { at, suggestion, costs } of errors) {
     const source = sources.get(at.file);
     if (!source) continue;
-    conditions ||=
-      code === conditionUnreadable.code || /^when: | lacks "when"|attribute of where$/.test(message);
-    if (code.startsWith('procedure-') || !broughtFrom(at.file, guide)) declarations.add('procedure');
+    conditions ||= costs === 'condition';
+    if (costs === 'procedure' || !broughtFrom(at.file, guide)) declarations.add('procedure');
     if (suggestion) ids.add(suggestion.text.replace(/^ *\{?#|\}$/g, ''));
     // What was meant for another list is missing there.
     if (suggestion && withId.has(suggestion.text)) declarations.add(suggestion.text);

@@ -71,30 +71,31 @@ export function sheetIdentity({ guide, job }: PublishedGuide) {
   };
 }
 
-function filesOfSide({ shown, side, files, plans }: Drawn): readonly TemplateFile[] {
-  return files.map(({ name }) => {
-    const plan = plans.find(({ paper }) => name.endsWith(`-${paper}.pdf`));
-    const words = plan ? sheetWords(plan) : drawingWords(name);
+function filesOfSide({ shown, side, files }: Drawn): readonly TemplateFile[] {
+  return files.map((file) => {
+    const words = file.plan ? sheetWords(file.plan) : { paper: null, detail: drawingWords[file.format] };
+    const told = (...first: readonly (string | null)[]) =>
+      [...first, sideWords(side), shown.only].filter((part) => part).join(', ');
     return {
       ...shown,
-      href: folder + name,
-      name: [words.name, sideWords(side), shown.only].filter((part) => part).join(', '),
+      href: folder + file.name,
+      name: told(file.format.toUpperCase(), words.paper),
+      sheets: words.paper === null ? null : told(words.paper),
       detail: words.detail,
     };
   });
 }
 
 /** A file of sheets as people tell it from others: paper, and how many sheets there are. */
-export function sheetWords({ paper, pages }: SheetPlan): { readonly name: string; readonly detail: string } {
-  const name = paper === 'single' ? 'PDF, one large sheet' : `PDF, ${PAPERS[paper].title}`;
-  return { name, detail: pages === 1 ? '1 sheet' : `${pages} sheets` };
+export function sheetWords({ paper, pages }: SheetPlan): { readonly paper: string; readonly detail: string } {
+  const name = paper === 'single' ? 'one large sheet' : PAPERS[paper].title;
+  return { paper: name, detail: pages === 1 ? '1 sheet' : `${pages} sheets` };
 }
 
-function drawingWords(name: string): { readonly name: string; readonly detail: string } {
-  return name.endsWith('.dxf')
-    ? { name: 'DXF', detail: 'for CAD or a cutter, in millimetres' }
-    : { name: 'SVG', detail: 'for a plotter or a cutter, in millimetres' };
-}
+const drawingWords = {
+  dxf: 'for CAD or a cutter, in millimetres',
+  svg: 'for a plotter or a cutter, in millimetres',
+};
 
 function sideWords(side: DrawnSide['side']): string | null {
   if (side === null) return null;

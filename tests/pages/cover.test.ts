@@ -85,14 +85,15 @@ describe('the cover of a print', () => {
   });
 
   it('lists the sheets of a template on each paper, each drawing for its builds alone', () => {
-    const file = (name: string, plans: string | null) => ({
-      name,
+    const file = (sheets: string | null, plans: string | null) => ({
+      name: 'any words',
+      sheets,
       detail: '2 sheets',
       href: 'x.pdf',
       plans,
       only: null,
     });
-    const files = [file('PDF, A4, with fog lamps', '0'), file('PDF, A4', null), file('DXF', null)];
+    const files = [file('A4, with fog lamps', '0'), file('A4', null), file(null, null)];
     const context = page();
     const shelf = { ...context.shelf, template: () => ({ drawings: [], files, printCheck: null }) };
     const { cover } = guidePage(fixture.guide, fixture.job, { ...context, shelf });

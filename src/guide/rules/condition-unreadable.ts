@@ -3,6 +3,7 @@ import type { RuleCard } from '../../diagnostics/rule-card.ts';
 export const conditionUnreadable: RuleCard = {
   code: 'condition-unreadable',
   severity: 'error',
+  costs: 'condition',
   title: 'A combination that does not exist cannot be read',
   why: 'What a platform rules out is left out of every check. A combination that cannot be read would be checked for nothing, or not at all.',
   bad: {

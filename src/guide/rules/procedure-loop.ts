@@ -3,6 +3,7 @@ import type { RuleCard } from '../../diagnostics/rule-card.ts';
 export const procedureLoop: RuleCard = {
   code: 'procedure-loop',
   severity: 'error',
+  costs: 'procedure',
   title: 'A procedure places itself',
   why: 'A job that contains itself has no end, and no technician could ever finish it.',
   bad: {

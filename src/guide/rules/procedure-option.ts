@@ -3,6 +3,7 @@ import type { RuleCard } from '../../diagnostics/rule-card.ts';
 export const procedureOption: RuleCard = {
   code: 'procedure-option',
   severity: 'error',
+  costs: 'procedure',
   title: 'The options of a procedure and of the guide do not meet',
   why: 'A procedure asks about its own options; the guide says which of its options stands for each of them.',
   bad: {

@@ -3,6 +3,7 @@ import type { RuleCard } from '../../diagnostics/rule-card.ts';
 export const procedureStepUnknown: RuleCard = {
   code: 'procedure-step-unknown',
   severity: 'error',
+  costs: 'procedure',
   title: 'A step is picked or left out that the procedure does not have',
   why: 'A misspelt step would be left out in silence, or kept when it should go.',
   bad: {

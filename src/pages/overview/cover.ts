@@ -38,10 +38,11 @@ export function coverView(guide: Guide, context: GuideContext): CoverView {
     templates: [...guide.templates.values()].map((template) => ({
       ...shownTemplate(template.id, guide, context),
       title: template.title,
-      sheets: context.shelf.template(template.id).files.flatMap(({ name, detail, plans, only }) => {
-        const paper = /^PDF, (.*)$/.exec(name)?.[1];
-        return paper ? [{ text: `${paper}: ${detail}`, plans, only }] : [];
-      }),
+      sheets: context.shelf
+        .template(template.id)
+        .files.flatMap(({ sheets, detail, plans, only }) =>
+          sheets === null ? [] : [{ text: `${sheets}: ${detail}`, plans, only }],
+        ),
     })),
   };
 }

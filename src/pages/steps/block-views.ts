@@ -100,8 +100,10 @@ export interface TemplateCut extends Shown {
 /** A file of a template. */
 export interface TemplateFile extends Shown {
   readonly href: string;
-  /** Tells its builds too, where it is for some alone. */
+  /** Format, paper, side, and its builds where it is for some alone: "PDF, A4, left side". */
   readonly name: string;
+  /** The same of a file of sheets without its format; `null` where it is a drawing for a machine. */
+  readonly sheets: string | null;
   readonly detail: string;
 }
 
