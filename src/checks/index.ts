@@ -30,6 +30,7 @@ export { betweenRules, type GuideFacts, guideFacts } from './between/index.ts';
 export { platformAnchors } from './links.ts';
 export { idsMeant, idsNamed } from './references.ts';
 export type { BetweenRule, Lost, Page, PageRule, Rule, Subject } from './rule.ts';
+export { notChecked } from './trade/not-checked.ts';
 
 const textRules: readonly Rule[] = [
   actionUnplayed,

@@ -1,15 +1,15 @@
 import { significant } from '../units/format.ts';
 import type { Base, Millimetres } from '../units/quantity.ts';
-import { type Ampacity, ampacity, voltageDrop, type Wire } from './wire.ts';
+import { ampacity, voltageDrop, type Wire } from './wire.ts';
 
-/** A supply circuit as the author states it. */
+/** A supply circuit as far as the author states it. */
 export interface CircuitFacts {
-  readonly load: Base<'current'>;
+  readonly load: Base<'current'> | null;
   /** From the source to the load, one way. */
-  readonly length: Millimetres;
-  readonly wire: Wire;
-  readonly fuse: Base<'current'>;
-  readonly voltage: Base<'voltage'>;
+  readonly length: Millimetres | null;
+  readonly wire: Wire | null;
+  readonly fuse: Base<'current'> | null;
+  readonly voltage: Base<'voltage'> | null;
 }
 
 /** A fault of a circuit, in a technician's words, without a closing full stop. */
@@ -25,39 +25,23 @@ export interface CircuitFault {
   readonly message: string;
 }
 
-/** What a circuit comes to. */
-export interface CircuitJudgement {
-  readonly drop: Base<'voltage'>;
-  /** Of the supply's voltage. */
-  readonly dropShare: number;
-  /** Undefined where no table here holds the wire: its maker's data decide. */
-  readonly ampacity: Ampacity | undefined;
-  readonly faults: readonly CircuitFault[];
+/**
+ * Judges what of a circuit is stated: the fuse lies between the load and what the wire may carry, and the voltage
+ * arrives.
+ */
+export function judgeCircuit(circuit: CircuitFacts): readonly CircuitFault[] {
+  return [...wireFaults(circuit), ...fuseFaults(circuit), ...dropFaults(circuit)];
 }
 
-/** Judges a circuit: the fuse lies between the load and what the wire may carry, and the voltage arrives. */
-export function judgeCircuit(circuit: CircuitFacts): CircuitJudgement {
-  const drop = voltageDrop(circuit.load, circuit.length, circuit.wire);
-  return {
-    drop,
-    dropShare: drop / circuit.voltage,
-    ampacity: ampacity(circuit.wire),
-    faults: [...wireFaults(circuit), ...fuseFaults(circuit), ...dropFaults(circuit, drop)],
-  };
-}
-
-/** A wire without table is not guessed at. */
 function wireFaults({ load, wire, fuse }: CircuitFacts): readonly CircuitFault[] {
+  if (!wire) return [];
   const carries = ampacity(wire);
-  if (!carries) return [];
-  const limit = carries.reached
-    ? `${wire.size}, which may carry ${carries.current} A`
-    : `${wire.size}, which is thinner than an 18 gauge wire and carries less than its ${carries.current} A`;
+  const limit = `${wire.size}, which may carry ${significant(carries)} A`;
   const faults: CircuitFault[] = [];
-  if (load > carries.current) {
+  if (load !== null && load > carries) {
     faults.push({ kind: 'wire-too-small', message: `the load of ${amperes(load)} is too much for ${limit}` });
   }
-  if (fuse > carries.current) {
+  if (fuse !== null && fuse > carries) {
     faults.push({
       kind: 'fuse-above-wire',
       message: `the ${amperes(fuse)} fuse does not protect ${limit}: the wire burns first`,
@@ -66,19 +50,20 @@ function wireFaults({ load, wire, fuse }: CircuitFacts): readonly CircuitFault[]
   return faults;
 }
 
-/** A fuse carries a lasting load of 80 % of its mark (common practice, no source). */
+/** A fuse carries a lasting load of 80 % of its mark: our own reckoning, as the trade does (no source). */
 const LASTING = 0.8;
 /** Above this, in A, fuses are of other kinds than blades. */
 const GREATEST_BLADE = 40;
 
 function fuseFaults({ load, fuse }: CircuitFacts): readonly CircuitFault[] {
+  if (fuse === null) return [];
   const faults: CircuitFault[] = [];
-  if (fuse < load) {
+  if (load !== null && fuse < load) {
     faults.push({
       kind: 'fuse-below-load',
       message: `the ${amperes(fuse)} fuse blows at the load of ${amperes(load)}`,
     });
-  } else if (load > LASTING * fuse) {
+  } else if (load !== null && load > LASTING * fuse) {
     const message = `the load of ${amperes(load)} is more than 80 % of the ${amperes(fuse)} fuse, which ages and blows`;
     faults.push({ kind: 'fuse-near-load', message });
   }
@@ -96,7 +81,9 @@ function fuseFaults({ load, fuse }: CircuitFacts): readonly CircuitFault[] {
 const NOTICED_DROP = 0.03;
 const GREATEST_DROP = 0.1;
 
-function dropFaults({ voltage }: CircuitFacts, drop: Base<'voltage'>): readonly CircuitFault[] {
+function dropFaults({ load, length, wire, voltage }: CircuitFacts): readonly CircuitFault[] {
+  if (load === null || length === null || wire === null || voltage === null) return [];
+  const drop = voltageDrop(load, length, wire);
   const share = drop / voltage;
   const lost = `${significant(drop)} V of ${significant(voltage)} V (${Math.round(share * 100)} %) is lost in the wire`;
   if (share > GREATEST_DROP)

@@ -122,6 +122,12 @@ export function widthClash(drive: FlatsDrive, thread: Thread, named?: WidthStand
   return `${nobody} ${thread.name} ${nouns[kind]} of ${drive.size}; it is ${listed.join('; ')}`;
 }
 
+/** Whether any standard known here gives the thread a hexagon of this kind, so that a stated one can be judged. */
+export function hasWidthOf(drive: FlatsDrive, { size }: Thread): boolean {
+  const kind = drive.kind === 'twelve-point' ? 'hexagon' : drive.kind;
+  return widthStandards.some((one) => one.kind === kind && one.widths.has(size));
+}
+
 const nouns = {
   hexagon: 'a hexagon',
   'hexagon-socket': 'a hexagon socket',

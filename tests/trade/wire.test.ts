@@ -12,8 +12,8 @@ describe('wire sizes as authors write them', () => {
       '"14 ga" can be AWG or SAE, and an SAE wire holds less copper; write, for example, "2.5 mm²", "14 AWG" or "14 SAE"',
     ],
     [
-      '3 mm²',
-      'no vehicle wire is made 3 mm²; the sizes are 0.35, 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120',
+      '7 mm²',
+      'no vehicle wire is made 7 mm²; the sizes are 0.22, 0.35, 0.5, 0.75, 0.85, 1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 15, 16, 20, 25, 35, 50, 70, 95, 120',
     ],
     ['2,5 mm²', '"2,5 mm²" has a decimal comma; write a decimal point'],
     [

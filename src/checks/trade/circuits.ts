@@ -3,7 +3,7 @@ import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Circuit } from '../../model/item.ts';
 import type { Span } from '../../source/span.ts';
-import { type CircuitFacts, type CircuitFault, judgeCircuit } from '../../trade/circuit.ts';
+import { type CircuitFault, judgeCircuit } from '../../trade/circuit.ts';
 import { deferral } from './deferral.ts';
 
 /** What a circuit has to state before it can be judged, in the order in which an author writes it. */
@@ -14,7 +14,7 @@ export function circuitsOf({ items }: Guide): readonly Circuit[] {
   return [...items.values()].filter((item) => item.kind === 'circuit');
 }
 
-/** Reports the faults of some kinds in every circuit that states all that it is judged by. */
+/** Reports the faults of some kinds in every circuit, as far as what it states can be judged. */
 export function reportCircuits(
   card: RuleCard,
   kinds: readonly CircuitFault['kind'][],
@@ -31,24 +31,17 @@ export function reportCircuits(
   }
 }
 
-function faultsOf(circuit: Circuit): readonly CircuitFault[] {
-  const facts = factsOf(circuit);
-  if (!facts) return [];
-  const { faults } = judgeCircuit(facts);
+function faultsOf({ load, length, wire, fuse, voltage }: Circuit): readonly CircuitFault[] {
+  const faults = judgeCircuit({
+    load: load?.value.base ?? null,
+    length: length?.value.base ?? null,
+    wire: wire?.value ?? null,
+    fuse: fuse?.value.base ?? null,
+    voltage: voltage?.value.base ?? null,
+  });
   // A wire that is too thin for the load is too thin for its fuse as well: one fault.
   const thin = faults.some(({ kind }) => kind === 'wire-too-small');
   return thin ? faults.filter(({ kind }) => kind !== 'fuse-above-wire') : faults;
-}
-
-function factsOf({ load, length, wire, fuse, voltage }: Circuit): CircuitFacts | null {
-  if (!load || !length || !wire || !fuse || !voltage) return null;
-  return {
-    load: load.value.base,
-    length: length.value.base,
-    wire: wire.value,
-    fuse: fuse.value.base,
-    voltage: voltage.value.base,
-  };
 }
 
 function placeOf({ wire, fuse, at }: Circuit, kind: CircuitFault['kind']): Span {

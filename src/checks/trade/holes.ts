@@ -2,7 +2,7 @@ import type { Note } from '../../diagnostics/finding.ts';
 import { type Feature, isFixing } from '../../job/index.ts';
 import { featuresOf } from '../../job/target.ts';
 import type { Guide } from '../../model/guide.ts';
-import type { Fastener, KitItem } from '../../model/item.ts';
+import type { Fastener, Item, KitItem } from '../../model/item.ts';
 import type { Written } from '../../source/span.ts';
 import type { Thread } from '../../trade/thread.ts';
 import { quantityOf } from '../../units/format.ts';
@@ -24,13 +24,15 @@ export function threadedHoles({ templates, items }: Guide): readonly ThreadedHol
   return [...templates.values()].flatMap(featuresOf).flatMap((feature) => {
     const item = feature.for === null ? undefined : items.get(feature.for.value);
     if (!item || !isFixing(item) || !item.thread) return [];
-    const rivetNut = rivetNutWords.test(item.noun.label);
+    const rivetNut = isRivetNut(item);
     return [{ feature, item, thread: item.thread, size: sizeOf(feature), rivetNut }];
   });
 }
 
 /** A rivet nut is known by its name, since a kit item has no type. */
-const rivetNutWords = /\b(?:rivet|insert|blind)[ -]nut/i;
+export function isRivetNut({ noun }: Item): boolean {
+  return /\b(?:rivet|insert|blind)[ -]nut/i.test(noun.label);
+}
 
 /** The diameter of a hole; the width of a slot. */
 export function sizeOf(feature: Feature): Quantity<'length'> {

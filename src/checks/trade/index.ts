@@ -3,6 +3,7 @@ import { circuitIncomplete } from './circuit-incomplete.ts';
 import { circuitMarginal } from './circuit-marginal.ts';
 import { clearanceHoleLarge } from './clearance-hole-large.ts';
 import { clearanceHoleSmall } from './clearance-hole-small.ts';
+import { cutterMissing } from './cutter-missing.ts';
 import { fuseUnsafe } from './fuse-unsafe.ts';
 import { gradeUnknown } from './grade-unknown.ts';
 import { holeBitMismatch } from './hole-bit-mismatch.ts';
@@ -30,6 +31,7 @@ export const tradeRules: readonly Rule[] = [
   circuitMarginal,
   clearanceHoleLarge,
   clearanceHoleSmall,
+  cutterMissing,
   fuseUnsafe,
   gradeUnknown,
   holeBitMismatch,

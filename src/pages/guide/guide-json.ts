@@ -1,3 +1,4 @@
+import { notChecked } from '../../checks/index.ts';
 import { actionWords, findTarget, isCounted, isFixing } from '../../job/index.ts';
 import { actionsOf, type Placed } from '../../job/walk.ts';
 import type { Guide, Step } from '../../model/guide.ts';
@@ -9,6 +10,7 @@ import type { When } from '../../model/when.ts';
 import { writtenDrive } from '../../trade/drives.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { TorquePass } from '../../units/torque.ts';
+import { notCheckedWords } from '../overview/not-checked.ts';
 import type { GuideJson } from './guide-schema.ts';
 
 type ItemJson = GuideJson['items'][number];
@@ -40,6 +42,13 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
       id,
       title: titleText,
       steps: steps.map((step) => stepJson(step, guide, job)),
+    })),
+    notChecked: notChecked(guide).map((one) => ({
+      check: one.check,
+      item: one.item,
+      lacks: one.lacks,
+      text: notCheckedWords(one, guide),
+      when: one.whens.map(whenText),
     })),
     plans: job.plans.map(planJson),
   };

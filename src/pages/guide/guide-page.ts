@@ -50,7 +50,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
     opening: blockViews(guide.opening, context, null),
     picker: pickerView(context),
     cover: coverView(guide, context),
-    glance: glanceRows(context),
+    glance: glanceRows(context, guide),
     untimed: [...untimed].flatMap((id) => stepRef(context, id) ?? []),
     accounted: job.accounted,
     safety: safetyGroups(guide, context),

@@ -177,6 +177,17 @@ export const guideSchema = z
     ),
     items: z.array(item),
     sections: z.array(z.strictObject({ id, title: z.string(), steps: z.array(step) })),
+    notChecked: z
+      .array(
+        z.strictObject({
+          check: z.enum(['torque', 'width', 'hole', 'cut', 'wiring', 'load']),
+          item: id.describe('What it is about: an item, or a template'),
+          lacks: z.string().describe('The fact that is missing'),
+          text: z.string().describe('As printed'),
+          when: z.array(z.string()).describe('Conditions under which it stands'),
+        }),
+      )
+      .describe('What could not be judged, and why'),
     plans: z.array(plan),
   })
   .describe('An install guide with its totals, as Baybook prints it');

@@ -1,13 +1,17 @@
+import { notChecked } from '../../checks/index.ts';
 import { helperWords, secondTechnicianWords } from '../../job/index.ts';
+import type { Guide } from '../../model/guide.ts';
 import type { Plan } from '../../model/job.ts';
 import type { Schedule } from '../../model/schedule.ts';
+import type { When } from '../../model/when.ts';
 import { formatLabour } from '../../trade/labour.ts';
 import { formatEstimate, formatMinutes } from '../../units/estimate.ts';
 import { base } from '../../units/quantity.ts';
 import { type GuideContext, shownStep, stepRef } from '../frame/context.ts';
-import { varying } from '../frame/plans.ts';
+import { always, shownWhen, varying } from '../frame/plans.ts';
 import type { StepRef } from '../frame/shared-views.ts';
 import type { GlanceRow } from '../guide/guide-views.ts';
+import { notCheckedWords } from './not-checked.ts';
 import { averageWords, crewWords } from './schedule.ts';
 
 type TextOf = (plan: Plan) => string | null;
@@ -20,7 +24,7 @@ interface Row {
 }
 
 /** Hands-on time, elapsed time, labour, the second person and waiting, told apart by build where they differ. */
-export function glanceRows(context: GuideContext): readonly GlanceRow[] {
+export function glanceRows(context: GuideContext, guide: Guide): readonly GlanceRow[] {
   const row = (label: string, { text, more = () => null, steps = [] }: Row): GlanceRow => ({
     label,
     lines: varying(context, text),
@@ -47,7 +51,18 @@ export function glanceRows(context: GuideContext): readonly GlanceRow[] {
     row('Waiting', {
       text: ({ time }) => (time.waiting > 0 ? formatMinutes(base<'time'>(time.waiting)) : 'none'),
     }),
+    notCheckedRow(guide, context),
   ].filter(({ lines }) => lines.length > 0);
+}
+
+/** What the checker could not judge: said, so that nobody takes it for sound. */
+function notCheckedRow(guide: Guide, context: GuideContext): GlanceRow {
+  const lines = notChecked(guide).map((one) => {
+    const all: When = { kind: 'and', of: one.whens, at: guide.title.at };
+    const text = notCheckedWords(one, guide);
+    return { text, ...(one.whens.length > 0 ? shownWhen(context, { value: all }) : always) };
+  });
+  return { label: 'Not checked', lines, more: [], steps: [] };
 }
 
 /** From the start to the end, when more hands are needed, and whether a second technician is worth it. */

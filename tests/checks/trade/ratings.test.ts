@@ -66,6 +66,6 @@ describe('circuits', () => {
   });
 
   it('cost one finding where a value cannot be read', async () => {
-    expect(await codesOf(circuit('10 A', '9 m', '14 gauge', '5 A'))).toHaveLength(1);
+    expect(await codesOf(circuit('10 A', '9 m', '14 gauge', '15 A'))).toHaveLength(1);
   });
 });

@@ -1,0 +1,125 @@
+import { cuttersOf } from '../../job/cutters.ts';
+import { actionsOf, findTarget, isFixing, stepsOf } from '../../job/index.ts';
+import { type Feature, featuresOf } from '../../job/target.ts';
+import type { CutTemplate } from '../../model/cut-template.ts';
+import type { Guide } from '../../model/guide.ts';
+import type { Fastener, Item, KitItem, Rating } from '../../model/item.ts';
+import type { NotChecked } from '../../model/not-checked.ts';
+import type { When } from '../../model/when.ts';
+import type { Written } from '../../source/span.ts';
+import { clearanceHoles, judgeRivetNutHole } from '../../trade/holes.ts';
+import { strengthOf } from '../../trade/strength.ts';
+import { hasWidthOf } from '../../trade/widths.ts';
+import { isRivetNut, sizeOf } from './holes.ts';
+
+/** What the rules of the trade would judge and could not, in the order of declaration. */
+export function notChecked(guide: Guide): readonly NotChecked[] {
+  const items = [...guide.items.values()];
+  return [
+    ...items.flatMap((item) => (isFixing(item) ? uncheckedFixing(item) : [])),
+    ...[...guide.templates.values()].flatMap((template) => uncheckedTemplate(template, guide)),
+    ...uncheckedCuts(guide),
+    ...uncheckedWiring(items),
+    ...uncheckedLoads(items.filter((item) => item.kind === 'rating')),
+  ];
+}
+
+function uncheckedFixing(item: Fastener | KitItem): readonly NotChecked[] {
+  const { id, torque, thread, grade, drive, when } = item;
+  const whens = listOf(when);
+  const lacks = !thread
+    ? 'thread'
+    : !grade
+      ? 'grade'
+      : strengthOf(thread.value, grade.value)
+        ? null
+        : 'table';
+  const flats = drive && 'across' in drive.value ? drive.value : null;
+  return [
+    ...(torque && lacks ? [{ check: 'torque', item: id, lacks, whens } as const] : []),
+    ...(flats && thread && !hasWidthOf(flats, thread.value)
+      ? [{ check: 'width', item: id, lacks: 'table', whens } as const]
+      : []),
+  ];
+}
+
+/** Holes of which nothing says what goes through, or that no table has. */
+function uncheckedTemplate(template: CutTemplate, { items }: Guide): readonly NotChecked[] {
+  const lackOf = (feature: Feature): 'fastener' | 'thread' | 'table' | null => {
+    if (feature.for === null) return 'fastener';
+    const item = items.get(feature.for.value);
+    if (!item || !isFixing(item)) return null;
+    if (!item.thread) return 'thread';
+    const known = isRivetNut(item)
+      ? judgeRivetNutHole(sizeOf(feature), item.thread.value)
+      : clearanceHoles(item.thread.value);
+    return known ? null : 'table';
+  };
+  return featuresOf(template).flatMap((feature) => {
+    const lacks = lackOf(feature);
+    const { label, when } = feature;
+    return lacks ? [{ check: 'hole', item: template.id, label, lacks, whens: listOf(when) } as const] : [];
+  });
+}
+
+/** Cuts by a tool whose least radius nobody states, so that their corners are not held against it. */
+function uncheckedCuts(guide: Guide): readonly NotChecked[] {
+  const told = new Set<string>();
+  return stepsOf(guide).flatMap((step) =>
+    actionsOf(step).flatMap(({ node, whens }): readonly NotChecked[] => {
+      if (node.verb !== 'cut' || findTarget(guide, node.target.value)?.kind !== 'template') return [];
+      const tools = cuttersOf(node, step).flatMap(({ value }) => {
+        const tool = guide.items.get(value);
+        return tool?.kind === 'tool' ? [tool] : [];
+      });
+      // Where the step only mentions tools, one of them cuts, and the others do something else.
+      if (node.with.length === 0 && tools.some(({ cutterRadius }) => cutterRadius)) return [];
+      return tools.flatMap(({ id, cutterRadius, unknown }) => {
+        const key = `${node.target.value} ${id}`;
+        if (cutterRadius || unknown.has('cutter-radius') || told.has(key)) return [];
+        told.add(key);
+        return [{ check: 'cut', item: node.target.value, tool: id, lacks: 'radius', whens } as const];
+      });
+    }),
+  );
+}
+
+/** What brings wires or fuses along, by its name. */
+const wiring = /\b(?:loom|harness|relay|fuse|inverter|wiring)\b/i;
+
+function uncheckedWiring(items: readonly Item[]): readonly NotChecked[] {
+  if (items.some(({ kind }) => kind === 'circuit')) return [];
+  return items.flatMap(({ kind, noun, id, when }) =>
+    kind === 'kit' && wiring.test(noun.label)
+      ? [{ check: 'wiring', item: id, lacks: 'circuit', whens: listOf(when) } as const]
+      : [],
+  );
+}
+
+/** A claim that meets no limit of its own kind, and each limit of a kind that is near it. */
+function uncheckedLoads(ratings: readonly Rating[]): readonly NotChecked[] {
+  return ratings.flatMap(({ id, claim, when }): readonly NotChecked[] => {
+    if (!claim) return [];
+    const whens = listOf(when);
+    const own = claim.value.dimension;
+    const limits = ratings.filter(({ limit }) => limit);
+    const against = limits.filter(({ limit }) => limit && isNear(limit.value.dimension, own));
+    if (against.length > 0) {
+      return against.map(
+        (one) => ({ check: 'load', item: id, against: one.id, lacks: 'kind', whens }) as const,
+      );
+    }
+    const judged = limits.some(({ limit }) => limit?.value.dimension === own);
+    return judged ? [] : [{ check: 'load', item: id, lacks: 'limit', whens }];
+  });
+}
+
+/** Kinds that speak of the same thing in ways that cannot be turned into each other without more facts. */
+function isNear(one: string, other: string): boolean {
+  const pair = [one, other].sort().join(' ');
+  return pair === 'force mass' || pair === 'current power';
+}
+
+function listOf(when: Written<When> | null): readonly When[] {
+  return when ? [when.value] : [];
+}

@@ -1,0 +1,25 @@
+import type { When } from './when.ts';
+
+/**
+ * Something that is judged in other guides and not in this one, since a fact is missing or no table has it. It is
+ * printed and published, and never a finding.
+ */
+export type NotChecked = {
+  /** For which builds it stands, outermost first; empty for every build. */
+  readonly whens: readonly When[];
+} & (
+  | { readonly check: 'torque'; readonly item: string; readonly lacks: 'thread' | 'grade' | 'table' }
+  | { readonly check: 'width'; readonly item: string; readonly lacks: 'table' }
+  | {
+      readonly check: 'hole';
+      /** The template; `label` is the hole's own. */
+      readonly item: string;
+      readonly label: string;
+      readonly lacks: 'fastener' | 'thread' | 'table';
+    }
+  | { readonly check: 'cut'; readonly item: string; readonly tool: string; readonly lacks: 'radius' }
+  | { readonly check: 'wiring'; readonly item: string; readonly lacks: 'circuit' }
+  | { readonly check: 'load'; readonly item: string; readonly lacks: 'limit' }
+  /** A claim and a limit of kinds that nobody can hold against each other. */
+  | { readonly check: 'load'; readonly item: string; readonly against: string; readonly lacks: 'kind' }
+);

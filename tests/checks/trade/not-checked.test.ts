@@ -1,0 +1,109 @@
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { notChecked } from '../../../src/checks/index.ts';
+import { notCheckedWords } from '../../../src/pages/overview/not-checked.ts';
+import { inspect, memoryFiles } from '../../../src/shop/index.ts';
+import { exampleWorkspace } from '../../example-workspace.ts';
+import { openWorkspace } from '../../job/mutation/workspace.ts';
+
+/** What stands under "not checked" for the body of a guide, and the codes of what is found in it. */
+async function unchecked(body: string) {
+  const { guides, findings } = await inspect(memoryFiles(exampleWorkspace(body)));
+  const [found] = guides;
+  if (!found) throw new Error('the guide was not read');
+  const words = notChecked(found.guide).map((one) => notCheckedWords(one, found.guide));
+  return { words, codes: findings.map(({ code }) => code) };
+}
+
+const bolt = (attributes: string) =>
+  `::fastener[Bolt]{#bolt ${attributes}}\n\n::step[Feel the bolt]{#feel}\n\nSee that the :fastener[bolt] sits flat.`;
+const look = '\n\n::step[Look at the roof]{#look}\n\nLook for dents.';
+const cut = (tools: string, by: string) => `${tools}
+::kit[Console]{#console}
+::part[Cover]{#cover}
+
+:::cut-template[Notch]{#notch panel=cover face=outside}
+::datum[Middle]{axis=vertical at="0 mm"}
+::datum[Lower edge]{axis=horizontal at="0 mm"}
+::outline{points="-40,20 r2 40,20 r2 40,60 r2 -40,60 r2" unit=mm}
+:::
+
+::step[Try the console]{#trial}
+
+Hold the :kit[console] up.
+
+::step[Cut the notch]{#cut-notch}
+
+:::warning[Flying chips]
+Chips can injure an eye. Wear :wear[eye-protection].
+:::
+
+${by}, and :fit[console].`;
+const cutter = '::tool[Rotary cutter]{#cutter cutter-radius="3 mm"}';
+const saw = '::tool[Jigsaw]{#jigsaw}';
+const lever = '::tool[Trim lever]{#lever}';
+
+describe('what is not checked is said, and is no finding', () => {
+  it.each([
+    [
+      'a torque without a grade',
+      bolt('thread=M6x1 torque="20 N·m"'),
+      'the torque of the bolt: its grade is not stated',
+    ],
+    [
+      'a torque without a thread',
+      bolt('torque="20 N·m"'),
+      'the torque of the bolt: its thread is not stated',
+    ],
+    [
+      'a hexagon on a thread that no table has',
+      bolt('thread=M27 drive="hex 41"'),
+      'the width across flats of the bolt: no table here has it for its thread',
+    ],
+    [
+      'a loom without a circuit',
+      `::kit[Relay loom]{#loom}\n\n::step[Lay the loom]{#lay}\n\n:fit[loom].`,
+      'wire and fuse of the relay loom: the guide declares no circuit',
+    ],
+    [
+      'a force against a mass',
+      `::rating[Rail]{#rail limit="60 kg"}\n::rating[Awning]{#awning claim="900 N"}${look}`,
+      'the load of the awning against the limit of the rail: they are of unlike kinds',
+    ],
+    [
+      'a load that nothing limits',
+      `::rating[Awning]{#awning claim="70 kg"}${look}`,
+      'the load of the awning: nothing that carries it states a limit of that kind',
+    ],
+    [
+      'a cut by a saw whose radius nobody states',
+      cut(saw, ':cut[notch]{with=jigsaw trial=trial}'),
+      'the corners of the cut “Notch”: the jigsaw states no least radius',
+    ],
+    [
+      'a cut by a saw that is only mentioned',
+      cut(saw, 'With the :tool[jigsaw] :cut[notch]{trial=trial}'),
+      'the corners of the cut “Notch”: the jigsaw states no least radius',
+    ],
+    [
+      'a cut by what may not be a cutter',
+      cut(lever, ':cut[notch]{with=lever trial=trial}'),
+      'the corners of the cut “Notch”: the trim lever states no least radius',
+    ],
+  ])('%s', async (_, body, words) => {
+    expect(await unchecked(body)).toEqual({ words: [words], codes: [] });
+  });
+
+  it('a cutter that is only mentioned is held against the corners', async () => {
+    const body = cut(cutter, 'With the :tool[cutter] :cut[notch]{trial=trial}');
+    expect((await unchecked(body)).codes).toEqual(Array(4).fill('cut-radius-below-cutter'));
+  });
+
+  it('is nothing in the guide that the design fixes', async () => {
+    const folder = resolve(import.meta.dirname, '../../cases/lamp-cradle-fixture');
+    const { clean } = await openWorkspace(folder);
+    expect(clean.map(notChecked)).toEqual([[]]);
+    expect(readFileSync(resolve(folder, 'lamp-cradle/guide.md'), 'utf8')).toContain('torque="25 N·m"');
+  });
+});
