@@ -54,20 +54,22 @@ const textRules: readonly Rule[] = [
 /** Every rule that a finished guide is held against. */
 export const rules: readonly Rule[] = [...textRules, ...buildRules, ...dryRunRules];
 
-/** Directives without which another job would be played, for other builds, than the author wrote. */
-const whole = ['step', 'procedure', 'reverse'];
+/** Whether a directive is one without which another job would be played than the author wrote. */
+export function isWork(name: string): boolean {
+  return name === 'step' || name === 'procedure' || name === 'reverse';
+}
 
 /**
- * The rules that can be relied on after what was lost: a job with a step missing is not played, nor one with a
- * condition that nobody can work out.
+ * The rules that can be relied on after what was lost: a job with a step missing is played up to there, and one with
+ * a condition that nobody can work out is not played at all.
  */
-export function rulesFor({ declarations, conditions }: Lost, guide: Guide): readonly Rule[] {
-  if (whole.some((name) => declarations.has(name))) return textRules;
+export function rulesFor({ gap, conditions }: Lost, guide: Guide): readonly Rule[] {
   const known = areKnown(
     conditionsOf(guide).map(({ when }) => when.value),
     guide,
   );
-  return conditions || !known ? [...textRules, optionUnknown] : rules;
+  if (conditions || !known) return gap ? textRules : [...textRules, optionUnknown];
+  return gap ? [...textRules, ...dryRunRules.filter(({ played }) => played)] : rules;
 }
 
 /** Every rule that a page is held against. */

@@ -3,6 +3,7 @@ import type { RuleCard } from '../diagnostics/rule-card.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Shop } from '../model/shop.ts';
+import type { Span } from '../source/span.ts';
 import type { GuideFacts } from './between/guide-facts.ts';
 
 /** A finished guide with all that a rule may ask about it. */
@@ -24,6 +25,8 @@ export interface Lost {
    * things, steps are places.
    */
   readonly nameless: ReadonlySet<'thing' | 'place'>;
+  /** The first line of the guide's file from which it is not known what is done; `null` where all is known. */
+  readonly gap: Span | null;
   /** Whether a condition could not be read, so that nobody knows which build has what. */
   readonly conditions: boolean;
 }
@@ -31,6 +34,8 @@ export interface Lost {
 /** A rule that every guide is held against; it reports what it finds and says nothing about unknown values. */
 export interface Rule {
   readonly card: RuleCard;
+  /** It tells what the dry run found, which stops where it is no longer known what is done. */
+  readonly played?: true;
   readonly run: (subject: Subject, report: Report) => void;
 }
 

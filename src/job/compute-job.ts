@@ -2,17 +2,22 @@ import type { Guide } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { Job } from '../model/job.ts';
 import type { Build } from '../model/when.ts';
+import type { Span } from '../source/span.ts';
 import { anyTraitsInWords, traitsOf } from './build-words.ts';
 import { dryRun, type Played } from './dry-run/index.ts';
 import { fingerprints } from './fingerprint.ts';
 import { distinctOutcomes } from './outcomes.ts';
 import { planFor } from './plan.ts';
 
-/** Works out everything about a guide, once for each outcome that its builds can have. */
-export function computeJob(guide: Guide, crew = 2): Job {
+/**
+ * Works out everything about a guide, once for each outcome that its builds can have.
+ *
+ * @param gap the line of the guide from which it is not known what is done
+ */
+export function computeJob(guide: Guide, crew = 2, gap: Span | null = null): Job {
   const outcomes = distinctOutcomes(guide);
   const { deciding, groups, problem } = outcomes;
-  const { violations, played } = dryRun(guide, outcomes);
+  const { violations, halt, played } = dryRun(guide, outcomes, gap);
   const prints = fingerprints(guide);
   return {
     fingerprint: prints.guide,
@@ -20,6 +25,7 @@ export function computeJob(guide: Guide, crew = 2): Job {
     decidingOptions: deciding.map((option) => option.id),
     buildProblem: problem,
     violations,
+    halt,
     accounted: [...guide.items.values()].some(isAccounted),
     plans: groups.map((builds, index) => {
       const others = groups.filter((group) => group !== builds).flat();

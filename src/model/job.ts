@@ -16,8 +16,10 @@ export interface Job {
   readonly decidingOptions: readonly string[];
   /** Why the plans do not stand for every build; `null` where they do. */
   readonly buildProblem: BuildProblem | null;
-  /** Every fault that playing the guide brings to light, each once; empty where it cannot be played. */
+  /** Every fault that playing the guide brings to light, each once, as far as it can be played. */
   readonly violations: readonly Violation[];
+  /** Where playing stopped, since from there it is not known what is done; `null` where all was played. */
+  readonly halt: Span | null;
   /** Whether the guide declares anything that is counted: a print says "not accounted" where it does not. */
   readonly accounted: boolean;
   /** One plan for each distinct outcome; builds for which the guide reads alike share one. */

@@ -41,7 +41,7 @@ export async function inspectGuide(
 
   const read = [...findings];
   const lost = lostTo(guide, read, sourcesOf(source, workspace));
-  const job = computeJob(guide, shop.settings.crew);
+  const job = computeJob(guide, shop.settings.crew, lost.gap);
   const placed = placedReport(placeChains(guide), report);
   const subject = { guide, job, shop, lost };
   for (const rule of rulesFor(lost, guide)) rule.run(subject, placed);
@@ -50,12 +50,23 @@ export async function inspectGuide(
   for (const { path: picture } of guide.pictures) if (picture !== null) note({ of: 'bytes', name: picture });
   await checkPage(guide, shop, workspace.look, placed, lost);
   const known = shop.platforms.has(guide.platform.value);
-  const told = withoutEchoes(findings);
+  const told = withoutEchoes(findings).map((one) => withHalt(one, job));
   return {
     path,
     value: { guide, job },
     findings: known ? told : told.filter(({ code }) => !echoesOfPlatform.has(code)),
   };
+}
+
+/** Says at what stopped the dry run that the rest was not checked. */
+function withHalt(found: Finding, { halt }: Job): Finding {
+  const { at, severity } = found;
+  const stops =
+    halt && severity === 'error' && at.file === halt.file && at.start >= halt.start && at.end <= halt.end;
+  if (!stops) return found;
+  const message =
+    'from here on it is not known what is done, so that the dry run has judged only what comes before';
+  return { ...found, notes: [...found.notes, { message }] };
 }
 
 /** The texts in which a finding of a guide can stand. */

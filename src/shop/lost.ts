@@ -1,10 +1,11 @@
-import { idsMeant, idsNamed, type Lost } from '../checks/index.ts';
+import { idsMeant, idsNamed, isWork, type Lost } from '../checks/index.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { idLike } from '../directives/attribute-types.ts';
 import { cutTemplate } from '../directives/cut-template.ts';
 import { directives } from '../directives/index.ts';
 import type { Guide } from '../model/guide.ts';
 import { lineColumn, lineText, type Sources } from '../source/source-file.ts';
+import type { Span } from '../source/span.ts';
 
 /** What is lost where every fault is told by itself. */
 export const nothingLost: Lost = {
@@ -12,6 +13,7 @@ export const nothingLost: Lost = {
   declarations: new Set(),
   nameless: new Set(),
   conditions: false,
+  gap: null,
 };
 
 /** Directives that others name by an id. */
@@ -32,11 +34,19 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
   const nameless = new Set<'thing' | 'place'>();
   const wanted = idsNamed(guide);
   let conditions = false;
+  let gap: Span | null = null;
+  const open = (at: Span) => {
+    const place = placeOf(at, guide, sources);
+    if (gap === null || place.start < gap.start) gap = place;
+  };
   for (const { at, suggestion, costs } of errors) {
     const source = sources.get(at.file);
     if (!source) continue;
     conditions ||= costs === 'condition';
-    if (costs === 'procedure' || !broughtFrom(at.file, guide)) declarations.add('procedure');
+    if (costs === 'procedure' || !broughtFrom(at.file, guide)) {
+      declarations.add('procedure');
+      open(at);
+    }
     if (suggestion) ids.add(suggestion.text.replace(/^ *\{?#|\}$/g, ''));
     // What was meant for another list is missing there.
     if (suggestion && withId.has(suggestion.text)) declarations.add(suggestion.text);
@@ -46,6 +56,7 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
     // Most faults cost one attribute: what is named is there all the same.
     if (name === undefined || (named.length > 0 && named.every((id) => isThere(id, guide)))) continue;
     declarations.add(name);
+    if (isWork(name)) open(at);
     const meant = [...named, ...guesses(line)];
     for (const id of meant) ids.add(id);
     // What nothing asks for under its likely id is asked for under another.
@@ -53,7 +64,19 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
     // With a template its holes are gone too.
     if (unfound || name === cutTemplate.name) nameless.add(name === 'step' ? 'place' : 'thing');
   }
-  return { ids, declarations, nameless, conditions };
+  return { ids, declarations, nameless, conditions, gap };
+}
+
+/** The line of the guide's own file from which the work is not known: that of the fault, or of what placed it. */
+function placeOf(at: Span, { file, items, sections }: Guide, sources: Sources): Span {
+  const brought = [...items.values(), ...sections.flatMap(({ steps }) => steps)];
+  const origin = brought.find(({ idAt }) => idAt.file === at.file)?.origins[0];
+  const own = at.file === file ? at : (origin?.at ?? { file, start: 0, end: 0 });
+  const source = sources.get(file);
+  if (!source) return own;
+  const { line, column } = lineColumn(source, own.start);
+  const start = own.start - column + 1;
+  return { file, start, end: start + lineText(source, line).length };
 }
 
 /** Whether anything of a guide stands in a file: a procedure that cannot be read brings nothing. */

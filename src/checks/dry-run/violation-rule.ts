@@ -26,6 +26,7 @@ export function violationRule<K extends ViolationKind>(
 ): Rule {
   return {
     card,
+    played: true,
     run: ({ guide, job, lost }, report) => {
       const found = job.violations.filter((violation) => isOf(violation, kinds));
       const inCircle = found.length > 0 ? circled(guide.items) : new Set<string>();

@@ -6,6 +6,7 @@ const procedure =
 export const procedurePlacedTwice: RuleCard = {
   code: 'procedure-placed-twice',
   severity: 'error',
+  costs: 'procedure',
   title: 'The same steps are placed twice',
   why: 'What is taken off twice was there once. Two placements share the items and the names of their steps, so that nobody can tell which of them a link or a reversal means.',
   bad: {

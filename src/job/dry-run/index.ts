@@ -1,6 +1,7 @@
 import type { Guide } from '../../model/guide.ts';
 import type { BenchState } from '../../model/job.ts';
 import type { Violation } from '../../model/violation.ts';
+import type { Span } from '../../source/span.ts';
 import type { Outcomes } from '../outcomes.ts';
 import { openDiary } from './bench.ts';
 import { gatherViolations } from './gather-violations.ts';
@@ -17,22 +18,25 @@ export interface Played extends Sheets {
 /** The dry run of a guide: its faults, and its sheets for each group of builds. */
 export interface DryRun {
   readonly violations: readonly Violation[];
+  /** Where judging stopped; `null` where all was judged. */
+  readonly halt: Span | null;
   readonly played: readonly Played[];
 }
 
 /**
- * Plays a guide for every build and each side. Where an action could not be understood, which another rule
- * tells, nothing is held against the guide, since what follows from it is not known.
+ * Plays a guide for every build and each side. From an action that could not be understood, or from the gap where
+ * work is missing, nothing is held against the guide, since what follows is not known; other rules tell of those.
  */
-export function dryRun(guide: Guide, { deciding, groups }: Outcomes): DryRun {
+export function dryRun(guide: Guide, { deciding, groups }: Outcomes, gap: Span | null = null): DryRun {
   // Builds that read alike are played as one.
   const builds = groups.map(([first = {}]) => first);
-  const script = scriptOf(guide, builds);
+  const script = scriptOf(guide, builds, gap);
   const diary = openDiary(builds.length);
   const ledger = play(script, diary.onlooker);
   const sheets = sheetsOf(diary.changes, ledger);
   return {
-    violations: script.sound ? gatherViolations(ledger, groups, deciding) : [],
+    violations: gatherViolations(ledger, groups, deciding),
+    halt: script.halt,
     played: diary.benches.map((benches, plan) => ({ benches, ...sheets(plan) })),
   };
 }

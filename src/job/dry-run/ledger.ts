@@ -41,6 +41,8 @@ export interface Ledger {
   readonly used: Application[][];
   /** The plans in which a step has been done, by its id. */
   readonly stepsDone: Map<string, PlanSet>;
+  /** From where it is not known what is done, nothing is told. */
+  blind: boolean;
   readonly faults: { readonly fault: Fault; readonly set: PlanSet }[];
 }
 
@@ -57,6 +59,7 @@ export function openLedger(script: Script): Ledger {
     hanging: lots.map(() => noPlan),
     used: lots.map(() => []),
     stepsDone: new Map(),
+    blind: false,
     faults: [],
   };
 }
@@ -99,7 +102,7 @@ export function lotsAt(indexes: readonly number[], { script }: Ledger): readonly
 export function tell(ledger: Ledger, cause: Lot, fault: Fault, set: PlanSet): void {
   const told = ledger.told[cause.index] ?? noPlan;
   const fresh = set & ~told;
-  if (fresh === noPlan) return;
+  if (fresh === noPlan || ledger.blind) return;
   ledger.told[cause.index] = told | fresh;
   ledger.faults.push({ fault, set: fresh });
 }

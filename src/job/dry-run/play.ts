@@ -32,10 +32,12 @@ export function play(script: Script, onlooker: Onlooker): Ledger {
   let order = 0;
   for (const scene of script.scenes) {
     if (scene.set === noPlan) continue;
+    ledger.blind ||= !scene.known;
     judgeNeeds(scene, null, ledger);
     for (const move of scene.moves) {
       order += 1;
       if (move.set === noPlan) continue;
+      ledger.blind ||= !move.known;
       judgeNeeds(scene, move, ledger);
       make(move, order, ledger, onlooker);
     }
@@ -43,6 +45,7 @@ export function play(script: Script, onlooker: Onlooker): Ledger {
     ledger.stepsDone.set(scene.step.id, scene.set);
     onlooker.stepDone(scene.step, scene.set, ledger);
   }
+  ledger.blind ||= script.halt !== null;
   judgeEnd(ledger);
   return ledger;
 }

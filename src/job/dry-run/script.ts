@@ -18,6 +18,8 @@ export interface Move {
   readonly lots: readonly Lot[];
   /** The plans in which it is made. */
   readonly set: PlanSet;
+  /** Whether all that comes before it is known, so that it can be judged. */
+  readonly known: boolean;
 }
 
 /** A step as it is played. */
@@ -28,6 +30,8 @@ export interface Scene {
   /** Conditions and measures that it asks for, and where. */
   readonly needs: readonly { readonly lot: Lot; readonly at: Span }[];
   readonly moves: readonly Move[];
+  /** Whether all that comes before it is known. */
+  readonly known: boolean;
 }
 
 /** A guide made ready for playing: ids looked up and conditions worked out once, for all plans. */
@@ -45,32 +49,37 @@ export interface Script {
   readonly lotNeeds: readonly (readonly Lot[])[];
   /** The conditions and measures that a step or an item asks for. */
   readonly needed: ReadonlySet<Lot>;
-  /** False where an action could not be understood: what follows from it is then not known either. */
-  readonly sound: boolean;
+  /** The first place from which it is not known what is done; `null` where all is. */
+  readonly halt: Span | null;
 }
 
-/** Makes a guide ready for playing; each build stands for a plan. */
-export function scriptOf(guide: Guide, builds: readonly Build[]): Script {
+/** Makes a guide ready for playing; each build stands for a plan. Beyond a gap in the work nothing is known. */
+export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | null): Script {
   const lots = lotsOf(guide);
   const byId = new Map<string, Lot[]>();
   for (const one of lots) byId.set(one.id, [...(byId.get(one.id) ?? []), one]);
   const setOf = planSets(builds);
   const needsOf = (refs: readonly Ref[]) =>
     refs.flatMap(({ value, at }) => (byId.get(value) ?? []).map((lot) => ({ lot, at })));
-  let sound = true;
+  let halt: Span | null = null;
   const movesOf = (step: Step | null, placed: ReturnType<typeof actionsOf>): Move[] =>
     passesOf(step).flatMap((pass) =>
       placed.flatMap(({ node, whens }) => {
         if (!isUnderstood(node, guide)) {
-          sound = false;
+          halt ??= node.at;
           return [];
         }
         const lots = (byId.get(node.target.value) ?? []).filter((lot) => isReached(lot, pass, node.verb));
-        return [{ action: node, step, lots, set: setOf(whens) }];
+        return [{ action: node, step, lots, set: setOf(whens), known: halt === null }];
       }),
     );
+  const reach = (place: Span): boolean => {
+    if (gap && place.start >= gap.start) halt ??= gap;
+    return halt === null;
+  };
   const sceneOf = (step: Step): Scene => ({
     step,
+    known: reach(ownPlace(step, guide)),
     set: setOf(stepWhens(step)),
     needs: needsOf(step.needs),
     moves: movesOf(step, actionsOf(step)),
@@ -82,12 +91,17 @@ export function scriptOf(guide: Guide, builds: readonly Build[]): Script {
       node.type === 'action' && node.verb === 'measure' ? [{ node, block, whens }] : [],
     );
     const whens = [...(step ? stepWhens(step) : []), ...(block.when ? [block.when.value] : [])];
-    return [{ step: null, set: setOf(whens), needs: needsOf(block.needs), moves: movesOf(null, measured) }];
+    const known = reach(step ? ownPlace(step, guide) : block.at);
+    return [
+      { step: null, known, set: setOf(whens), needs: needsOf(block.needs), moves: movesOf(null, measured) },
+    ];
   };
   const scenes: Scene[] = guide.sections.flatMap((section) => [
     ...section.intro.flatMap(proofOf(null)),
     ...section.steps.flatMap((step) => [sceneOf(step), ...step.blocks.flatMap(proofOf(step))]),
   ]);
+  // What is missing at the end leaves the end unknown.
+  if (gap) halt ??= gap;
   const lotNeeds = lots.map(({ item }) => (item ? needsOf(item.needs).map(({ lot }) => lot) : []));
   return {
     plans: builds.length,
@@ -105,8 +119,15 @@ export function scriptOf(guide: Guide, builds: readonly Build[]): Script {
     ),
     lotNeeds,
     needed: new Set([...scenes.map((scene) => scene.needs.map(({ lot }) => lot)), ...lotNeeds].flat()),
-    sound,
+    halt,
   };
+}
+
+/** The place in the guide's own file at which a step stands: its line, or that of what brought or derived it. */
+function ownPlace({ at, origins }: Step, { file }: Guide): Span {
+  const last = origins.at(-1);
+  if (last?.kind === 'reverse' && last.at.file === file) return last.at;
+  return origins[0]?.at ?? at;
 }
 
 /**

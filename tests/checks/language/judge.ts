@@ -24,6 +24,7 @@ export function codesFor(place: Place, text: string, off: readonly string[] = []
     ids: new Set<string>(),
     declarations: new Set<string>(),
     nameless: new Set<'thing' | 'place'>(),
+    gap: null,
     conditions: false,
   };
   for (const rule of languageRules) rule.run({ guide, job: computeJob(guide), shop, lost }, report);

@@ -259,6 +259,10 @@ describe('builds', () => {
   });
 });
 
-it('holds nothing against a guide of which an action is not understood', () => {
-  expect(faultsOf({ items: [cover, screw], steps: [{ do: ['remove scerw', 'remove cover'] }] })).toEqual([]);
+it('plays up to an action that is not understood, and no further', () => {
+  const items = [cover, screw];
+  expect(faultsOf({ items, steps: [{ do: ['remove scerw', 'remove cover'] }] })).toEqual([]);
+  expect(faultsOf({ items, steps: [{ do: ['remove cover', 'refit scerw'] }] })).toEqual([
+    'still-held cover screw (step-1)',
+  ]);
 });

@@ -55,6 +55,7 @@ function codesIn(guide: Guide, mutant: Mutant | null, shop: Shop, sources: Sourc
       ids: new Set<string>(),
       declarations: new Set<string>(),
       nameless: new Set<'thing' | 'place'>(),
+      gap: null,
       conditions: false,
     };
     for (const rule of rules) rule.run({ guide: read, job, shop, lost }, report);
@@ -72,6 +73,7 @@ function jobOf(guide: Guide): Job {
     buildProblem: outcomes.problem,
     accounted: true,
     violations: dryRun(guide, outcomes).violations,
+    halt: null,
     plans: outcomes.groups.map((builds, index) => ({
       index,
       builds,
