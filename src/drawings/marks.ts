@@ -1,7 +1,8 @@
 import type { Element } from 'hast';
 import { s } from 'hastscript';
 import type { PictureBox } from '../model/block.ts';
-import { MARGIN, type MarkLayout, PICTURE_WIDTH, type PlacedMark } from './place-marks.ts';
+import type { Point } from './leader.ts';
+import { MARGIN, type MarkLayout, PICTURE_WIDTH } from './place-marks.ts';
 
 /** Width of a leader: a narrow continuous line (ISO 128, type 01.1), about 0.5 mm in print, one pixel on a phone. */
 const LINE = 3.2;
@@ -21,19 +22,37 @@ const DOT = 8;
 export function marksOverlay(layout: MarkLayout, detail: PictureBox | null = null): Element {
   const { left, top, right, bottom } = margins(layout);
   const box = [-left, -top, PICTURE_WIDTH + left + right, layout.height + top + bottom].map(round);
-  const classes = ['marks', ...layout.sides.map((side) => `marked-${side}`)];
-  const frame = detail ? [detailFrame(detail, layout.height)] : [];
-  const rims = layout.placed.map((mark) => leaderLine(mark, 'mark-rim', '#fff', HALO));
-  const lines = layout.placed.map((mark) => leaderLine(mark, 'mark-line', '#111', LINE));
+  const leaders = layout.placed.map(({ leader }) => leader);
+  const lines = leaders.map(({ from, to }) => `M${place(from)}L${place(to)}`).join('');
+  // A stroke without length and with round ends is a dot.
+  const dots = leaders.map(({ to }) => `M${place(to)}h0`).join('');
   return s(
     'svg',
-    { className: classes, viewBox: box.join(' '), ariaHidden: 'true', focusable: 'false' },
-    ...frame,
-    ...rims,
-    ...lines,
-    ...layout.placed.map(dot),
-    ...layout.placed.map((mark) => letter(mark, layout.letterSize)),
+    {
+      className: ['marks', ...layout.sides.map((side) => `marked-${side}`)],
+      viewBox: box.join(' '),
+      ariaHidden: 'true',
+      focusable: 'false',
+    },
+    ...(detail ? [detailFrame(detail, layout.height)] : []),
+    s(
+      'g',
+      { 'stroke-linecap': 'round' },
+      s('path', { className: 'mark-rim', d: lines, ...light(HALO) }),
+      s('path', { className: 'mark-line', d: lines, ...dark(LINE) }),
+      s('path', { className: 'mark-dot-rim', d: dots, ...light(2 * DOT + LINE) }),
+      s('path', { className: 'mark-dot', d: dots, ...dark(2 * DOT - LINE) }),
+    ),
+    letters(layout),
   );
+}
+
+const light = (width: number) => ({ stroke: '#fff', 'stroke-width': width });
+
+const dark = (width: number) => ({ stroke: '#111', 'stroke-width': width });
+
+function place({ x, y }: Point): string {
+  return `${round(x)} ${round(y)}`;
 }
 
 /** Room around the picture for letters, in units of the overlay. */
@@ -47,55 +66,20 @@ export function margins(layout: MarkLayout): {
   return { left: room('left'), top: room('above'), right: room('right'), bottom: room('below') };
 }
 
-function leaderLine(
-  { leader: { from, to } }: PlacedMark,
-  name: string,
-  stroke: string,
-  width: number,
-): Element {
-  return s('line', {
-    className: name,
-    x1: round(from.x),
-    y1: round(from.y),
-    x2: round(to.x),
-    y2: round(to.y),
-    stroke,
-    'stroke-width': width,
-    'stroke-linecap': 'round',
-  });
-}
-
-function dot({ leader: { to } }: PlacedMark): Element {
-  const place = { cx: round(to.x), cy: round(to.y) };
-  return s('circle', {
-    className: 'mark-dot',
-    ...place,
-    r: DOT,
-    fill: '#111',
-    stroke: '#fff',
-    'stroke-width': LINE,
-  });
-}
-
-/** The letter's middle is set by its base line: `dominant-baseline` is not drawn alike everywhere. */
-function letter({ letter: name, centre }: PlacedMark, size: number): Element {
+/** A letter's middle is set by its base line: `dominant-baseline` is not drawn alike everywhere. */
+function letters({ placed, letterSize }: MarkLayout): Element {
+  const look = { 'font-size': round(letterSize), 'font-weight': 700, 'text-anchor': 'middle' };
   return s(
     'text',
-    {
-      className: 'mark-letter',
-      x: round(centre.x),
-      y: round(centre.y + size * 0.36),
-      'font-size': round(size),
-      'font-weight': 700,
-      'text-anchor': 'middle',
-      fill: 'currentColor',
-    },
-    name,
+    { className: 'mark-letters', ...look, fill: 'currentColor' },
+    ...placed.map(({ letter, centre: { x, y } }) =>
+      s('tspan', { x: round(x), y: round(y + letterSize * 0.36) }, letter),
+    ),
   );
 }
 
 function detailFrame({ left, top, width, height }: PictureBox, pictureHeight: number): Element {
-  const place = {
+  const area = {
     x: round(left * PICTURE_WIDTH),
     y: round(top * pictureHeight),
     width: round(width * PICTURE_WIDTH),
@@ -105,8 +89,8 @@ function detailFrame({ left, top, width, height }: PictureBox, pictureHeight: nu
   return s(
     'g',
     { className: 'mark-detail' },
-    s('rect', { ...place, stroke: '#fff', 'stroke-width': HALO }),
-    s('rect', { ...place, stroke: '#111', 'stroke-width': LINE }),
+    s('rect', { ...area, ...light(HALO) }),
+    s('rect', { ...area, ...dark(LINE) }),
   );
 }
 

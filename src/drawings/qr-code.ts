@@ -19,6 +19,19 @@ export function qrCode(text: string, label: string): Element {
   );
 }
 
+/**
+ * The modules of a QR code without its quiet zone, row by row, a bit to each from the highest of a byte down, in
+ * base64: what a page's script needs to draw it. The code is square, so that its length tells its size.
+ */
+export function qrModules(text: string): string {
+  const { data } = encode(text, { ecc: 'M', border: 0 });
+  const bits = data.flat();
+  const bytes = Array.from({ length: Math.ceil(bits.length / 8) }, (_, index) =>
+    bits.slice(index * 8, index * 8 + 8).reduce((byte, dark, bit) => byte | (dark ? 128 >> bit : 0), 0),
+  );
+  return Buffer.from(bytes).toString('base64');
+}
+
 /** A row as strokes a module wide along its middle: half as long as outlines, and a page may hold many codes. */
 function rowPath(row: readonly boolean[], y: number): string {
   // Where dark and light meet; the quiet zone ends every stroke.

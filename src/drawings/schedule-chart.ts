@@ -56,10 +56,12 @@ function chart(tasks: readonly ScheduledTask[], sheet: Sheet): Element {
       height,
       role: 'img',
       ariaLabel: spoken(tasks, sheet),
+      fill: 'currentColor',
+      'font-size': 11,
     },
-    ...axis(sheet.scale, bottom),
-    ...tasks.flatMap((task, row) => rowOf(task, AXIS + row * ROW, sheet)),
-    ...legend(sheet, bottom),
+    axis(sheet.scale, bottom),
+    ...rowsOf(tasks, sheet),
+    legend(sheet, bottom),
   );
 }
 
@@ -76,69 +78,87 @@ function spoken(
   return `Schedule for ${who}, in minutes: ${rows.join('; ')}`;
 }
 
-function rowOf(task: ScheduledTask, top: number, { scale, lanes }: Sheet): Element[] {
-  const middle = top + ROW / 2;
-  const [from, to] = [xOf(scale, task.start), xOf(scale, task.finish)];
-  const weight = task.critical ? 700 : 400;
-  const lettering = { y: middle + 4, 'font-size': 12, 'font-weight': weight, fill: 'currentColor' };
-  return [
-    s('text', { className: 'chart-step', x: 0, ...lettering }, nameOf(task)),
-    ...bar(task, { x: from, y: middle - BAR / 2, width: Math.max(2, to - from) }, lanes),
-    ...(task.wait > 0
-      ? wait(task.wait, { from, to, end: xOf(scale, task.finish + task.wait), y: middle })
-      : []),
-    s(
-      'text',
-      { className: 'chart-minutes', x: MINUTES, 'text-anchor': 'end', ...lettering },
-      minutesOf(task),
-    ),
-  ];
-}
-
-interface Box {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-}
-
-function bar(task: ScheduledTask, { x, y, width }: Box, lanes: number): Element[] {
-  const lane = BAR / lanes;
-  const filled = task.hands.map((person) =>
-    s('rect', {
-      className: 'chart-hand',
-      x,
-      y: round(y + (person - 1) * lane),
-      width: round(width),
-      height: round(lane),
-      fill: 'currentColor',
-    }),
-  );
-  const rim = { fill: 'none', stroke: 'currentColor', 'stroke-width': 1 };
-  return [...filled, s('rect', { className: 'chart-bar', x, y, width: round(width), height: BAR, ...rim })];
-}
-
-interface WaitPlace {
-  /** Where the bar begins and ends, and where the wait does. */
+/** Where a task stands. */
+interface Row {
+  readonly task: ScheduledTask;
+  readonly middle: number;
+  /** Where its bar begins and ends. */
   readonly from: number;
   readonly to: number;
-  readonly end: number;
-  readonly y: number;
 }
 
-/** A broken line with its length: behind it where there is room, else before the bar. */
-function wait(minutes: number, { from, to, end, y }: WaitPlace): Element[] {
-  const look = { stroke: 'currentColor', 'stroke-width': 1.5, 'stroke-dasharray': '4 3' };
-  const label = lengthOf(minutes);
-  const fitsBehind = end + 4 + label.length * 6 <= RIGHT;
-  const place = fitsBehind ? { x: round(end + 4) } : { x: round(from - 4), 'text-anchor': 'end' };
+/** All bars as one path, all hands as another, and so on: a page may hold many charts. */
+function rowsOf(tasks: readonly ScheduledTask[], { scale, lanes }: Sheet): Element[] {
+  const rows = tasks.map((task, index) => ({
+    task,
+    middle: AXIS + index * ROW + ROW / 2,
+    from: xOf(scale, task.start),
+    to: xOf(scale, task.finish),
+  }));
+  const waits = rows.filter(({ task }) => task.wait > 0);
+  const endOf = ({ task }: Row) => xOf(scale, task.finish + task.wait);
   return [
-    s('line', { className: 'chart-wait', x1: to, x2: end, y1: y, y2: y, ...look }),
+    s('path', { className: 'chart-hands', d: rows.flatMap((row) => hands(row, lanes)).join('') }),
+    s('path', { className: 'chart-bars', d: rows.map(bar).join(''), ...line(1) }),
+    ...(waits.length > 0
+      ? [
+          s('path', {
+            className: 'chart-waits',
+            d: waits.map((row) => `M${row.to} ${row.middle}H${endOf(row)}`).join(''),
+            ...line(1.5),
+            'stroke-dasharray': '4 3',
+          }),
+          s('g', { className: 'chart-wait-lengths' }, ...waits.map((row) => waitLength(row, endOf(row)))),
+        ]
+      : []),
+    s('g', { className: 'chart-steps', ...bold }, ...rows.map((row) => lettered(row, {}, nameOf(row.task)))),
     s(
-      'text',
-      { className: 'chart-wait-length', ...place, y: y + 4, 'font-size': 11, fill: 'currentColor' },
-      label,
+      'g',
+      { className: 'chart-minutes', ...bold, 'text-anchor': 'end' },
+      ...rows.map((row) => lettered(row, { x: MINUTES }, [minutesOf(row.task)])),
     ),
   ];
+}
+
+const bold = { 'font-size': 12, 'font-weight': 700 };
+
+const line = (width: number) => ({ fill: 'none', stroke: 'currentColor', 'stroke-width': width });
+
+/** A text of a row; in bold where what runs late ends late. */
+function lettered(
+  { task, middle }: Row,
+  place: { readonly x?: number },
+  words: readonly (Element | string)[],
+): Element {
+  const weight = task.critical ? {} : { 'font-weight': 400 };
+  return s('text', { ...place, y: middle + 4, ...weight }, ...words);
+}
+
+function bar({ middle, from, to }: Row): string {
+  return box(from, middle - BAR / 2, widthOf(from, to), BAR);
+}
+
+function hands({ task, middle, from, to }: Row, lanes: number): readonly string[] {
+  const lane = BAR / lanes;
+  return task.hands.map((person) =>
+    box(from, round(middle - BAR / 2 + (person - 1) * lane), widthOf(from, to), round(lane)),
+  );
+}
+
+function widthOf(from: number, to: number): number {
+  return round(Math.max(2, to - from));
+}
+
+function box(x: number, y: number, width: number, height: number): string {
+  return `M${x} ${y}h${width}v${height}h${-width}z`;
+}
+
+/** How long a wait is: behind it where there is room, else before the bar. */
+function waitLength({ task, middle, from }: Row, end: number): Element {
+  const label = lengthOf(task.wait);
+  const fitsBehind = end + 4 + label.length * 6 <= RIGHT;
+  const place = fitsBehind ? { x: round(end + 4) } : { x: round(from - 4), 'text-anchor': 'end' };
+  return s('text', { ...place, y: middle + 4 }, label);
 }
 
 function lengthOf(minutes: number): string {
@@ -146,51 +166,37 @@ function lengthOf(minutes: number): string {
   return `${Number(amount.toFixed(1))}\u00a0${unit}`;
 }
 
-function axis(scale: TimeScale, bottom: number): Element[] {
-  const narrow = { stroke: 'currentColor', 'stroke-width': 0.5 };
-  const ticks = scale.ticks.flatMap((minute) => {
-    const x = xOf(scale, minute);
-    const lettering = { 'font-size': 11, 'text-anchor': 'middle', fill: 'currentColor' };
-    return [
-      s('line', { className: 'chart-tick', x1: x, x2: x, y1: AXIS - 6, y2: bottom, ...narrow }),
-      s('text', { className: 'chart-minute', x, y: AXIS - 9, ...lettering }, String(minute)),
-    ];
-  });
-  return [
-    s(
-      'text',
-      { x: MINUTES, y: AXIS - 9, 'font-size': 11, 'text-anchor': 'end', fill: 'currentColor' },
-      'min',
-    ),
-    ...ticks,
+function axis(scale: TimeScale, bottom: number): Element {
+  const at = scale.ticks.map((minute) => ({ minute, x: xOf(scale, minute) }));
+  return s(
+    'g',
+    { className: 'chart-axis', 'text-anchor': 'middle' },
+    s('path', { d: at.map(({ x }) => `M${x} ${AXIS - 6}V${bottom}`).join(''), ...line(0.5) }),
+    ...at.map(({ minute, x }) => s('text', { x, y: AXIS - 9 }, String(minute))),
+    s('text', { x: MINUTES, y: AXIS - 9, 'text-anchor': 'end' }, 'min'),
     ...scale.breaks.map(({ from, to }) => breakMark((xOf(scale, from) + xOf(scale, to)) / 2)),
-  ];
+  );
 }
 
 /** Two slanted strokes across the axis: what lies between is not to scale. */
 function breakMark(x: number): Element {
   const stroke = (offset: number) => `M${round(x + offset - 2)} ${AXIS}L${round(x + offset + 2)} ${AXIS - 8}`;
-  return s('path', {
-    className: 'chart-break',
-    d: stroke(-2) + stroke(2),
-    fill: 'none',
-    stroke: 'currentColor',
-    'stroke-width': 1.5,
-  });
+  return s('path', { className: 'chart-break', d: stroke(-2) + stroke(2), ...line(1.5) });
 }
 
 /** What the lanes and the bold numbers mean. */
-function legend({ schedule: { crew }, lanes }: Sheet, top: number): Element[] {
+function legend({ schedule: { crew }, lanes }: Sheet, top: number): Element {
   const people = Array.from({ length: lanes }, (_, person) => {
     if (person >= crew) return 'helper';
     return crew === 1 ? 'technician' : `technician ${person + 1}`;
   });
-  const lettering = { className: 'chart-legend', x: 0, 'font-size': 11, fill: 'currentColor' };
   const names = [...new Set(people)].join(', ');
-  return [
-    s('text', { y: top + 14, 'font-weight': 700, ...lettering }, 'bold: what runs late here ends late'),
-    ...(lanes > 1 ? [s('text', { y: top + 28, ...lettering }, `bars, from the top: ${names}`)] : []),
-  ];
+  return s(
+    'g',
+    { className: 'chart-legend' },
+    s('text', { y: top + 14, 'font-weight': 700 }, 'bold: what runs late here ends late'),
+    ...(lanes > 1 ? [s('text', { y: top + 28 }, `bars, from the top: ${names}`)] : []),
+  );
 }
 
 /** The step's number, as a page's script finds it, and its side. */

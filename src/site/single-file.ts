@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { compactStyle } from '../html/compact-style.ts';
 import { markup } from '../html/markup.ts';
 import type { Figure } from '../model/block.ts';
 import { guideFolder, type PageContext, type Shelf } from '../pages/frame/context.ts';
@@ -81,7 +82,7 @@ function styleText(
   feet: string,
 ): string {
   const own = new Map([...styles, ['shop.css', accent], ['page-feet.css', feet]]);
-  return linked.map((href) => own.get(href.slice(href.lastIndexOf('/') + 1)) ?? '').join('\n');
+  return compactStyle(linked.map((href) => own.get(href.slice(href.lastIndexOf('/') + 1)) ?? '').join('\n'));
 }
 
 /** The frame with everything in it, under a policy that lets in what is in it by its hash, and nothing else. */

@@ -1,4 +1,6 @@
-import type { PickTable } from '../../src/pages/overview/pick-data.ts';
+import type { PickTable, PlanCode } from '../../src/pages/overview/pick-data.ts';
+
+import { codeDrawing } from './code.ts';
 
 export type { PickTable };
 
@@ -14,12 +16,43 @@ export function showPlan(plan: number | null, table: PickTable): void {
   if (plan === null) delete root.dataset.plan;
   else root.dataset.plan = String(plan);
   for (const element of document.querySelectorAll<HTMLElement>('[data-plans]')) {
-    const plans = element.dataset.plans?.split(' ') ?? [];
-    element.hidden = plan !== null && !plans.includes(String(plan));
+    element.hidden = !standsFor(element, plan);
   }
+  const numbers = numbersOf(plan);
   for (const element of document.querySelectorAll<HTMLElement>('[data-step]')) {
-    const numbers = table.numbers[element.dataset.step ?? ''];
-    const number = plan === null ? numbers?.every : numbers?.plans[plan];
+    const number = numbers.get(element.dataset.step ?? '');
     if (number) element.textContent = String(number);
   }
+  showCodeOf(plan, table);
+}
+
+function standsFor({ dataset }: HTMLElement, plan: number | null): boolean {
+  return plan === null || dataset.plans === undefined || dataset.plans.split(' ').includes(String(plan));
+}
+
+/** The steps of a plan, or of the page on which all builds stand, are numbered in the order of the page. */
+function numbersOf(plan: number | null): ReadonlyMap<string, number> {
+  const steps = [...document.querySelectorAll<HTMLElement>('article.step')];
+  const own = steps.filter((step) => standsFor(step, plan));
+  return new Map(own.map(({ id }, index) => [id, index + 1]));
+}
+
+/** A print of one build carries the code that leads to it. */
+function showCodeOf(plan: number | null, { codes }: PickTable): void {
+  const box = document.querySelector<HTMLElement>('.code');
+  const code = codes.find((one) => one.plan === plan);
+  if (box && code) showCode(box, code);
+}
+
+/** Turns the code of a print into another. */
+function showCode(box: HTMLElement, { address, modules }: PlanCode): void {
+  const { size, path } = codeDrawing(modules);
+  const drawing = box.querySelector('svg');
+  drawing?.setAttribute('viewBox', `0 0 ${size} ${size}`);
+  drawing?.setAttribute('aria-label', `QR code of ${address}`);
+  drawing?.querySelector('rect')?.setAttribute('width', String(size));
+  drawing?.querySelector('rect')?.setAttribute('height', String(size));
+  drawing?.querySelector('path')?.setAttribute('d', path);
+  const words = box.querySelector('.code-address');
+  if (words) words.textContent = address;
 }

@@ -40,10 +40,31 @@ function schedule(crew: number, ...words: readonly string[]): Schedule {
   };
 }
 
-function named(drawing: Element | undefined, name: string): Element[] {
-  return (drawing?.children ?? []).flatMap((child) =>
-    child.type === 'element' && [child.properties.className].flat().includes(name) ? [child] : [],
+/** The texts of a group of the drawing, or the boxes of a path of it. */
+function named(drawing: Element | undefined, name: string): Element {
+  const found = (drawing?.children ?? []).find(
+    (child) => child.type === 'element' && [child.properties.className].flat().includes(name),
   );
+  return found?.type === 'element' ? found : { type: 'element', tagName: 'g', properties: {}, children: [] };
+}
+
+function textsIn(drawing: Element | undefined, name: string): Element[] {
+  return named(drawing, name).children.filter((child) => child.type === 'element');
+}
+
+interface Box {
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+function boxesIn(drawing: Element | undefined, name: string): Box[] {
+  const path = String(named(drawing, name).properties.d);
+  return [...path.matchAll(/M[\d.]+ ([\d.]+)h([\d.]+)v([\d.]+)h-\2z/g)].map(([, y, width, height]) => ({
+    y: Number(y),
+    width: Number(width),
+    height: Number(height),
+  }));
 }
 
 function textOf(element: Element): string {
@@ -62,13 +83,13 @@ describe('a chart', () => {
   const [chart] = drawn(two);
 
   test('has a row with its minutes for each step and side', () => {
-    expect(words(named(chart, 'chart-step'))).toEqual(['1\u00a0L', '1\u00a0R', '2', '3', '4']);
-    expect(words(named(chart, 'chart-minutes'))).toEqual(['0–10', '0–10', '10–16', '16–21', '41–60']);
-    expect(words(named(chart, 'chart-wait-length'))).toEqual(['20\u00a0min']);
+    expect(words(textsIn(chart, 'chart-steps'))).toEqual(['1\u00a0L', '1\u00a0R', '2', '3', '4']);
+    expect(words(textsIn(chart, 'chart-minutes'))).toEqual(['0–10', '0–10', '10–16', '16–21', '41–60']);
+    expect(words(textsIn(chart, 'chart-wait-lengths'))).toEqual(['20\u00a0min']);
   });
 
   test('lets a page renumber its steps', () => {
-    const marks = named(chart, 'chart-step').map(({ children: [number] }) =>
+    const marks = textsIn(chart, 'chart-steps').map(({ children: [number] }) =>
       number?.type === 'element' ? number.properties.dataStep : null,
     );
     expect(marks).toEqual(['step-1', 'step-1', 'step-2', 'step-3', 'step-4']);
@@ -82,7 +103,7 @@ describe('a chart', () => {
   });
 
   test('fills the lane of everyone who works', () => {
-    const lanes = named(chart, 'chart-hand').map(({ properties: { y, height } }) => [Number(y), height]);
+    const lanes = boxesIn(chart, 'chart-hands').map(({ y, height }) => [y, height]);
     const first = Number(lanes[0]?.[0]);
     expect(lanes).toEqual([
       [first, 6],
@@ -95,14 +116,14 @@ describe('a chart', () => {
   });
 
   test('has bars as long as their work', () => {
-    const widths = named(chart, 'chart-bar').map(({ properties }) => Number(properties.width));
+    const widths = boxesIn(chart, 'chart-bars').map(({ width }) => width);
     const minute = 248 / 60;
     expect(widths.map((width) => Math.round(width / minute))).toEqual([10, 10, 6, 5, 19]);
   });
 
   test('names the helper of a technician who works alone', () => {
     const [alone] = drawn(schedule(1, '1 0-10 *', '2 10-16 h12 *'));
-    expect(words(named(alone, 'chart-legend'))[1]).toBe('bars, from the top: technician, helper');
+    expect(words(textsIn(alone, 'chart-legend'))[1]).toBe('bars, from the top: technician, helper');
   });
 
   // Half the picture's height in the bar's own columns must be ink where two work, and a quarter where one does.
@@ -127,7 +148,7 @@ describe('a chart', () => {
   test('goes on in a further drawing after forty rows', () => {
     const long = Array.from({ length: 45 }, (_, index) => `${index + 1} ${index}-${index + 1}`);
     const charts = drawn(schedule(1, ...long));
-    expect(charts.map((one) => named(one, 'chart-bar').length)).toEqual([40, 5]);
+    expect(charts.map((one) => boxesIn(one, 'chart-bars').length)).toEqual([40, 5]);
   });
 });
 

@@ -4,6 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { qrCode } from '../../src/drawings/qr-code.ts';
 import { guidePage } from '../../src/pages/guide/guide-page.ts';
 import { buildFragment, pageAddress } from '../../src/pages/overview/cover.ts';
+import type { PickTable } from '../../src/pages/overview/pick-data.ts';
+import { codeDrawing } from '../../templates/scripts/code.ts';
 import { svgText } from '../drawings/draw.ts';
 import * as fixture from './fixture.ts';
 import { guideHtml, page } from './render.ts';
@@ -28,15 +30,23 @@ async function scanned(svg: string): Promise<string | undefined> {
   return jsQR(new Uint8ClampedArray(data), info.width, info.height)?.data;
 }
 
-/** The codes of a page, with the plan that each stands for. */
-function codes(html: string): readonly { readonly plan: string | null; readonly svg: string }[] {
-  const found = html.matchAll(
-    /<div class="code"(?: data-plans="(\d+)")?>\s*<svg (class="qr-code".*?<\/svg>)/gs,
-  );
-  return [...found].map(([, plan, rest]) => ({
-    plan: plan ?? null,
-    svg: `<svg xmlns="http://www.w3.org/2000/svg" ${rest}`,
-  }));
+/** The codes that a page shows, with the plan that each stands for: its own, and those that its script draws. */
+function codes(html: string): readonly { readonly plan: number | null; readonly svg: string }[] {
+  const own = /<div class="code">\s*<svg (class="qr-code".*?<\/svg>)/s.exec(html)?.[1];
+  const table = /id="pick_table">(.*?)<\/script>/s.exec(html)?.[1] ?? '{}';
+  const { codes: drawn } = JSON.parse(table) as PickTable;
+  return [
+    ...(own ? [{ plan: null, svg: `<svg xmlns="http://www.w3.org/2000/svg" ${own}` }] : []),
+    ...drawn.map(({ plan, modules }) => {
+      const { size, path } = codeDrawing(modules);
+      const ground = `<rect width="${size}" height="${size}" fill="#fff"/>`;
+      const ink = `<path d="${path}" stroke="#000"/>`;
+      return {
+        plan,
+        svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size} ${size}">${ground}${ink}</svg>`,
+      };
+    }),
+  ];
 }
 
 describe('a QR code', () => {
@@ -58,8 +68,9 @@ describe('the cover of a print', () => {
     const page = 'https://guides.example/lane/guides/lamp-cradle/index.html';
     expect(read).toEqual([
       [null, page],
-      ['0', `${page}#build=fog:yes`],
-      ['1', `${page}#build=fog:no`],
+      [null, page],
+      [0, `${page}#build=fog:yes`],
+      [1, `${page}#build=fog:no`],
     ]);
   });
 

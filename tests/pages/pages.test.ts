@@ -141,8 +141,7 @@ describe('the page of a guide', () => {
     expect(html).toContain('<a href="#cut-notch">step <span data-step="cut-notch">4</span></a>');
     const table = JSON.parse(/id="pick_table">(.*?)<\/script>/s.exec(html)?.[1] ?? '');
     expect(table.builds).toEqual({ yes: 0, no: 1 });
-    expect(table.numbers['cut-notch']).toEqual({ every: 4, plans: [4, 3] });
-    expect(table.numbers['fog-aim']).toEqual({ every: 3, plans: [3, 0] });
+    expect(html).toMatch(/<article class="step" id="fog-aim"[^>]* data-plans="0">/);
   });
 
   it('keeps the gather list under the heading beneath which the author declared it', () => {

@@ -5,6 +5,7 @@ import type { Guide, Step } from '../../model/guide.ts';
 import type { Job, Plan } from '../../model/job.ts';
 import type { Shop } from '../../model/shop.ts';
 import type { PictureView, TemplateView } from '../steps/block-views.ts';
+import type { Twins } from './alone.ts';
 import { always, type Planned, shownIn } from './plans.ts';
 import type { FrameView, Shown, StepRef } from './shared-views.ts';
 
@@ -34,8 +35,10 @@ export interface PageContext {
 
 /** What prose is printed with: all of the above, and what its nouns and conditions refer to. */
 export interface GuideContext extends PageContext, Planned {
-  readonly guide: Pick<Guide, 'builds' | 'items' | 'templates'>;
+  readonly guide: Pick<Guide, 'id' | 'builds' | 'items' | 'templates'>;
   readonly steps: ReadonlyMap<string, NumberedStep>;
+  /** Is told what of the page's prose reads otherwise where the guide stands alone. */
+  readonly twins: Twins;
   /** Ids of the items that have a row on the page. */
   readonly listed: ReadonlySet<string>;
 }

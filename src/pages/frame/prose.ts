@@ -5,6 +5,7 @@ import { actionWords, capitalised, findTarget } from '../../job/index.ts';
 import type { Action } from '../../model/inline.ts';
 import type { Side } from '../../model/item.ts';
 import type { Inline, Prose, ProseElement, ProseNode, Where } from '../../model/prose.ts';
+import { aloneContext } from './alone.ts';
 import type { GuideContext } from './context.ts';
 import { element, type PlainNode, type PlainProse, text } from './elements.ts';
 import { mentionElement } from './mention.ts';
@@ -41,12 +42,26 @@ const blocks = new Set([
 
 /** Prose as HTML: nouns and actions in words, links and pictures resolved, conditions told in words. */
 export function proseMarkup(prose: Prose, place: ProsePlace): Markup {
-  return stringify(proseToHtml(plainProse(prose, place), () => []));
+  const { nodes, ofSite } = plainProse(prose, place);
+  const html = stringify(proseToHtml(nodes, () => []));
+  if (ofSite) {
+    place.context.twins.set(html, (inline) =>
+      proseMarkup(prose, { ...place, context: aloneContext(place.context, inline) }),
+    );
+  }
+  return html;
 }
 
-/** The same as a tree of plain elements. */
-export function plainProse(prose: Prose, place: ProsePlace): PlainProse {
+/** What prose comes to as a tree of plain elements. */
+interface PlainPage {
+  readonly nodes: PlainProse;
+  /** Whether it holds a picture or a link to another page, so that it reads otherwise where the guide stands alone. */
+  readonly ofSite: boolean;
+}
+
+function plainProse(prose: Prose, place: ProsePlace): PlainPage {
   const { context } = place;
+  let ofSite = false;
   /** The text since the block began: tells whether a sentence begins here. */
   let before = place.fragment ? '…' : '';
 
@@ -62,7 +77,9 @@ export function plainProse(prose: Prose, place: ProsePlace): PlainProse {
       case 'text':
         return [say(node.value)];
       case 'element':
-        return node.tagName === 'img' ? pictureElements(context, node) : [elementOf(node)];
+        if (node.tagName !== 'img') return [elementOf(node)];
+        ofSite = true;
+        return pictureElements(context, node);
       case 'mention':
         return conditional(shownWhen(context, node.when), () => [
           mentionElement(node, context, beginsSentence(before), say),
@@ -81,7 +98,10 @@ export function plainProse(prose: Prose, place: ProsePlace): PlainProse {
     const children = many(node.children);
     const { id, ...rest } = node.properties;
     const properties = place.repeated ? rest : node.properties;
-    if (node.tagName === 'a') return linkElement(context, { ...node, properties }, children);
+    if (node.tagName === 'a') {
+      ofSite ||= !String(node.properties.href ?? '').startsWith('#');
+      return linkElement(context, { ...node, properties }, children);
+    }
     return element(node.tagName, properties, children);
   };
 
@@ -107,7 +127,7 @@ export function plainProse(prose: Prose, place: ProsePlace): PlainProse {
     return element('strong', { className: ['action'] }, [say(words)]);
   };
 
-  return many(prose);
+  return { nodes: many(prose), ofSite };
 }
 
 /** Whether a sentence begins after these words: at the beginning of a block, or after a full stop. */

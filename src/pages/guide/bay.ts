@@ -5,6 +5,9 @@ import type { GuideContext } from '../frame/context.ts';
 import { dateWords } from '../frame/identity.ts';
 import type { BayData } from './bay-data.ts';
 
+/** Digits of a step's fingerprint that tell it from what it was before: a page has some hundred steps at the most. */
+const STEP_DIGITS = 16;
+
 /** The data of a guide, its steps in the order of the page. */
 export function bayData(guide: Guide, job: Job, { steps }: Pick<GuideContext, 'steps'>): BayData {
   const edition = [
@@ -19,7 +22,7 @@ export function bayData(guide: Guide, job: Job, { steps }: Pick<GuideContext, 's
     steps: [...steps.values()].map(({ step }) => ({
       id: step.id,
       title: step.titleText,
-      fingerprint: job.stepFingerprints.get(step.id) ?? '',
+      fingerprint: (job.stepFingerprints.get(step.id) ?? '').slice(0, STEP_DIGITS),
       sides: step.side?.value === 'each',
       wait: step.wait?.value ?? 0,
     })),

@@ -1,5 +1,6 @@
 import type { Guide } from '../../model/guide.ts';
 import type { Job } from '../../model/job.ts';
+import { aloneView, type Inline } from '../frame/alone.ts';
 import {
   frameOf,
   type GuideContext,
@@ -10,6 +11,7 @@ import {
 } from '../frame/context.ts';
 import { dateWords, identityWords, shortFingerprint } from '../frame/identity.ts';
 import { isBlank, proseMarkup } from '../frame/prose.ts';
+import type { FrameView } from '../frame/shared-views.ts';
 import { comesOffRows } from '../overview/comes-off.ts';
 import { coverView } from '../overview/cover.ts';
 import { glanceRows } from '../overview/glance.ts';
@@ -24,13 +26,41 @@ import { handOverView } from './hand-over.ts';
 import { sectionViews } from './sections.ts';
 import { sheetsView } from './sheets.ts';
 
+/** A guide's page, and the same guide where it stands alone. */
+export interface GuidePages {
+  readonly page: GuideView;
+  /**
+   * The guide as one file that needs no other: what is of the site is left out, and pictures stand in it.
+   *
+   * @param frame what stands around it
+   * @param inline its pictures, as the page names them
+   */
+  readonly alone: (frame: FrameView, inline: Inline) => GuideView;
+}
+
+/** Makes the views of a guide once for its page and its one file. */
+export function guidePages(guide: Guide, job: Job, page: PageContext): GuidePages {
+  const context = guideContext(guide, job, page);
+  const view = guideView(guide, job, context);
+  return {
+    page: view,
+    alone: (frame, inline) => {
+      const { frame: _, ...own } = view;
+      return { ...aloneView(own, context.twins, inline), frame };
+    },
+  };
+}
+
 /** One guide as its page prints it. */
 export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView {
-  const context = guideContext(guide, job, page);
-  const platform = page.shop.platforms.get(guide.platform.value);
+  return guidePages(guide, job, page).page;
+}
+
+function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
+  const platform = context.shop.platforms.get(guide.platform.value);
   const untimed = new Set(job.plans.flatMap((plan) => plan.time.untimed));
   return {
-    frame: frameOf(page, {
+    frame: frameOf(context, {
       // A browser that prints no feet of ours puts this at the head of each sheet.
       title: `${guide.title.value} (${identityWords(guide, job)})`,
       styles: ['page-feet.css'],
@@ -39,7 +69,7 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
     title: guide.title.value,
     platform: {
       text: platform?.title.value ?? guide.platform.value,
-      href: `${page.root}${platformFolder(guide.platform.value)}index.html`,
+      href: `${context.root}${platformFolder(guide.platform.value)}index.html`,
     },
     identity: [
       ['Part', guide.partNumber?.value],
@@ -67,7 +97,8 @@ export function guidePage(guide: Guide, job: Job, page: PageContext): GuideView 
 
 /** Everything that the parts of a guide's page look up. */
 function guideContext(guide: Guide, job: Job, page: PageContext): GuideContext {
-  const draft = { ...page, guide, job, steps: numberSteps(guide, job), listed: new Set<string>() };
+  const steps = numberSteps(guide, job);
+  const draft = { ...page, guide, job, steps, listed: new Set<string>(), twins: new Map() };
   const gathered = job.plans.flatMap(({ gather }) =>
     [gather.wear, gather.tools, gather.supplies, gather.kit].flat(),
   );

@@ -1,4 +1,4 @@
-import { qrCode } from '../../drawings/qr-code.ts';
+import { qrCode, qrModules } from '../../drawings/qr-code.ts';
 import type { Markup } from '../../html/markup.ts';
 import { stringify } from '../../html/stringify.ts';
 import type { Block } from '../../model/block.ts';
@@ -7,18 +7,17 @@ import type { Build } from '../../model/when.ts';
 import { type GuideContext, guideFolder, shownStep } from '../frame/context.ts';
 import { always, shownWhen } from '../frame/plans.ts';
 import type { Shown, VaryingView } from '../frame/shared-views.ts';
+import type { PlanCode } from './pick-data.ts';
 
 /** What the first sheet of a print holds besides the head of the page. */
 export interface CoverView {
-  /** The code of the page, then that of each plan where there are several; empty where the shop has no address. */
-  readonly codes: readonly CodeView[];
+  /** The code of the page, which its script turns into that of a build; `null` where the shop has no address. */
+  readonly code: CodeView | null;
   readonly templates: readonly CoverTemplate[];
 }
 
 /** A QR code with the address that it holds. */
 export interface CodeView {
-  /** The plan that it leads to; `null` for the page on which all builds stand. */
-  readonly plan: string | null;
   readonly address: string;
   readonly drawing: Markup;
 }
@@ -34,7 +33,7 @@ export interface CoverTemplate extends Shown {
 export function coverView(guide: Guide, context: GuideContext): CoverView {
   const page = pageAddress(context.shop.settings.address, guide);
   return {
-    codes: page === null ? [] : codesOf(page, context),
+    code: page === null ? null : code(page),
     templates: [...guide.templates.values()].map((template) => ({
       ...shownTemplate(template.id, guide, context),
       title: template.title,
@@ -64,17 +63,24 @@ export function buildFragment(build: Build, options: readonly string[]): string 
   return `#build=${choices.join(',')}`;
 }
 
-/** A plan's code names the first of its builds, which all read alike. */
-function codesOf(page: string, { job }: GuideContext): readonly CodeView[] {
-  const ofPlans = job.plans.flatMap(({ index, builds: [build] }) => {
-    const fragment = build ? buildFragment(build, job.decidingOptions) : '';
-    return [code(page + fragment, String(index))];
-  });
-  return [code(page, null), ...(job.plans.length > 1 ? ofPlans : [])];
+function code(address: string): CodeView {
+  return { address, drawing: stringify([qrCode(address, `QR code of ${address}`)]) };
 }
 
-function code(address: string, plan: string | null): CodeView {
-  return { plan, address, drawing: stringify([qrCode(address, `QR code of ${address}`)]) };
+/**
+ * The codes of the page and of each plan, for the page's script. That of a plan names the first of its builds,
+ * which all read alike. Empty where there is one plan alone, or no address.
+ */
+export function planCodes({ guide, job, shop }: GuideContext): readonly PlanCode[] {
+  const page = pageAddress(shop.settings.address, guide);
+  if (page === null || job.plans.length < 2) return [];
+  const codeOf = (plan: number | null, address: string) => ({ plan, address, modules: qrModules(address) });
+  return [
+    codeOf(null, page),
+    ...job.plans.map(({ index, builds: [build] }) =>
+      codeOf(index, page + (build ? buildFragment(build, job.decidingOptions) : '')),
+    ),
+  ];
 }
 
 /** A template stands for the builds of its place in the text. */

@@ -2,24 +2,22 @@ import { type Markup, markup } from '../../html/markup.ts';
 import type { Option } from '../../model/when.ts';
 import type { GuideContext } from '../frame/context.ts';
 import type { PickerView } from '../guide/guide-views.ts';
+import { planCodes } from './cover.ts';
 import type { PickTable } from './pick-data.ts';
 
 /** The table of a guide. */
-export function pickTable({ job, steps }: GuideContext): PickTable {
+export function pickTable(context: GuideContext): PickTable {
+  const { job } = context;
   const keyed = job.plans.flatMap((plan) =>
     plan.builds.map((build) => {
       const values = job.decidingOptions.map((option) => valueText(build[option] ?? false));
       return [values.join(','), plan.index] as const;
     }),
   );
-  const numbers = [...steps].map(([id, { number }]) => {
-    const plans = job.plans.map((plan) => plan.steps.find((step) => step.id === id)?.number ?? 0);
-    return [id, { every: number, plans }] as const;
-  });
   return {
     options: job.decidingOptions,
     builds: Object.fromEntries(keyed),
-    numbers: Object.fromEntries(numbers),
+    codes: planCodes(context),
   };
 }
 

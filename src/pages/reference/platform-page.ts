@@ -16,10 +16,11 @@ export function platformPage(
 ): PlatformView {
   const context: GuideContext = {
     ...page,
-    guide: { builds: platform.builds, items: platform.parts, templates: new Map() },
+    guide: { id: '', builds: platform.builds, items: platform.parts, templates: new Map() },
     job: { plans: [], decidingOptions: [] },
     steps: new Map(),
     listed: new Set(),
+    twins: new Map(),
   };
   const titled = platform.sections.filter(({ id }) => id !== null);
   const untitled = platform.sections.filter(({ id }) => id === null);
