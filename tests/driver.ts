@@ -30,6 +30,7 @@ export async function baybook(cwd: string, ...args: string[]): Promise<Answer> {
     colour: false,
     watched: false,
     store,
+    threads: 1,
   });
   return { code, ...written };
 }

@@ -1,11 +1,13 @@
 import { relative } from 'node:path';
 import { listed } from '../diagnostics/suggest.ts';
-import { diskFiles, type Inspection, inspect } from '../shop/index.ts';
+import type { Verdict } from '../shop/verdict.ts';
 import { buildSite } from '../site/build-site.ts';
-import { readFonts } from '../site/fonts.ts';
+import { openOutputFolder } from '../site/folder/output-folder.ts';
+import { fileHashes } from '../store/file-hashes.ts';
 import type { ExitCode, Io } from './io.ts';
-import { type CheckOptions, exitCodeOf, printInspection } from './output.ts';
+import { type CheckOptions, exitCodeOf, printVerdict } from './output.ts';
 import { progressBar } from './progress.ts';
+import { nowInNanoseconds, workOn } from './work.ts';
 import { outputFolder, workspaceFolder } from './workspace.ts';
 
 interface BuildOptions extends CheckOptions {
@@ -13,44 +15,51 @@ interface BuildOptions extends CheckOptions {
   readonly keepGoing?: boolean;
 }
 
-/** Derived pictures that no build has asked for in so long are removed; until then a change back costs no time. */
+/** Work that no build has asked for in so long is removed; until then a change back costs no time. */
 const KEPT_DAYS = 30;
 
 /** `baybook build`: checks the workspace and, where it is sound, publishes it as a site. */
 export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const workspace = await workspaceFolder(options.guides, io);
-  const folder = outputFolder(options.out, workspace, io);
-  const files = diskFiles(workspace.root);
-  const inspection = await inspect(files, io.store, await readFonts());
-  const code = exitCodeOf(inspection, options.strict === true);
-  const keepGoing = options.keepGoing === true;
-  const blocked = whyNotPublished(inspection, code, keepGoing);
-  if (blocked !== null) {
-    printInspection(inspection, options, workspace.prefix, `nothing was published: ${blocked}\n`, io);
+  const place = outputFolder(options.out, workspace, io);
+  const folder = openOutputFolder(place, Date.now());
+  if ('heldBy' in folder) {
+    io.err(`nothing was published: ${folder.heldBy}\n`);
     return 1;
   }
   const bar = progressBar(io);
-  const outcome = await buildSite(inspection, files, folder, {
-    keepGoing,
-    pictures: io.store,
-    progress: bar.show,
-  }).finally(bar.stop);
+  const { work, done } = workOn(workspace.root, io, bar.show);
+  const hashes = fileHashes(place, io.store, nowInNanoseconds);
+  const keepGoing = options.keepGoing === true;
+  const refuse = (verdict: Verdict) =>
+    whyNotPublished(verdict, exitCodeOf(verdict, options.strict === true), keepGoing);
+  const { verdict, outcome, notices } = await buildSite(work, folder, { keepGoing, refuse, hashes }).finally(
+    () => {
+      bar.stop();
+      folder.close();
+    },
+  );
+  done();
+  hashes.save();
+  for (const notice of notices) io.err(`${notice}\n`);
   if (!outcome.ok) {
-    printInspection(inspection, options, workspace.prefix, '', io);
-    for (const problem of outcome.problems) io.err(`nothing was published: ${problem}\n`);
+    const refused = refuse(verdict);
+    const closing = refused === null ? '' : `nothing was published: ${refused}\n`;
+    printVerdict(verdict, work.files, options, workspace.prefix, closing, io);
+    for (const problem of outcome.problems)
+      if (problem !== refused) io.err(`nothing was published: ${problem}\n`);
     return 1;
   }
   io.store.prune(KEPT_DAYS);
-  const { files: all, written, removed, notices } = outcome;
-  for (const notice of notices) io.err(`${notice}\n`);
-  const place = relative(io.cwd, folder) || '.';
-  const closing = `${place}: ${all.length} files, ${written.length} new or changed, ${removed.length} removed\n`;
-  printInspection(inspection, options, workspace.prefix, closing, io);
-  return code;
+  const { files: all, written, removed } = outcome;
+  const where = relative(io.cwd, place) || '.';
+  const closing = `${where}: ${all.length} files, ${written.length} new or changed, ${removed.length} removed\n`;
+  printVerdict(verdict, work.files, options, workspace.prefix, closing, io);
+  return exitCodeOf(verdict, options.strict === true);
 }
 
 function whyNotPublished(
-  { soundGuides, brokenForAll }: Inspection,
+  { soundGuides, brokenForAll }: Verdict,
   code: ExitCode,
   keepGoing: boolean,
 ): string | null {

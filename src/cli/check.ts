@@ -1,13 +1,16 @@
-import { diskFiles, inspect } from '../shop/index.ts';
-import { readFonts } from '../site/fonts.ts';
+import { checkGuides } from '../site/check-guides.ts';
 import type { ExitCode, Io } from './io.ts';
-import { type CheckOptions, exitCodeOf, printInspection } from './output.ts';
+import { type CheckOptions, exitCodeOf, printVerdict } from './output.ts';
+import { workOn } from './work.ts';
 import { workspaceFolder } from './workspace.ts';
 
 /** `baybook check`: checks the whole workspace and prints what it finds. */
 export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
   const { root, prefix } = await workspaceFolder(options.guides, io);
-  const inspection = await inspect(diskFiles(root), io.store, await readFonts());
-  printInspection(inspection, options, prefix, '', io);
-  return exitCodeOf(inspection, options.strict === true);
+  const { work, done } = workOn(root, io);
+  const { notices, ...verdict } = await checkGuides(work);
+  done();
+  for (const notice of notices) io.err(`${notice}\n`);
+  printVerdict(verdict, work.files, options, prefix, '', io);
+  return exitCodeOf(verdict, options.strict === true);
 }

@@ -6,13 +6,19 @@ import { renderText } from '../diagnostics/render-text.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
 import { templateVariants } from '../job/index.ts';
 import type { CutTemplate } from '../model/cut-template.ts';
-import { diskFiles, type Inspection, inspect } from '../shop/index.ts';
-import { sheetIdentity, sheetWords } from '../site/cut-files.ts';
+import { diskFiles } from '../shop/disk-files.ts';
+import { checked, sourcesOf } from '../shop/inspect.ts';
+import { inspectGuide } from '../shop/inspect-guide.ts';
+import { openWorkspace, type Workspace } from '../shop/open-workspace.ts';
+import { conclude } from '../shop/verdict.ts';
+import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { readFonts } from '../site/fonts.ts';
+import { sheetIdentity, sheetWords } from '../site/guides/cut-files.ts';
 import type { PublishedGuide } from '../site/publication.ts';
+import { guideId } from '../site/site-pages.ts';
 import { readMeasured, readPapers } from './cut-options.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
-import { printInspection } from './output.ts';
+import { printVerdict } from './output.ts';
 import { outputFolder, type WorkspaceFolder, workspaceFolder } from './workspace.ts';
 
 interface CutOptions {
@@ -28,7 +34,7 @@ interface CutOptions {
  * of a guide that has errors.
  */
 export async function cut(
-  guideId: string,
+  id: string,
   templateId: string | undefined,
   options: CutOptions,
   io: Io,
@@ -36,18 +42,22 @@ export async function cut(
   const papers = options.paper === undefined ? null : readPapers(options.paper);
   const correction = options.measured === undefined ? undefined : readMeasured(options.measured);
   const workspace = await workspaceFolder(options.guides, io);
-  const folder = join(outputFolder(options.out, workspace, io), guideId);
+  const folder = join(outputFolder(options.out, workspace, io), id);
   const fonts = await readFonts();
-  const inspection = await inspect(diskFiles(workspace.root), io.store, fonts);
-  const published = soundGuide(guideId, inspection);
-  if (published === null) {
-    const closing = `nothing was written: a saw is not to follow "${guideId}" while it has errors\n`;
-    printInspection(inspection, { guides: options.guides, format: 'text' }, workspace.prefix, closing, io);
+  const files = diskFiles(workspace.root);
+  const opened = await openWorkspace(files, io.store, fonts);
+  const inspected = await inspectGuide(guidePath(id, opened), opened);
+  const verdict = conclude(opened, [checked(inspected)]);
+  const published = inspected.value;
+  if (published === null || !verdict.soundGuides.has(id)) {
+    const closing = `nothing was written: a saw is not to follow "${id}" while it has errors\n`;
+    const asText = { guides: options.guides, format: 'text' } as const;
+    printVerdict(verdict, files, asText, workspace.prefix, closing, io);
     return 1;
   }
   const context: CutContext = {
     ...sheetIdentity(published),
-    papers: papers ?? inspection.shop.settings.papers,
+    papers: papers ?? opened.shop.settings.papers,
     fonts,
     side: null,
     ...(correction && { correction }),
@@ -57,7 +67,7 @@ export async function cut(
     for (const variant of templateVariants(template, published.guide, published.job))
       drawn.push(await drawTemplate(variant.template, context));
   }
-  if (reportFaults(drawn, inspection, workspace, io)) return 1;
+  if (reportFaults(drawn, files, workspace, io)) return 1;
 
   const sides = drawn.flatMap((one) => one.sides);
   await writeSides(sides, folder, context);
@@ -66,14 +76,13 @@ export async function cut(
   return 0;
 }
 
-/** The guide with its job; `null` where it has errors. A guide that is not there is wrong usage. */
-function soundGuide(id: string, { guides, shop, soundGuides }: Inspection): PublishedGuide | null {
-  const ids = [...shop.files.keys()].flatMap((path) => /^([^/]+)\/guide\.md$/.exec(path)?.[1] ?? []);
-  if (!ids.includes(id)) {
-    const help = didYouMean(nearest(id, ids)) || `there are ${ids.join(', ')}`;
-    throw new UsageError(`there is no guide "${id}"; ${help}`);
-  }
-  return soundGuides.has(id) ? (guides.find(({ guide }) => guide.id === id) ?? null) : null;
+/** The file of a guide. One that is not there is wrong usage. */
+function guidePath(id: string, { found }: Workspace): string {
+  const path = found.guides.find((one) => guideId(one) === id);
+  if (path !== undefined) return path;
+  const ids = found.guides.map(guideId);
+  const help = didYouMean(nearest(id, ids)) || `there are ${ids.join(', ')}`;
+  throw new UsageError(`there is no guide "${id}"; ${help}`);
 }
 
 /** The template that is named, or all of them. */
@@ -91,13 +100,17 @@ function chosen({ guide }: PublishedGuide, id: string | undefined): readonly Cut
 /** A paper that the shop does not print on by itself is judged only here. */
 function reportFaults(
   drawn: readonly DrawnTemplate[],
-  { sources }: Inspection,
+  files: WorkspaceFiles,
   { prefix }: WorkspaceFolder,
   io: Io,
 ): boolean {
   const faults = drawn.flatMap(({ findings }) => findings.filter(({ severity }) => severity === 'error'));
   if (faults.length === 0) return false;
-  const text = renderText(faults, { sources, prefix }, { colour: io.colour, width: io.width });
+  const text = renderText(
+    faults,
+    { sources: sourcesOf(faults, files), prefix },
+    { colour: io.colour, width: io.width },
+  );
   io.out(`${text}\n\nnothing was written\n`);
   return true;
 }

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { homedir } from 'node:os';
+import { availableParallelism, homedir } from 'node:os';
 import { join } from 'node:path';
 import { folderStore } from '../store/store.ts';
 import { run } from './run.ts';
@@ -19,6 +19,7 @@ process.exitCode = await run(process.argv.slice(2), {
   width: stdout.columns ?? 100,
   colour: stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
   watched: stderr.isTTY === true,
+  threads: availableParallelism(),
   store: folderStore(
     join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'baybook', 'store'),
     new Date(),

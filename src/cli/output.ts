@@ -2,7 +2,10 @@ import { renderJson } from '../diagnostics/render-json.ts';
 import { renderSarif } from '../diagnostics/render-sarif.ts';
 import { renderText } from '../diagnostics/render-text.ts';
 import { countFindings, summaryLine } from '../diagnostics/summary.ts';
-import { type Inspection, ruleCards } from '../shop/index.ts';
+import { sourcesOf } from '../shop/inspect.ts';
+import { ruleCards } from '../shop/rule-cards.ts';
+import type { Verdict } from '../shop/verdict.ts';
+import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import type { ExitCode, Io } from './io.ts';
 import { version } from './version.ts';
 
@@ -17,15 +20,15 @@ export interface CheckOptions {
 }
 
 /** Prints what a run has found; in text, `closing` follows the summary. */
-export function printInspection(
-  inspection: Inspection,
+export function printVerdict(
+  { findings, guideCount }: Pick<Verdict, 'findings' | 'guideCount'>,
+  files: WorkspaceFiles,
   options: CheckOptions,
   prefix: string,
   closing: string,
   io: Io,
 ): void {
-  const { findings, sources, guideCount } = inspection;
-  const context = { sources, prefix };
+  const context = { sources: sourcesOf(findings, files), prefix };
   switch (options.format) {
     case 'text': {
       const text = renderText(findings, context, { colour: io.colour, width: io.width });
@@ -41,7 +44,7 @@ export function printInspection(
 }
 
 /** The exit code that findings ask for. */
-export function exitCodeOf({ findings }: Inspection, strict: boolean): ExitCode {
+export function exitCodeOf({ findings }: Pick<Verdict, 'findings'>, strict: boolean): ExitCode {
   const { errors, warnings } = countFindings(findings);
   return errors > 0 || (strict && warnings > 0) ? 1 : 0;
 }

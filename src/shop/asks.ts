@@ -1,6 +1,6 @@
-import { createHash } from 'node:crypto';
 import type { Shop } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
+import { sha256 } from '../store/content-hash.ts';
 import type { Workspace } from './open-workspace.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
@@ -17,8 +17,8 @@ export type Ask =
   | { readonly of: 'whole'; readonly name: List }
   | { readonly of: 'bytes' | 'page'; readonly name: string };
 
-/** Notes each ask, as often as it is made. */
-export type NoteAsk = (ask: Ask) => void;
+/** Notes each ask, as often as it is made; of bytes, with the answer that was given. */
+export type NoteAsk = (ask: Ask, answer?: string) => void;
 
 /** What a guide may ask of its workspace, each ask noted. */
 export interface WatchedWorkspace {
@@ -28,7 +28,11 @@ export interface WatchedWorkspace {
 }
 
 /** The workspace as one guide sees it: every look at something outside the guide is noted. */
-export function watched({ shop, procedures, files }: Workspace, note: NoteAsk): WatchedWorkspace {
+export function watched(
+  { shop, procedures, files }: Pick<Workspace, 'shop' | 'procedures' | 'files'>,
+  note: NoteAsk,
+): WatchedWorkspace {
+  const seen = new Map<string, string>();
   return {
     shop: {
       settings: shop.settings,
@@ -40,12 +44,26 @@ export function watched({ shop, procedures, files }: Workspace, note: NoteAsk): 
     procedures: new WatchedMap(procedures, 'procedures', note),
     files: {
       read: (path) => {
-        note({ of: 'bytes', name: path });
-        return files.read(path);
+        const bytes = files.read(path);
+        const hash = bytes ? sha256(bytes) : none;
+        if ((seen.get(path) ?? hash) !== hash) throw new ChangedMeanwhile(path);
+        seen.set(path, hash);
+        note({ of: 'bytes', name: path }, hash);
+        return bytes;
       },
     },
   };
 }
+
+/** A file is no longer what it was a moment ago, so that what was checked is not what would be published. */
+export class ChangedMeanwhile extends Error {
+  constructor(path: string) {
+    super(`${path} was changed or taken away while the guides were being read; run it again`);
+  }
+}
+
+/** The answer where there is nothing. */
+const none = 'none';
 
 /** A map that notes what is looked up in it; whoever walks through it has asked for the whole. */
 class WatchedMap<V> implements ReadonlyMap<string, V> {
@@ -124,12 +142,12 @@ export function answers(
       case 'whole':
         return valueHash(maps[name]);
       case 'bytes':
-        return files.hash(name) ?? 'none';
+        return files.hash(name) ?? none;
       case 'page':
-        return pageOf(name) ?? 'none';
+        return pageOf(name) ?? none;
       default: {
         const value = maps[of].get(name);
-        return value === undefined ? 'none' : valueHash(value);
+        return value === undefined ? none : valueHash(value);
       }
     }
   };
@@ -149,7 +167,5 @@ export function valueHash(value: unknown): string {
     if (part instanceof Map) return { map: [...part] };
     return part instanceof Set ? { set: [...part] } : part;
   };
-  return createHash('sha256')
-    .update(JSON.stringify(value, plain) ?? 'undefined')
-    .digest('hex');
+  return sha256(JSON.stringify(value, plain) ?? 'undefined');
 }

@@ -15,8 +15,8 @@ const ignoredFolders = new Set(['node_modules']);
  */
 export function diskFiles(root: string, hashes: FileHashes | null = null): WorkspaceFiles {
   const read = (path: string) => {
+    const full = inside(root, path);
     try {
-      const full = inside(root, path);
       return full === null ? null : readFileSync(full);
     } catch {
       return null;
@@ -31,8 +31,7 @@ export function diskFiles(root: string, hashes: FileHashes | null = null): Works
     },
     read,
     hash: (path) => {
-      const full = hashes && inside(root, path);
-      if (full) return hashes.of(path);
+      if (hashes) return inside(root, path) === null ? null : hashes.of(path);
       const bytes = read(path);
       return bytes && sha256(bytes);
     },
@@ -51,12 +50,16 @@ async function listFolder(root: string, folder: string, files: Map<string, numbe
   }
 }
 
-/** The real path of a file; `null` where it leaves the workspace or is reached through a link. */
+/** The real path of a file; `null` where there is none, it leaves the workspace, or it is reached through a link. */
 function inside(root: string, path: string): string | null {
-  const top = realpathSync(root);
-  const full = resolve(top, path);
-  const within = relative(top, full);
-  if (within === '' || within.startsWith(`..${sep}`) || within === '..' || resolve(within) === within)
+  try {
+    const top = realpathSync(root);
+    const full = resolve(top, path);
+    const within = relative(top, full);
+    if (within === '' || within.startsWith(`..${sep}`) || within === '..' || resolve(within) === within)
+      return null;
+    return realpathSync(full) === full ? full : null;
+  } catch {
     return null;
-  return realpathSync(full) === full ? full : null;
+  }
 }

@@ -6,7 +6,7 @@ import { computeJob } from '../job/index.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { SourceFile } from '../source/source-file.ts';
-import { type NoteAsk, watched } from './asks.ts';
+import type { WatchedWorkspace } from './asks.ts';
 import { echoesOfPlatform, withoutEchoes } from './echoes.ts';
 import { guideContext } from './guide-context.ts';
 import { checkPage } from './inspect-page.ts';
@@ -24,18 +24,18 @@ export interface InspectedGuide {
 }
 
 /**
- * Takes one guide from its text to its findings and its job. It stands alone: what it needs of the workspace is
- * noted, and what lies between guides is judged afterwards, from the facts of all.
+ * Takes one guide from its text to its findings and its job. It stands alone: what lies between guides is judged afterwards, from the facts of all.
+ *
+ * @param path of its file
  */
 export async function inspectGuide(
   path: string,
   workspace: Workspace,
-  note: NoteAsk = () => {},
+  { shop, procedures, files }: WatchedWorkspace = workspace,
 ): Promise<InspectedGuide> {
   const { findings, report } = collector();
-  const source = readSource(workspace.files, path, workspace.listing.files.get(path) ?? 0, report);
+  const source = readSource(files, path, workspace.listing.files.get(path) ?? 0, report);
   if (!source) return { path, value: null, findings };
-  const { shop, procedures, files } = watched(workspace, note);
   const guide = readGuide(source, guideContext(shop, procedures, files), report);
   if (!guide) return { path, value: null, findings };
 
@@ -46,9 +46,7 @@ export async function inspectGuide(
   const subject = { guide, job, shop, lost };
   for (const rule of rulesFor(lost, guide)) rule.run(subject, placed);
   workspace.judgeTemplates(guide, job, read, placed);
-  // The judge looks at a picture once for all guides, and so does not ask again.
-  for (const { path: picture } of guide.pictures) if (picture !== null) note({ of: 'bytes', name: picture });
-  await checkPage(guide, shop, workspace.look, placed, lost);
+  await checkPage(guide, { shop, files, look: workspace.look }, placed, lost);
   const known = shop.platforms.has(guide.platform.value);
   const told = withoutEchoes(findings).map((one) => withHalt(one, job));
   return {

@@ -1,18 +1,21 @@
 import { type Lost, type Page, pageRules, platformAnchors } from '../checks/index.ts';
 import type { Report } from '../diagnostics/report.ts';
-import type { Platform, Shop } from '../model/shop.ts';
+import type { Platform } from '../model/shop.ts';
+import type { WatchedWorkspace } from './asks.ts';
 import type { LookAtPictures } from './pictures.ts';
+
+/** What a page is held against. */
+type PageGround = Pick<WatchedWorkspace, 'shop' | 'files'> & { readonly look: LookAtPictures };
 
 /** Holds a page, of a guide or of a platform, against the rules for pages. */
 export async function checkPage(
   page: Page,
-  shop: Shop,
-  look: LookAtPictures,
+  { shop, files, look }: PageGround,
   report: Report,
   lost: Lost,
 ): Promise<void> {
   for (const rule of pageRules) rule.runOnPage(page, shop, report, lost);
-  await look(page.file, page.pictures, report);
+  await look(page, files, report);
 }
 
 /** A platform as a page. */

@@ -67,7 +67,7 @@ export async function openWorkspace(
       return source ? [[fileId(path), source]] : [];
     }),
   );
-  const look = pictureJudge(files, store);
+  const look = pictureJudge(store);
   const bare: Shop = { ...lists, platforms: new Map() };
   const platforms = found.platforms.flatMap((path) => {
     const source = sources.get(path);
@@ -79,7 +79,7 @@ export async function openWorkspace(
   const byId = new Map(platforms.flatMap(({ value }) => (value ? [[value.id, value] as const] : [])));
   const shop: Shop = { ...lists, platforms: byId };
   for (const { value, report: tell } of platforms) {
-    if (value) await checkPage(platformPage(value), shop, look, tell, nothingLost);
+    if (value) await checkPage(platformPage(value), { shop, files, look }, tell, nothingLost);
   }
   return {
     files,

@@ -1,3 +1,4 @@
+import type { Page } from '../checks/index.ts';
 import type { Report } from '../diagnostics/report.ts';
 import type { PictureFact } from '../model/guide.ts';
 import { type PictureWeight, pageOverBudget } from '../pictures/budget.ts';
@@ -5,34 +6,39 @@ import { checkPicture, type PictureCheck } from '../pictures/check-picture.ts';
 import type { PictureRequest } from '../pictures/picture.ts';
 import { pictureFinding } from '../pictures/rules.ts';
 import { wholeFile } from '../source/span.ts';
+import { sha256 } from '../store/content-hash.ts';
 import type { Store } from '../store/store.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
-/** Judges the pictures of a page; `file` is the page's own. */
-export type LookAtPictures = (file: string, facts: readonly PictureFact[], report: Report) => Promise<void>;
+/** Judges the pictures of a page. */
+export type LookAtPictures = (
+  page: Pick<Page, 'file' | 'pictures'>,
+  files: Pick<WorkspaceFiles, 'read'>,
+  report: Report,
+) => Promise<void>;
 
 /**
- * Makes the judge of a workspace's pictures, which looks at each only once however many pages show it. A
- * picture that is not there is a finding of another rule.
+ * Makes a judge of pictures, which looks at each only once however many pages show it. A picture that is not
+ * there is a finding of another rule.
  */
-export function pictureJudge(files: WorkspaceFiles, cache: Store): LookAtPictures {
-  const seen = new Map<string, Promise<PictureCheck | null>>();
-  const judged = (path: string, request: PictureRequest) => {
-    const key = `${path}\n${JSON.stringify(request)}`;
+export function pictureJudge(store: Store): LookAtPictures {
+  const seen = new Map<string, Promise<PictureCheck>>();
+  const judged = (path: string, bytes: Uint8Array, request: PictureRequest) => {
+    const key = JSON.stringify([path, sha256(bytes), request]);
     const known = seen.get(key);
     if (known) return known;
-    const bytes = files.read(path);
-    const check = bytes ? checkPicture(bytes, path, request, cache) : Promise.resolve(null);
+    const check = checkPicture(bytes, path, request, store);
     seen.set(key, check);
     return check;
   };
-  return async (file, facts, report) => {
+  return async ({ file, pictures }, files, report) => {
     const weights = new Map<string, PictureWeight>();
     // A bad file is one fault, however often the page shows it.
     const told = new Set<string>();
-    for (const fact of facts) {
-      const check = fact.path === null ? null : await judged(fact.path, requestOf(fact));
-      if (!check) continue;
+    for (const fact of pictures) {
+      const bytes = fact.path === null ? null : files.read(fact.path);
+      if (fact.path === null || bytes === null) continue;
+      const check = await judged(fact.path, bytes, requestOf(fact));
       for (const problem of check.problems) {
         const fault = `${fact.path}\n${problem.code}`;
         if (!told.has(fault)) report(pictureFinding(problem, fact.src.at));

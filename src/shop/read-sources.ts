@@ -15,7 +15,7 @@ export function isOwnText(path: string): boolean {
 
 /** Reads a text file that Baybook goes by, and reports why it cannot be read. */
 export function readSource(
-  files: WorkspaceFiles,
+  files: Pick<WorkspaceFiles, 'read'>,
   path: string,
   size: number,
   report: Report,

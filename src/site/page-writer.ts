@@ -1,36 +1,55 @@
 import type { RenderLayout } from '../pages/layouts/layouts.ts';
-import { deadLinks, type PageLinks, pageLinks } from './link-check.ts';
-import type { Staging } from './output-folder.ts';
+import { contentHash } from '../store/content-hash.ts';
+import { readContent, readJson, type Store, writeJson } from '../store/store.ts';
+import { type PageLinks, pageLinks } from './guides/link-check.ts';
+import { keepFile, type MadeFile } from './guides/made.ts';
 
-/** Writes pages one by one, none kept in memory, and knows in the end what is wrong with them. */
+/** Writes pages one by one, none kept in memory; what the store has of an equal view is not made again. */
 export interface PageWriter {
-  /** Returns the bytes of the page; 0 where its layout fails. */
-  readonly write: (path: string, layout: string, view: object) => Promise<number>;
-  /** What a layout could not print, and links that lead nowhere; one sentence each. */
+  readonly write: (path: string, layout: string, view: object) => void;
+  readonly files: () => readonly MadeFile[];
+  readonly links: () => readonly PageLinks[];
+  /** What a layout could not print, one sentence each. */
   readonly problems: () => readonly string[];
 }
 
-/** A writer into a staging folder. */
-export function pageWriter(render: RenderLayout, staging: Staging): PageWriter {
+/** A page as the store has it: its bytes stand under their hash. */
+interface KeptPage {
+  readonly hash: string;
+  readonly links: PageLinks;
+}
+
+/**
+ * A writer of pages.
+ *
+ * @param basis names the work of this Baybook with this shop's layouts, apart from any other
+ */
+export function pageWriter(render: RenderLayout, store: Store, basis: string): PageWriter {
   const problems: string[] = [];
-  const links = new Map<string, PageLinks>();
+  const links: PageLinks[] = [];
+  const files: MadeFile[] = [];
   return {
-    write: async (path, layout, view) => {
+    write: (path, layout, view) => {
+      const name = `page-${contentHash(basis, path, layout, JSON.stringify(view))}.json`;
+      const kept = readJson<KeptPage>(store, name);
+      if (kept && readContent(store, kept.hash)) {
+        links.push(kept.links);
+        files.push({ path, hash: kept.hash });
+        return;
+      }
       const rendered = render(layout, view);
       if (!rendered.ok) {
         problems.push(`${path} could not be made: ${rendered.problem}`);
-        return 0;
+        return;
       }
-      links.set(path, pageLinks(rendered.html));
-      await staging.add(path, rendered.html);
-      return Buffer.byteLength(rendered.html);
+      const own = pageLinks(path, rendered.html);
+      const file = keepFile(store, path, rendered.html);
+      links.push(own);
+      files.push(file);
+      if (!file.bytes) writeJson(store, name, { hash: file.hash, links: own } satisfies KeptPage);
     },
-    problems: () => {
-      // A page that failed is missing for good reason; its links would only repeat that.
-      if (problems.length > 0) return [...new Set(problems)];
-      return deadLinks(links, staging.paths()).map(
-        ({ page, href }) => `${page} links to ${href}, which leads nowhere`,
-      );
-    },
+    files: () => files,
+    links: () => links,
+    problems: () => problems,
   };
 }

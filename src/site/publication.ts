@@ -1,9 +1,11 @@
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Platform, Shop } from '../model/shop.ts';
-import { guideFolder, platformFolder } from '../pages/frame/context.ts';
-import { type GuideSummary, summaryOf } from '../pages/reference/guide-summary.ts';
-import type { Inspection } from '../shop/inspection.ts';
+import type { GuideSummary } from '../pages/reference/guide-summary.ts';
+import type { Workspace } from '../shop/open-workspace.ts';
+import type { Verdict } from '../shop/verdict.ts';
+import type { MadeGuide } from './guides/made.ts';
+import type { GuideResult } from './guides/turn.ts';
 
 /** A guide that is published, with its job. */
 export interface PublishedGuide {
@@ -11,34 +13,45 @@ export interface PublishedGuide {
   readonly job: Job;
 }
 
-/** What of a workspace is published: the sound guides with their jobs, and the platforms without an error. */
+/** What of a workspace is published: what the sound guides gave, and the platforms without an error. */
 export interface Publication {
   readonly shop: Shop;
-  readonly guides: readonly PublishedGuide[];
   readonly platforms: readonly Platform[];
   /** What the rest of the site needs of each guide. */
   readonly summaries: readonly GuideSummary[];
+  readonly made: readonly MadeGuide[];
 }
 
 /** Sorts out what may be published. */
-export function publicationOf({ shop, guides, soundGuides, findings }: Inspection): Publication {
-  const faulty = new Set(findings.filter(({ severity }) => severity === 'error').map(({ at }) => at.file));
-  const platforms = [...shop.platforms.values()].filter(({ file }) => !faulty.has(file));
-  const names = new Set(platforms.map(({ id }) => id));
-  const published = { ...shop, platforms: new Map(platforms.map((platform) => [platform.id, platform])) };
-  const sound = guides.filter(({ guide }) => soundGuides.has(guide.id) && names.has(guide.platform.value));
+export function publicationOf(
+  { shop }: Pick<Workspace, 'shop'>,
+  results: readonly Pick<GuideResult, 'facts' | 'summary' | 'made'>[],
+  verdict: Pick<Verdict, 'soundGuides' | 'findings'>,
+): Publication {
+  const platforms = soundPlatforms(shop, verdict);
+  const sound = results.filter(({ facts }) => facts && verdict.soundGuides.has(facts.id));
   return {
-    shop: published,
+    shop: { ...shop, platforms: new Map(platforms.map((platform) => [platform.id, platform])) },
     platforms,
-    guides: sound,
-    summaries: sound.map(({ guide, job }) => summaryOf(guide, job, published)),
+    summaries: sound.flatMap(({ summary }) => summary ?? []),
+    made: sound.flatMap(({ made }) => made ?? []),
   };
 }
 
-/** The pages that stand for files of the workspace: links between guides lead from one to the other. */
-export function pagesBySource({ summaries, platforms }: Publication): ReadonlyMap<string, string> {
-  return new Map([
-    ...summaries.map((guide) => [guide.file, `${guideFolder(guide)}index.html`] as const),
-    ...platforms.map(({ id, file }) => [file, `${platformFolder(id)}index.html`] as const),
+/** The files of guides and platforms that stay out of the site, so that no page may link to theirs. */
+export function unpublishedFiles(
+  { shop, found }: Pick<Workspace, 'shop' | 'found'>,
+  results: readonly GuideResult[],
+  verdict: Pick<Verdict, 'soundGuides' | 'findings'>,
+): ReadonlySet<string> {
+  const published = new Set([
+    ...soundPlatforms(shop, verdict).map(({ file }) => file),
+    ...results.flatMap(({ facts }) => (facts && verdict.soundGuides.has(facts.id) ? [facts.file] : [])),
   ]);
+  return new Set([...found.guides, ...found.platforms].filter((path) => !published.has(path)));
+}
+
+function soundPlatforms(shop: Shop, { findings }: Pick<Verdict, 'findings'>): readonly Platform[] {
+  const faulty = new Set(findings.filter(({ severity }) => severity === 'error').map(({ at }) => at.file));
+  return [...shop.platforms.values()].filter(({ file }) => !faulty.has(file));
 }

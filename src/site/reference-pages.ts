@@ -8,18 +8,18 @@ import type { PageWriter } from './page-writer.ts';
 import type { Publication } from './publication.ts';
 
 /** Writes a page for each tool and kind of fastener of the shop, and the glossary. */
-export async function addReferencePages(
+export function addReferencePages(
   { shop, summaries }: Publication,
   pageFrom: (root: string) => PageContext,
   writer: PageWriter,
-): Promise<void> {
+): void {
   const guides = byTitle(summaries);
   for (const item of shop.crib.values()) {
-    await writer.write(toolPath(item.id), 'reference.liquid', toolPage(item, guides, pageFrom('../../')));
+    writer.write(toolPath(item.id), 'reference.liquid', toolPage(item, guides, pageFrom('../../')));
   }
   for (const type of shop.fastenerTypes.values()) {
     const view = fastenerTypePage(type, guides, pageFrom('../../'));
-    await writer.write(fastenerTypePath(type.id), 'reference.liquid', view);
+    writer.write(fastenerTypePath(type.id), 'reference.liquid', view);
   }
-  await writer.write(glossaryPath, 'glossary.liquid', glossaryPage(guides, pageFrom('../')));
+  writer.write(glossaryPath, 'glossary.liquid', glossaryPage(guides, pageFrom('../')));
 }

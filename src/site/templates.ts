@@ -17,7 +17,7 @@ export interface Templates {
 /** The files of a workspace, as far as templates are read from them. */
 export interface TemplateFiles {
   readonly paths: Iterable<string>;
-  readonly read: (path: string) => Promise<Uint8Array | null>;
+  readonly read: (path: string) => Uint8Array | null;
 }
 
 /**
@@ -32,7 +32,7 @@ export async function readTemplates(workspace: TemplateFiles): Promise<Templates
   }
   for (const path of [...workspace.paths].sort()) {
     const name = path.startsWith(ownFolder) ? path.slice(ownFolder.length) : '';
-    const bytes = texts.has(name) ? await workspace.read(path) : null;
+    const bytes = texts.has(name) ? workspace.read(path) : null;
     if (bytes) texts.set(name, new TextDecoder().decode(bytes));
   }
   const ending = (end: string) => new Map([...texts].filter(([name]) => name.endsWith(end)));
@@ -41,4 +41,9 @@ export async function readTemplates(workspace: TemplateFiles): Promise<Templates
 
 function isTemplate(name: string): boolean {
   return name.endsWith('.liquid') || name.endsWith('.css');
+}
+
+/** Whether a file of a workspace may stand in the place of a built-in layout or style. */
+export function isTemplatePath(path: string): boolean {
+  return path.startsWith(ownFolder);
 }

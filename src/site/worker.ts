@@ -19,6 +19,17 @@ export function workerScript(
   return `globalThis.siteBuild=${JSON.stringify(siteBuild(hashes, asked))};\n${script}`;
 }
 
+/** The files of a site with their hashes, as its worker lists them; empty where that cannot be read. */
+export function listedIn(worker: string): Readonly<Record<string, string>> {
+  const list = /^globalThis\.siteBuild=(.*);$/m.exec(worker)?.[1];
+  try {
+    const { kept, asked }: Partial<SiteBuild> = JSON.parse(list ?? '{}');
+    return { ...kept, ...asked };
+  } catch {
+    return {};
+  }
+}
+
 function siteBuild(hashes: ReadonlyMap<string, string>, asked: ReadonlySet<string>): SiteBuild {
   const files = [...hashes].sort(([a], [b]) => (a < b ? -1 : 1));
   const list = files.map(([path, hash]) => `${hash} ${path}\n`).join('');

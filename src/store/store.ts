@@ -16,12 +16,20 @@ import { contentHash, sha256 } from './content-hash.ts';
  * the next run its time and nothing else: what is read back is proved by its hash.
  */
 export interface Store {
+  /** Where it is, and the time of its use in milliseconds since 1970, for another thread to open it too; `null` in memory. */
+  readonly place: StorePlace | null;
   /** The bytes kept under a name, or `null`. */
   readonly read: (name: string) => Uint8Array | null;
   /** Keeps bytes under a name; whether that went well. */
   readonly write: (name: string, bytes: Uint8Array) => boolean;
   /** Removes what has been neither read nor written for so many days, and nothing that Baybook has not kept. */
   readonly prune: (days: number) => void;
+}
+
+/** A store on disk. */
+export interface StorePlace {
+  readonly folder: string;
+  readonly usedAt: number;
 }
 
 /** The names under which work is kept, and what a run that was stopped leaves of them. */
@@ -34,6 +42,7 @@ const msInDay = 24 * 3_600_000;
 export function folderStore(folder: string, now: Date): Store {
   let made = false;
   return {
+    place: { folder, usedAt: now.getTime() },
     read: (name) => {
       const path = join(folder, name);
       try {
@@ -86,6 +95,7 @@ function namesIn(folder: string): readonly string[] {
 export function memoryStore(): Store {
   const kept = new Map<string, Uint8Array>();
   return {
+    place: null,
     read: (name) => kept.get(name) ?? null,
     write: (name, bytes) => {
       kept.set(name, bytes);
@@ -96,7 +106,7 @@ export function memoryStore(): Store {
 }
 
 /** A store that keeps nothing. */
-export const noStore: Store = { read: () => null, write: () => false, prune: () => undefined };
+export const noStore: Store = { place: null, read: () => null, write: () => false, prune: () => undefined };
 
 /** Plain data that an earlier run kept under a name; `null` where nothing sound is there. */
 export function readJson<T>(store: Store, name: string): T | null {

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, vi } from 'vitest';
 import type { Inspection } from '../../src/shop/inspection.ts';
 import type { WorkspaceFiles } from '../../src/shop/workspace-files.ts';
-import { buildSite } from '../../src/site/build-site.ts';
+import { buildSite } from '../site/build.ts';
 import { startChromium, startFirefox } from './browser.ts';
 
 /** A site in a nested folder with spaces, and a browser to look at it. */

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import { bench, repository } from '../driver.ts';
 
-it('does no picture work the second time, and writes nothing', async () => {
+it('does no work the second time, and writes nothing', async () => {
   const { folder } = await bench(join(repository, 'guides'));
   const kept = new Map<string, Uint8Array>();
   let out = '';
@@ -20,11 +20,14 @@ it('does no picture work the second time, and writes nothing', async () => {
       width: 100,
       colour: false,
       watched: false,
+      threads: 1,
       store: {
+        place: null,
         read: (name) => kept.get(name) ?? null,
         // Whatever is derived is kept, so that what is kept tells what was derived.
         write: (name, bytes) => {
-          derived.push(name);
+          // What is known of the times of files is written down in each run.
+          if (!name.startsWith('seen-')) derived.push(name);
           kept.set(name, bytes);
           return true;
         },

@@ -16,7 +16,7 @@ const shop = { ...fixture.shop, crib, fastenerTypes };
 const guides = [summaryOf(guide, fixture.job, shop)];
 const context = page('../../', shop);
 
-const { layouts } = await readTemplates({ paths: [], read: async () => null });
+const { layouts } = await readTemplates({ paths: [], read: () => null });
 const render = prepareLayouts(layouts);
 
 function html(layout: string, view: object): string {

@@ -29,7 +29,7 @@ export function page(root = '../../', shop: Shop = fixture.shop): PageContext {
   return { shop, shelf, root };
 }
 
-const { layouts } = await readTemplates({ paths: [], read: async () => null });
+const { layouts } = await readTemplates({ paths: [], read: () => null });
 const render = prepareLayouts(layouts);
 
 function html(layout: string, view: object): string {

@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { GuideJson } from '../../src/pages/guide/guide-schema.ts';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
-import { buildSite } from '../../src/site/build-site.ts';
+import { buildSite } from '../site/build.ts';
 import { holds, stepsOf, totalsOf, usedOf } from './totals.ts';
 
 // The whole demo is built once.

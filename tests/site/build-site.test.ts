@@ -2,9 +2,9 @@ import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
-import { buildSite } from '../../src/site/build-site.ts';
 import * as fixture from '../pages/fixture.ts';
 import { paragraph } from '../pages/fixture.ts';
+import { buildSite } from './build.ts';
 import { files, filesBelow, inspection, outputFolder } from './workspace.ts';
 
 const nowhere = fixture.guide.title.at;

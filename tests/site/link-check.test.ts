@@ -1,13 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { deadLinks, pageLinks } from '../../src/site/link-check.ts';
+import { deadLinks, pageLinks } from '../../src/site/guides/link-check.ts';
 
 const files = new Set(['index.html', 'guides/a/index.html', 'assets/page.css', 'pictures/x 1.webp']);
 
 function dead(html: string, page = 'guides/a/index.html'): string[] {
-  const pages = new Map([
-    ['index.html', pageLinks('<h2 id="top">x</h2>')],
-    [page, pageLinks(html)],
-  ]);
+  const pages = [pageLinks('index.html', '<h2 id="top">x</h2>'), pageLinks(page, html)];
   return deadLinks(pages, files).map(({ href }) => href);
 }
 

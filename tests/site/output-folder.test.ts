@@ -1,14 +1,34 @@
-import { mkdir, readdir, readFile, stat, symlink, writeFile } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
+import { mkdir, readdir, readFile, stat, symlink, utimes, writeFile } from 'node:fs/promises';
+import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { openStaging } from '../../src/site/output-folder.ts';
+import { type Disk, realDisk } from '../../src/site/folder/disk.ts';
+import { openOutputFolder } from '../../src/site/folder/output-folder.ts';
+import { workerScript } from '../../src/site/worker.ts';
+import { sha256 } from '../../src/store/content-hash.ts';
+import { fileHashes } from '../../src/store/file-hashes.ts';
+import { noStore } from '../../src/store/store.ts';
 import { filesBelow, outputFolder } from './workspace.ts';
 
-async function publish(folder: string, files: { readonly [path: string]: string }) {
-  const staging = await openStaging(folder);
-  for (const [path, content] of Object.entries(files)) await staging.add(path, content);
-  const published = await staging.publish();
-  await staging.discard();
+type Contents = { readonly [path: string]: string };
+
+function open(folder: string, disk: Disk = realDisk) {
+  const opened = openOutputFolder(folder, Date.now(), disk);
+  if ('heldBy' in opened) throw new Error(opened.heldBy);
+  return opened;
+}
+
+async function publish(folder: string, files: Contents, disk: Disk = realDisk) {
+  const opened = open(folder, disk);
+  const site = Object.entries(files).map(
+    ([path, text]) => [path, { hash: sha256(text), bytes: () => Buffer.from(text) }] as const,
+  );
+  const published = await opened.publish(
+    new Map(site),
+    fileHashes(folder, noStore, () => 0n),
+  );
+  opened.close();
   return published;
 }
 
@@ -95,16 +115,108 @@ describe('the output folder', () => {
 
   it('clears what a build left behind that was cut short', async () => {
     const folder = await outputFolder();
-    const staging = await openStaging(folder);
-    await staging.add('half.html', 'half');
+    await mkdir(join(folder, '.baybook-staging'), { recursive: true });
+    await writeFile(join(folder, '.baybook-staging', 'half.html'), 'half');
     await publish(folder, { 'index.html': 'one' });
     expect([...(await filesBelow(folder)).keys()]).toEqual(['.baybook-files.json', 'index.html']);
   });
 
-  it('refuses two different files for one place', async () => {
-    const staging = await openStaging(await outputFolder());
-    await staging.add('a.html', 'one');
-    await staging.add('a.html', 'one');
-    await expect(staging.add('a.html', 'two')).rejects.toThrow('two different files want the place a.html');
+  it.each(['', '["index.ht', '{}'])('knows its files again where its list reads %j', async (list) => {
+    const folder = await outputFolder();
+    const worker = workerScript(new Map([['index.html', sha256('one')]]), new Set(), '');
+    await publish(folder, { 'index.html': 'one', 'worker.js': worker });
+    await writeFile(join(folder, '.baybook-files.json'), list);
+    await writeFile(join(folder, 'mine.txt'), 'mine');
+    expect(await publish(folder, { 'a.html': 'new' })).toMatchObject({
+      written: ['a.html'],
+      removed: ['index.html', 'worker.js'],
+    });
+    expect([...(await filesBelow(folder)).keys()]).toEqual(['.baybook-files.json', 'a.html', 'mine.txt']);
+  });
+});
+
+/** A disk that breaks off before its nth change, and takes no more after that, as when the power goes. */
+function breakingDisk(changes: number): { readonly disk: Disk; readonly broke: () => boolean } {
+  let left = changes;
+  const guarded =
+    <Args extends readonly unknown[]>(act: (...args: Args) => void) =>
+    (...args: Args) => {
+      if (left === 0) throw new Error('the power went');
+      left -= 1;
+      act(...args);
+    };
+  return {
+    broke: () => left === 0,
+    disk: {
+      makeFolder: guarded(realDisk.makeFolder),
+      write: guarded(realDisk.write),
+      create: guarded(realDisk.create),
+      rename: guarded(realDisk.rename),
+      remove: guarded(realDisk.remove),
+      removeFolder: guarded(realDisk.removeFolder),
+    },
+  };
+}
+
+describe('a build that is cut short', () => {
+  const old = { 'index.html': 'one', 'a/b.html': 'two', 'c/d/e.css': 'three', 'assets/page.css': 'same' };
+  const wanted = { 'index.html': 'new', 'a/b.html': 'two', 'f/g.html': 'four', 'assets/page.css': 'same' };
+  const inSite = async (folder: string) => {
+    const files = [...(await filesBelow(folder))].filter(([path]) => !path.startsWith('.baybook'));
+    return Object.fromEntries(files);
+  };
+
+  it.each([
+    ['an update', old, wanted],
+    ['a first build', {}, wanted],
+  ])(
+    'at any point of %s leaves, after the next command, the whole old or the whole new site',
+    async (_, from, to) => {
+      let points = 0;
+      for (let changes = 0; ; changes += 1) {
+        const folder = await outputFolder();
+        if (Object.keys(from).length > 0) await publish(folder, from);
+        const { disk, broke } = breakingDisk(changes);
+        await publish(folder, to, disk).catch(() => undefined);
+        if (!broke()) break;
+        points += 1;
+        // The process of the broken build is gone, and so is its hold on the folder.
+        await writeFile(join(folder, '.baybook-lock'), goneLock).catch(() => undefined);
+        if (existsSync(folder)) open(folder).close();
+        const left = await inSite(folder);
+        expect([from, to], `after ${changes} changes`).toContainEqual(left);
+        expect(
+          (await readdir(folder).catch(() => [])).filter((name) => /staging|switch|lock/.test(name)),
+        ).toEqual([]);
+        await publish(folder, to);
+        expect(await inSite(folder)).toEqual(to);
+      }
+      expect(points).toBeGreaterThan(8);
+    },
+  );
+
+  /** A lock of a process that cannot be there: ids end at 2^22 on Linux. */
+  const goneLock = JSON.stringify({ process: 2 ** 30, host: hostname() });
+
+  it('lets the next build in, and one that goes on keeps it out with its age', async () => {
+    const folder = await outputFolder();
+    await publish(folder, old);
+    await writeFile(join(folder, '.baybook-lock'), goneLock);
+    expect(await publish(folder, wanted)).toMatchObject({ removed: ['c/d/e.css'] });
+
+    const lock = join(folder, '.baybook-lock');
+    await writeFile(lock, JSON.stringify({ process: process.ppid, host: hostname() }));
+    const since = new Date(Date.now() - 300_000);
+    await utimes(lock, since, since);
+    await expect(publish(folder, old)).rejects.toThrow(
+      /^another build \(process \d+ on .+\) has been writing to the output folder for 5 min; wait until it is done, or delete \.baybook-lock there if it no longer runs$/,
+    );
+    expect(await inSite(folder)).toEqual(wanted);
+  });
+
+  it('leaves no empty folder behind', async () => {
+    const folder = await outputFolder();
+    open(folder).close();
+    expect(existsSync(folder)).toBe(false);
   });
 });

@@ -1,6 +1,6 @@
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
-import { publishPicture } from '../../src/site/pictures.ts';
+import { publishPicture } from '../../src/site/guides/pictures.ts';
 import { noStore } from '../../src/store/store.ts';
 
 const wish = { path: 'a/pictures/x.png', figure: null };

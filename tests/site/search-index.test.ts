@@ -1,14 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { buildSite } from '../../src/site/build-site.ts';
-import { deadLinks, pageLinks } from '../../src/site/link-check.ts';
-import { publicationOf } from '../../src/site/publication.ts';
+import { deadLinks, pageLinks } from '../../src/site/guides/link-check.ts';
 import { searchEntries } from '../../src/site/search-entries.ts';
 import { searchData, searchIndexScript } from '../../src/site/search-index.ts';
 import { searchEngine } from '../../templates/scripts/search-engine.ts';
+import { buildSite, publicationFor } from './build.ts';
 import { referenceInspection } from './reference-shop.ts';
 import { files, filesBelow, outputFolder } from './workspace.ts';
 
-const entries = searchEntries(publicationOf(referenceInspection()));
+const entries = searchEntries(publicationFor(referenceInspection()));
 const search = searchEngine(searchData(entries));
 const find = (text: string, kind: string | null = null, platform: string | null = null) =>
   search({ text, kind, platform });
@@ -29,14 +28,13 @@ describe('the index', () => {
     expect(await buildSite(referenceInspection(), files(), folder)).toMatchObject({ ok: true });
     const site = await filesBelow(folder);
     const pages = [...site].filter(([path]) => path.endsWith('.html'));
-    const links = new Map(pages.map(([path, html]) => [path, pageLinks(html)]));
+    const links = pages.map(([path, html]) => pageLinks(path, html));
     const targets = entries.flatMap(({ href, facts }) => [
       href,
       ...facts.flatMap(({ at }) => (at === null ? [] : `${href}#${at}`)),
     ]);
     const html = targets.map((href) => `<a href="${href}">x</a>`).join('');
-    const index = new Map([...links, ['results.html', pageLinks(html)]]);
-    expect(deadLinks(index, new Set(site.keys()))).toEqual([]);
+    expect(deadLinks([...links, pageLinks('results.html', html)], new Set(site.keys()))).toEqual([]);
     expect(targets.length).toBeGreaterThan(50);
   });
 });

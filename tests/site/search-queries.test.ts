@@ -1,14 +1,14 @@
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
-import { publicationOf } from '../../src/site/publication.ts';
 import { searchEntries } from '../../src/site/search-entries.ts';
 import { searchData } from '../../src/site/search-index.ts';
 import { searchEngine } from '../../templates/scripts/search-engine.ts';
+import { publicationFor } from './build.ts';
 import { queries } from './search-queries.ts';
 
 const shop = await inspect(diskFiles(resolve(import.meta.dirname, '../../guides')));
-const search = searchEngine(searchData(searchEntries(publicationOf(shop))));
+const search = searchEngine(searchData(searchEntries(publicationFor(shop))));
 
 /** The first three pages for what was typed. */
 function firstThree(typed: string): readonly string[] {

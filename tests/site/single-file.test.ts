@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { buildSite } from '../../src/site/build-site.ts';
-import { overBudgetWords, SINGLE_FILE_BUDGET, weightWords } from '../../src/site/single-file.ts';
+import { overBudgetWords, SINGLE_FILE_BUDGET, weightWords } from '../../src/site/guides/single-file.ts';
+import { buildSite } from './build.ts';
 import { files, filesBelow, inspection, outputFolder } from './workspace.ts';
 
 describe('a guide in one file', () => {

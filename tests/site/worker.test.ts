@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { buildSite } from '../../src/site/build-site.ts';
 import { siteManifest } from '../../src/site/manifest.ts';
 import { workerScript } from '../../src/site/worker.ts';
+import { buildSite } from './build.ts';
 import { files, filesBelow, inspection, outputFolder } from './workspace.ts';
 
 const buildOf = (script: string) => /"build":"([0-9a-f]{64})"/.exec(script)?.[1];

@@ -1,16 +1,16 @@
 import { createHash } from 'node:crypto';
-import { compactStyle } from '../html/compact-style.ts';
-import { markup } from '../html/markup.ts';
-import type { Figure } from '../model/block.ts';
-import { guideFolder, type PageContext, type Shelf } from '../pages/frame/context.ts';
-import { identityWords } from '../pages/frame/identity.ts';
-import type { FrameView } from '../pages/frame/shared-views.ts';
-import { guidePage } from '../pages/guide/guide-page.ts';
-import type { GuideView } from '../pages/guide/guide-views.ts';
-import type { PictureView } from '../pages/steps/block-views.ts';
-import { accentStyle } from './accent.ts';
-import { pageFeet } from './page-feet.ts';
-import type { PublishedGuide } from './publication.ts';
+import { compactStyle } from '../../html/compact-style.ts';
+import { markup } from '../../html/markup.ts';
+import type { Figure } from '../../model/block.ts';
+import { guideFolder, type PageContext, type Shelf } from '../../pages/frame/context.ts';
+import { identityWords } from '../../pages/frame/identity.ts';
+import type { FrameView } from '../../pages/frame/shared-views.ts';
+import { guidePage } from '../../pages/guide/guide-page.ts';
+import type { GuideView } from '../../pages/guide/guide-views.ts';
+import type { PictureView } from '../../pages/steps/block-views.ts';
+import { accentStyle } from '../accent.ts';
+import { pageFeet } from '../page-feet.ts';
+import type { PublishedGuide } from '../publication.ts';
 
 /** Bytes of a self-contained guide above which whoever builds the site hears of it: what mail still carries with ease. */
 export const SINGLE_FILE_BUDGET = 5_000_000;
@@ -27,7 +27,7 @@ export interface SingleFileParts {
   /** The site's shelf, with addresses from the site's root. */
   readonly shelf: Shelf;
   /** Reads a file of the site that is already made. */
-  readonly read: (path: string) => Promise<Uint8Array>;
+  readonly read: (path: string) => string | Uint8Array;
 }
 
 /** The path of the guide as one file; `index.html` is the guide's page. */
@@ -39,11 +39,11 @@ export function singleFilePath(guide: PublishedGuide['guide']): string {
  * A guide that needs no other file: styles, script and pictures stand in it, the pictures in one size. What it
  * would have to link to (other pages, full-scale sheets) is named and not linked.
  */
-export async function singleFileView(
+export function singleFileView(
   { guide, job }: PublishedGuide,
   shop: PageContext['shop'],
   parts: SingleFileParts,
-): Promise<GuideView> {
+): GuideView {
   const wanted: (readonly [string, Figure | null])[] = guide.pictures.flatMap(({ path, figure }) =>
     path === null ? [] : [[path, figure] as const],
   );
@@ -51,7 +51,7 @@ export async function singleFileView(
   const inlined = new Map<string, PictureView>();
   for (const [path, figure] of wanted) {
     const picture = parts.shelf.picture(path, figure);
-    if (picture && !inlined.has(keyOf(picture))) inlined.set(keyOf(picture), await inline(picture, parts));
+    if (picture && !inlined.has(keyOf(picture))) inlined.set(keyOf(picture), inline(picture, parts));
   }
   const shelf: Shelf = {
     picture: (path, figure) => {
@@ -116,14 +116,15 @@ function keyOf({ src, detail }: PictureView): string {
   return `${src} ${detail?.src ?? ''}`;
 }
 
-async function inline(picture: PictureView, parts: SingleFileParts): Promise<PictureView> {
+function inline(picture: PictureView, parts: SingleFileParts): PictureView {
   const path = oneSize(picture);
-  const bytes = Buffer.from(await parts.read(path));
+  const content = parts.read(path);
+  const bytes = typeof content === 'string' ? Buffer.from(content) : Buffer.from(content);
   return {
     ...picture,
     src: `data:${typeOf(path)};base64,${bytes.toString('base64')}`,
     sources: [],
-    detail: picture.detail ? await inline(picture.detail, parts) : null,
+    detail: picture.detail ? inline(picture.detail, parts) : null,
   };
 }
 

@@ -1,17 +1,17 @@
-import { type DrawnSide, drawTemplate } from '../cut/draw-template.ts';
-import type { Fonts } from '../cut/drawing/metrics.ts';
-import { markup } from '../html/markup.ts';
-import { type DrawnVariant, templateVariants } from '../job/index.ts';
-import type { SheetPlan } from '../model/cut-template.ts';
-import type { Shop } from '../model/shop.ts';
-import type { Shelf } from '../pages/frame/context.ts';
-import { shortFingerprint } from '../pages/frame/identity.ts';
-import { always, shownIn } from '../pages/frame/plans.ts';
-import type { Shown } from '../pages/frame/shared-views.ts';
-import type { TemplateFile } from '../pages/steps/block-views.ts';
-import { printCheckView } from '../pages/steps/print-check.ts';
-import { PAPERS } from '../trade/paper.ts';
-import type { PublishedGuide } from './publication.ts';
+import { type DrawnSide, drawTemplate } from '../../cut/draw-template.ts';
+import type { Fonts } from '../../cut/drawing/metrics.ts';
+import { markup } from '../../html/markup.ts';
+import { type DrawnVariant, templateVariants } from '../../job/index.ts';
+import type { SheetPlan } from '../../model/cut-template.ts';
+import type { Shop } from '../../model/shop.ts';
+import type { Shelf } from '../../pages/frame/context.ts';
+import { shortFingerprint } from '../../pages/frame/identity.ts';
+import { always, shownIn } from '../../pages/frame/plans.ts';
+import type { Shown } from '../../pages/frame/shared-views.ts';
+import type { TemplateFile } from '../../pages/steps/block-views.ts';
+import { printCheckView } from '../../pages/steps/print-check.ts';
+import { PAPERS } from '../../trade/paper.ts';
+import type { PublishedGuide } from '../publication.ts';
 
 /** What a template comes to: its files, by path from the guide's folder, and how the page shows it. */
 export interface CutOutput {

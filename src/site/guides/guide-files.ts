@@ -1,10 +1,10 @@
-import { guideFolder, type PageContext } from '../pages/frame/context.ts';
-import { identityWords } from '../pages/frame/identity.ts';
-import { guideJson } from '../pages/guide/guide-json.ts';
-import { guidePage } from '../pages/guide/guide-page.ts';
-import type { GuideView } from '../pages/guide/guide-views.ts';
-import { pageFeet } from './page-feet.ts';
-import type { PublishedGuide } from './publication.ts';
+import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
+import { identityWords } from '../../pages/frame/identity.ts';
+import { guideJson } from '../../pages/guide/guide-json.ts';
+import { guidePage } from '../../pages/guide/guide-page.ts';
+import type { GuideView } from '../../pages/guide/guide-views.ts';
+import { pageFeet } from '../page-feet.ts';
+import type { PublishedGuide } from '../publication.ts';
 
 /** The place of the JSON Schema that every guide's JSON names. */
 export const schemaPath = 'schema/guide.schema.json';

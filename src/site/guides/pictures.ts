@@ -1,14 +1,14 @@
 import type { Element } from 'hast';
-import { stringify } from '../html/stringify.ts';
-import type { Figure } from '../model/block.ts';
-import type { PictureView } from '../pages/steps/block-views.ts';
-import { cleanSvg } from '../pictures/clean-svg.ts';
-import { derivePictures } from '../pictures/derive.ts';
-import { pictureKind } from '../pictures/kind.ts';
-import type { PictureSet } from '../pictures/picture.ts';
-import { decodeSource } from '../source/source-file.ts';
-import { contentHash } from '../store/content-hash.ts';
-import type { Store } from '../store/store.ts';
+import { stringify } from '../../html/stringify.ts';
+import type { Figure } from '../../model/block.ts';
+import type { PictureView } from '../../pages/steps/block-views.ts';
+import { cleanSvg } from '../../pictures/clean-svg.ts';
+import { derivePictures } from '../../pictures/derive.ts';
+import { pictureKind } from '../../pictures/kind.ts';
+import type { PictureSet } from '../../pictures/picture.ts';
+import { decodeSource } from '../../source/source-file.ts';
+import { contentHash } from '../../store/content-hash.ts';
+import type { Store } from '../../store/store.ts';
 
 /** A picture to be published: its path from the workspace's root, and the figure that says how it is shown. */
 export interface PictureWish {

@@ -1,17 +1,17 @@
-import type { Figure } from '../model/block.ts';
-import type { Shelf } from '../pages/frame/context.ts';
-import { pathFrom } from '../pages/frame/references.ts';
-import type { PictureView } from '../pages/steps/block-views.ts';
+import type { Figure } from '../../model/block.ts';
+import type { Shelf } from '../../pages/frame/context.ts';
+import { pathFrom } from '../../pages/frame/references.ts';
+import type { PictureView } from '../../pages/steps/block-views.ts';
 import type { CutOutput } from './cut-files.ts';
 import { pictureKey } from './pictures.ts';
 
 /** Everything that pages show and link besides themselves, with addresses from the site's root. */
 export interface Stock {
   readonly pictures: ReadonlyMap<string, PictureView>;
-  /** Pages of the site by the file of the workspace that they are made of. */
-  readonly pages: ReadonlyMap<string, string>;
-  /** Every file of the workspace. */
-  readonly files: ReadonlySet<string>;
+  /** The page that a file of the workspace becomes, from the site's root; `null` for none. */
+  readonly pageOf: (path: string) => string | null;
+  /** The files of the workspace. */
+  readonly files: { readonly has: (path: string) => boolean };
   /** Is told each file of the workspace that a page links to. */
   readonly linked: (path: string) => void;
 }
@@ -37,7 +37,7 @@ export function shelfOf(stock: Stock, root: string, cuts: ReadonlyMap<string, Cu
       const path = pathFrom(from, href);
       if (path === null) return null;
       const place = /#.*$/.exec(href)?.[0] ?? '';
-      const page = stock.pages.get(path);
+      const page = stock.pageOf(path);
       if (page) return root + page + place;
       if (!stock.files.has(path) || path.endsWith('.md')) return null;
       stock.linked(path);

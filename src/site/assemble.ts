@@ -1,0 +1,156 @@
+import type { PageContext } from '../pages/frame/context.ts';
+import { platformFolder } from '../pages/frame/context.ts';
+import { guideSchemaJson } from '../pages/guide/guide-schema.ts';
+import { indexPage } from '../pages/reference/index-page.ts';
+import { platformPage } from '../pages/reference/platform-page.ts';
+import type { PictureView } from '../pages/steps/block-views.ts';
+import type { WorkspaceFiles } from '../shop/workspace-files.ts';
+import { contentHash, sha256 } from '../store/content-hash.ts';
+import { readJson, type Store, writeJson } from '../store/store.ts';
+import { accentStyle } from './accent.ts';
+import { schemaPath } from './guides/guide-files.ts';
+import { deadLinks } from './guides/link-check.ts';
+import { keepFile, type LinkedFile, type MadeFile } from './guides/made.ts';
+import { linkedPath, wishOf } from './guides/make-guide.ts';
+import { pictureKey, publishPicture } from './guides/pictures.ts';
+import { overBudgetWords } from './guides/single-file.ts';
+import { shelfOf } from './guides/stock.ts';
+import { siteIcons } from './icons.ts';
+import type { SiteKit } from './kit.ts';
+import { manifestPath, siteManifest } from './manifest.ts';
+import { type PageWriter, pageWriter } from './page-writer.ts';
+import type { Publication } from './publication.ts';
+import { addReferencePages } from './reference-pages.ts';
+import { searchEntries } from './search-entries.ts';
+import { searchData, searchIndexScript } from './search-index.ts';
+import { workerPath, workerScript } from './worker.ts';
+
+/** What a site is put together with. */
+export interface SiteGround {
+  readonly files: WorkspaceFiles;
+  readonly store: Store;
+  readonly kit: SiteKit;
+  readonly basis: string;
+  readonly pageOf: (path: string) => string | null;
+}
+
+/** A whole site that is not in place yet, what is wrong with it, and what to know of a sound one. */
+export interface AssembledSite {
+  readonly files: readonly MadeFile[];
+  readonly problems: readonly string[];
+  readonly notices: readonly string[];
+}
+
+/** Puts a site together from what its guides gave, with everything that is made from all of them. */
+export async function assembleSite(publication: Publication, ground: SiteGround): Promise<AssembledSite> {
+  const { kit, store, basis } = ground;
+  const site = new Map<string, MadeFile>();
+  const add = (file: MadeFile) => {
+    const there = site.get(file.path);
+    if (there && there.hash !== file.hash) throw new Error(`two different files want the place ${file.path}`);
+    site.set(file.path, file);
+  };
+  const problems: string[] = [];
+  for (const file of await assetFiles(publication, ground)) add(file);
+  add(keptSearchIndex(publication, ground));
+  for (const file of publication.made.flatMap(({ files }) => files)) add(file);
+
+  const writer = pageWriter(kit.render, store, basis);
+  const overviews = await addOverviews(publication, writer, ground);
+  for (const file of [...overviews.files, ...writer.files()]) add(file);
+  const linked = [...overviews.linked, ...publication.made.flatMap((made) => made.linked)];
+  for (const one of new Map(linked.map((file) => [file.path, file])).values()) {
+    const bytes = ground.files.read(one.path);
+    if (bytes && sha256(bytes) === one.hash) add({ path: linkedPath(one), hash: one.hash, bytes });
+    else problems.push(`${one.path} is no longer as it was when it was checked`);
+  }
+  const alone = publication.made.map((made) => made.alone);
+  const hashes = new Map([...site.values()].map(({ path, hash }) => [path, hash]));
+  const asked = new Set(alone.map(({ path }) => path));
+  add(keepFile(store, workerPath, workerScript(hashes, asked, kit.scripts.get('worker') ?? '')));
+
+  problems.push(...overviews.problems, ...writer.problems());
+  problems.push(...publication.made.flatMap((made) => made.problems));
+  // A page that failed is missing for good reason; its links would only repeat that.
+  if (problems.length === 0) {
+    const pages = [...publication.made.flatMap((made) => made.pages), ...writer.links()];
+    const dead = deadLinks(pages, site);
+    problems.push(...dead.map(({ page, href }) => `${page} links to ${href}, which leads nowhere`));
+  }
+  return {
+    files: [...site.values()],
+    problems: [...new Set(problems)],
+    notices: alone.flatMap(({ path, size }) => overBudgetWords(path, size) ?? []),
+  };
+}
+
+async function assetFiles(
+  { shop: { settings } }: Publication,
+  { kit, store }: SiteGround,
+): Promise<readonly MadeFile[]> {
+  const pageScripts = [...kit.scripts].filter(([name]) => name !== 'worker');
+  return [
+    ...[...kit.styles].map(([name, text]) => keepFile(store, `assets/${name}`, text)),
+    keepFile(store, 'assets/shop.css', accentStyle(settings.accent)),
+    ...pageScripts.map(([name, text]) => keepFile(store, `assets/${name}.js`, text)),
+    keepFile(store, schemaPath, guideSchemaJson()),
+    keepFile(store, manifestPath, siteManifest(settings)),
+    ...(await siteIcons(settings.accent)).map(({ path, bytes }) => keepFile(store, path, bytes)),
+  ];
+}
+
+/** The search index, from the store where nothing that is found by it has changed. */
+function keptSearchIndex(publication: Publication, { store, basis }: SiteGround): MadeFile {
+  const path = 'assets/search-index.js';
+  const entries = searchEntries(publication);
+  const name = `search-${contentHash(basis, JSON.stringify(entries))}.json`;
+  const kept = readJson<MadeFile>(store, name);
+  if (kept && store.read(`${kept.hash}.bin`)) return kept;
+  const file = keepFile(store, path, searchIndexScript(searchData(entries)));
+  if (!file.bytes) writeJson(store, name, file);
+  return file;
+}
+
+/** What the pages about all guides bring along. */
+interface Overviews {
+  readonly files: readonly MadeFile[];
+  readonly linked: readonly LinkedFile[];
+  readonly problems: readonly string[];
+}
+
+/** Writes the pages that are about all guides: the first page, the platforms, tools, fasteners and terms. */
+async function addOverviews(
+  publication: Publication,
+  writer: PageWriter,
+  { files: read, store, pageOf }: SiteGround,
+): Promise<Overviews> {
+  const { shop, summaries, platforms } = publication;
+  const pictures = new Map<string, PictureView>();
+  const files: MadeFile[] = [];
+  const problems: string[] = [];
+  const logo = shop.settings.logo ? [{ path: shop.settings.logo.value, figure: null }] : [];
+  for (const wish of [...logo, ...platforms.flatMap((platform) => platform.pictures.flatMap(wishOf))]) {
+    const bytes = read.read(wish.path);
+    const picture = bytes && (await publishPicture(wish, bytes, store));
+    if (!picture) problems.push(`${wish.path} could not be published as it was when it was checked`);
+    else {
+      files.push(...picture.files.map((file) => keepFile(store, file.path, file.bytes)));
+      pictures.set(pictureKey(wish), picture.view);
+    }
+  }
+  const linked = new Map<string, LinkedFile>();
+  const stock = {
+    pictures,
+    pageOf,
+    files: shop.files,
+    linked: (path: string) => linked.set(path, { path, hash: read.hash(path) ?? '' }),
+  };
+  const page = (root: string): PageContext => ({ shop, root, shelf: shelfOf(stock, root, new Map()) });
+  writer.write('index.html', 'index.liquid', indexPage(summaries, page('')));
+  for (const platform of platforms) {
+    const view = platformPage(platform, summaries, page('../../'));
+    writer.write(`${platformFolder(platform.id)}index.html`, 'platform.liquid', view);
+  }
+  addReferencePages(publication, page, writer);
+  return { files, linked: [...linked.values()], problems };
+}

@@ -1,0 +1,110 @@
+import { existsSync, readdirSync, rmdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import type { FileHashes } from '../../store/file-hashes.ts';
+import { type Disk, realDisk } from './disk.ts';
+import { dropLock, takeLock } from './lock.ts';
+import { readOwnFiles } from './own-files.ts';
+import { isBlocked, settle, stagingName, switchOver } from './switch.ts';
+
+/** A file of a site that is to be published. */
+export interface SiteFile {
+  /** SHA-256 in hexadecimal. */
+  readonly hash: string;
+  /** Comes by its bytes, which have that hash; asked only where they are not in place already. */
+  readonly bytes: () => Uint8Array | Promise<Uint8Array>;
+}
+
+/** What a build has changed in the output folder. */
+export interface Published {
+  /** Files that are new or changed. */
+  readonly written: readonly string[];
+  /** Files of earlier builds that are no longer part of the site. */
+  readonly removed: readonly string[];
+  /** All files of the site. */
+  readonly files: readonly string[];
+}
+
+/** The output folder, held by one build. */
+export interface OutputFolder {
+  /**
+   * Publishes a site: what has not changed is not written, what Baybook has not written is not touched, and at
+   * any moment there is the whole old site or, with what the next command finishes, the whole new one.
+   */
+  readonly publish: (
+    site: ReadonlyMap<string, SiteFile>,
+    hashes: FileHashes,
+  ) => Promise<Published | { readonly inTheWay: readonly string[] }>;
+  readonly close: () => void;
+}
+
+/**
+ * Takes an output folder, makes it where it is missing, and finishes or undoes what an earlier build left
+ * unfinished in it. Throws what the file system refuses.
+ *
+ * @param now the time in milliseconds since 1970
+ */
+export function openOutputFolder(
+  folder: string,
+  now: number,
+  disk: Disk = realDisk,
+): OutputFolder | { readonly heldBy: string } {
+  const isNew = !existsSync(folder);
+  disk.makeFolder(folder);
+  const taken = takeLock(folder, now, disk);
+  if (taken) return taken;
+  settle(folder, disk);
+  return {
+    publish: (site, hashes) => publish(folder, site, hashes, disk),
+    close: () => {
+      if (existsSync(join(folder, stagingName))) settle(folder, disk);
+      dropLock(folder, disk);
+      if (isNew && readdirSync(folder).length === 0) rmdirSync(folder);
+    },
+  };
+}
+
+async function publish(
+  folder: string,
+  site: ReadonlyMap<string, SiteFile>,
+  hashes: FileHashes,
+  disk: Disk,
+): Promise<Published | { readonly inTheWay: readonly string[] }> {
+  const earlier = readOwnFiles(folder);
+  const files = [...site.keys()].sort(pagesLast);
+  const written: string[] = [];
+  const inTheWay: string[] = [];
+  for (const path of files) {
+    const present = hashes.of(path);
+    if (present !== null && present === site.get(path)?.hash && !isBlocked(folder, path)) continue;
+    if (isBlocked(folder, path) || (present !== null && !earlier.has(path))) inTheWay.push(path);
+    else written.push(path);
+  }
+  if (inTheWay.length > 0) return { inTheWay: inTheWay.sort() };
+  const removed = [...earlier].filter((path) => !site.has(path)).sort();
+  if (written.length > 0 || removed.length > 0 || earlier.size !== files.length) {
+    await stage(folder, written, site, disk);
+    switchOver(folder, { put: written, remove: removed, files }, disk);
+  }
+  return { written, removed, files: [...files].sort() };
+}
+
+async function stage(
+  folder: string,
+  paths: readonly string[],
+  site: ReadonlyMap<string, SiteFile>,
+  disk: Disk,
+): Promise<void> {
+  const made = new Set<string>();
+  for (const path of paths) {
+    const target = join(folder, stagingName, path);
+    if (!made.has(dirname(target))) disk.makeFolder(dirname(target));
+    made.add(dirname(target));
+    disk.write(target, (await site.get(path)?.bytes()) ?? '');
+  }
+}
+
+/** Pages last: what they show and link is there before they are. */
+function pagesLast(a: string, b: string): number {
+  const page = (path: string) => Number(path.endsWith('.html'));
+  return page(a) - page(b) || (a < b ? -1 : 1);
+}

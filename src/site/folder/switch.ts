@@ -1,0 +1,89 @@
+import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import type { Disk } from './disk.ts';
+import { isInside, writeOwnFiles } from './own-files.ts';
+
+/** Holds what is new, until it is switched in. */
+export const stagingName = '.baybook-staging';
+
+/** Says, once it stands, that the new site is decided on, and what is left to do for it. */
+const decisionName = '.baybook-switch.json';
+
+/** The way from one site to the next, by paths from the output folder. */
+export interface Switch {
+  /** Files that wait in the staging folder; pages last, so that what they show is there before them. */
+  readonly put: readonly string[];
+  readonly remove: readonly string[];
+  /** Every file of the new site. */
+  readonly files: readonly string[];
+}
+
+/**
+ * Switches to the new site. Up to the moment at which the decision is put in place, in one step, the old site
+ * stands whole; from then on whoever opens the folder next finishes what is left.
+ */
+export function switchOver(folder: string, change: Switch, disk: Disk): void {
+  const aside = join(folder, stagingName, decisionName);
+  disk.makeFolder(dirname(aside));
+  disk.write(aside, JSON.stringify(change));
+  disk.rename(aside, join(folder, decisionName));
+  finish(folder, change, disk);
+}
+
+/** Finishes a switch that was cut short after it was decided, and clears away what was never decided. */
+export function settle(folder: string, disk: Disk): void {
+  const decided = readDecision(folder);
+  if (decided) finish(folder, decided, disk);
+  else if (existsSync(join(folder, stagingName))) disk.remove(join(folder, stagingName));
+}
+
+function finish(folder: string, { put, remove, files }: Switch, disk: Disk): void {
+  const made = new Set<string>();
+  for (const path of put) {
+    const from = join(folder, stagingName, path);
+    const to = join(folder, path);
+    if (!existsSync(from)) continue;
+    if (!made.has(dirname(to))) disk.makeFolder(dirname(to));
+    made.add(dirname(to));
+    disk.rename(from, to);
+  }
+  for (const path of remove) removeFile(folder, path, disk);
+  writeOwnFiles(folder, files, disk);
+  disk.remove(join(folder, stagingName));
+  disk.remove(join(folder, decisionName));
+}
+
+function readDecision(folder: string): Switch | null {
+  try {
+    const { put, remove, files } = JSON.parse(readFileSync(join(folder, decisionName), 'utf8'));
+    const lists = [put, remove, files];
+    return lists.every((list) => Array.isArray(list) && list.every(isInside)) ? { put, remove, files } : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Removes a file that an earlier build wrote, and the folders that this leaves empty. */
+function removeFile(folder: string, path: string, disk: Disk): void {
+  if (isBlocked(folder, path)) return;
+  disk.remove(join(folder, path));
+  for (let parent = dirname(path); parent !== '.'; parent = dirname(parent)) {
+    const full = join(folder, parent);
+    if (!existsSync(full) || readdirSync(full).length > 0) return;
+    disk.removeFolder(full);
+  }
+}
+
+/** Whether something lies at a path, or on the way to it, that no file of a build can take the place of. */
+export function isBlocked(folder: string, path: string): boolean {
+  const parts = path.split('/');
+  for (let depth = 1; depth <= parts.length; depth += 1) {
+    const found = lstatSync(join(folder, ...parts.slice(0, depth)), { throwIfNoEntry: false });
+    if (!found) return false;
+    // A link could lead out of the folder, into files that are not the site's.
+    if (found.isSymbolicLink()) return true;
+    if (depth < parts.length && !found.isDirectory()) return true;
+    if (depth === parts.length && !found.isFile()) return true;
+  }
+  return false;
+}

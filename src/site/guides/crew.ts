@@ -1,0 +1,31 @@
+import { fileURLToPath } from 'node:url';
+import { Tinypool } from 'tinypool';
+import type { GroundPlan } from './ground.ts';
+import type { GuideResult } from './turn.ts';
+
+/** Several threads that take turns for guides side by side. */
+export interface Crew {
+  readonly takeTurn: (path: string) => Promise<GuideResult>;
+  readonly close: () => Promise<void>;
+}
+
+/** Megabytes of young heap in each thread: a guide's work is short-lived, and with room it is never copied about. */
+const YOUNG_HEAP = 64;
+
+/** Opens so many threads, each with its own reading of what the guides share. */
+export function openCrew(plan: GroundPlan, size: number): Crew {
+  const fromSource = import.meta.url.endsWith('.ts');
+  const pool = new Tinypool({
+    filename: fileURLToPath(new URL(`./crew-member.${fromSource ? 'ts' : 'js'}`, import.meta.url)),
+    runtime: 'worker_threads',
+    minThreads: size,
+    maxThreads: size,
+    // Run from source, a thread has to be told how to read it.
+    execArgv: fromSource ? ['--import', 'tsx'] : [],
+    resourceLimits: { maxYoungGenerationSizeMb: YOUNG_HEAP },
+  });
+  return {
+    takeTurn: (path) => pool.run({ path, plan }),
+    close: () => pool.destroy(),
+  };
+}

@@ -1,0 +1,41 @@
+import { sha256 } from '../../store/content-hash.ts';
+import { type Store, writeContent } from '../../store/store.ts';
+import type { PageLinks } from './link-check.ts';
+
+/** A file of the site that has been made, as plain data. */
+export interface MadeFile {
+  /** From the site's root. */
+  readonly path: string;
+  /** SHA-256 in hexadecimal. */
+  readonly hash: string;
+  /** Its bytes, where the store does not keep them. */
+  readonly bytes?: Uint8Array;
+}
+
+/** A file of the workspace that is published as it is. */
+export interface LinkedFile {
+  /** From the workspace's root. */
+  readonly path: string;
+  /** SHA-256 in hexadecimal, as it was when it was checked. */
+  readonly hash: string;
+}
+
+/** What a guide gives to the site besides its summary, as plain data. */
+export interface MadeGuide {
+  readonly files: readonly MadeFile[];
+  readonly linked: readonly LinkedFile[];
+  readonly pages: readonly PageLinks[];
+  /** Files of the workspace whose pages it links to. */
+  readonly asksFor: readonly string[];
+  /** The guide as one file: its path and bytes. */
+  readonly alone: { readonly path: string; readonly size: number };
+  /** What a layout could not print, one sentence each. */
+  readonly problems: readonly string[];
+}
+
+/** Hands a finished file to the store; where that fails, its bytes go along. */
+export function keepFile(store: Store, path: string, content: string | Uint8Array): MadeFile {
+  const bytes = typeof content === 'string' ? Buffer.from(content) : content;
+  const hash = sha256(bytes);
+  return writeContent(store, hash, bytes) ? { path, hash } : { path, hash, bytes };
+}

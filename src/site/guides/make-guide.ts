@@ -1,0 +1,123 @@
+import type { PictureFact } from '../../model/guide.ts';
+import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
+import type { GuideView } from '../../pages/guide/guide-views.ts';
+import type { PictureView } from '../../pages/steps/block-views.ts';
+import type { NoteAsk, WatchedWorkspace } from '../../shop/asks.ts';
+import { sha256 } from '../../store/content-hash.ts';
+import type { Store } from '../../store/store.ts';
+import type { SiteKit } from '../kit.ts';
+import type { PublishedGuide } from '../publication.ts';
+import { drawTemplates } from './cut-files.ts';
+import { guideFiles } from './guide-files.ts';
+import { type PageLinks, pageLinks } from './link-check.ts';
+import { keepFile, type LinkedFile, type MadeFile, type MadeGuide } from './made.ts';
+import { type PictureWish, pictureKey, publishPicture } from './pictures.ts';
+import { singleFilePath, singleFileView, weightWords } from './single-file.ts';
+import { linkedFolder, type Stock, shelfOf } from './stock.ts';
+
+/** What a guide's part of the site is made with. */
+export interface GuideMaking {
+  /** The workspace as this guide sees it. */
+  readonly seen: WatchedWorkspace;
+  readonly note: NoteAsk;
+  /** The page that a file of the workspace becomes, `null` for none. */
+  readonly pageOf: (path: string) => string | null;
+  readonly kit: SiteKit;
+  readonly store: Store;
+}
+
+/** Makes everything that the site holds of a guide: its page, its one file, its data, pictures and templates. */
+export async function makeGuide(published: PublishedGuide, making: GuideMaking): Promise<MadeGuide> {
+  const { seen, kit, store, note, pageOf } = making;
+  const { shop, files: read } = seen;
+  const files = new Map<string, MadeFile>();
+  const contents = new Map<string, string | Uint8Array>();
+  const add = (path: string, content: string | Uint8Array) => {
+    files.set(path, keepFile(store, path, content));
+    contents.set(path, content);
+  };
+  const pages: PageLinks[] = [];
+  const problems: string[] = [];
+  const addPage = (path: string, view: GuideView): number => {
+    const rendered = kit.render('guide.liquid', view);
+    if (!rendered.ok) {
+      problems.push(`${path} could not be made: ${rendered.problem}`);
+      return 0;
+    }
+    pages.push(pageLinks(path, rendered.html));
+    add(path, rendered.html);
+    return Buffer.byteLength(rendered.html);
+  };
+
+  const pictures = new Map<string, PictureView>();
+  for (const wish of wishesOf(published, shop)) {
+    const bytes = read.read(wish.path);
+    const picture = bytes && (await publishPicture(wish, bytes, store));
+    if (!picture) {
+      problems.push(`${wish.path} could not be published as it was when it was checked`);
+      continue;
+    }
+    for (const file of picture.files) add(file.path, file.bytes);
+    pictures.set(pictureKey(wish), picture.view);
+  }
+
+  const linked = new Set<string>();
+  const asksFor = new Set<string>();
+  const stock: Stock = {
+    pictures,
+    pageOf: (path) => {
+      note({ of: 'page', name: path });
+      asksFor.add(path);
+      return pageOf(path);
+    },
+    files: shop.files,
+    linked: (path) => linked.add(path),
+  };
+  const folder = guideFolder(published.guide);
+  const cuts = await drawTemplates(published, shop, kit.fonts);
+  for (const cut of [...cuts.values()].flatMap((one) => one.files)) add(folder + cut.path, cut.bytes);
+  const root = '../../';
+  const context: PageContext = { shop, root, shelf: shelfOf(stock, root, cuts) };
+  const { page, files: data } = guideFiles(published, context);
+  for (const file of data) add(file.path, file.content);
+
+  const alonePath = singleFilePath(published.guide);
+  const parts = {
+    styles: kit.styles,
+    script: kit.scripts.get('guide') ?? '',
+    shelf: shelfOf(stock, '', cuts),
+    read: (path: string) => contents.get(path) ?? '',
+  };
+  const size = addPage(alonePath, singleFileView(published, shop, parts));
+  const link = { href: alonePath.slice(folder.length), text: `One file for a phone, ${weightWords(size)}` };
+  addPage(page.path, { ...page.view, alone: link });
+  return {
+    files: [...files.values()],
+    linked: [...linked].flatMap((path) => linkedFile(path, making) ?? []),
+    pages,
+    asksFor: [...asksFor],
+    alone: { path: alonePath, size },
+    problems,
+  };
+}
+
+/** Every picture that a guide's page shows: its own, and the shop's logo. */
+function wishesOf({ guide }: PublishedGuide, { settings }: PageContext['shop']): readonly PictureWish[] {
+  const own = guide.pictures.flatMap(wishOf);
+  return settings.logo ? [{ path: settings.logo.value, figure: null }, ...own] : own;
+}
+
+/** The picture of the workspace that a text shows. */
+export function wishOf({ path, figure }: PictureFact): readonly PictureWish[] {
+  return path === null ? [] : [{ path, figure }];
+}
+
+function linkedFile(path: string, { seen }: GuideMaking): LinkedFile | null {
+  const bytes = seen.files.read(path);
+  return bytes && { path, hash: sha256(bytes) };
+}
+
+/** The place of a linked file in the site. */
+export function linkedPath({ path }: LinkedFile): string {
+  return linkedFolder + path;
+}

@@ -1,0 +1,68 @@
+import { guideFacts } from '../../checks/index.ts';
+import { type GuideSummary, summaryOf } from '../../pages/reference/guide-summary.ts';
+import { type AnswerTo, type Ask, answers, ChangedMeanwhile, watched } from '../../shop/asks.ts';
+import { inspectGuide } from '../../shop/inspect-guide.ts';
+import type { Workspace } from '../../shop/open-workspace.ts';
+import type { CheckedGuide } from '../../shop/verdict.ts';
+import type { Store } from '../../store/store.ts';
+import type { SiteKit } from '../kit.ts';
+import { writeKept } from './kept.ts';
+import type { MadeGuide } from './made.ts';
+import { makeGuide } from './make-guide.ts';
+
+/** What a guide gave in its turn, as plain data: nothing else of it stays. */
+export interface GuideResult extends CheckedGuide {
+  /** What the rest of the site needs of it; `null` where it was only checked, or has errors. */
+  readonly summary: GuideSummary | null;
+  readonly made: MadeGuide | null;
+  /** Why it cannot be relied on after all, one sentence each. */
+  readonly problems: readonly string[];
+}
+
+/** What every turn of a run has in common. */
+export interface TurnGround {
+  readonly workspace: Workspace;
+  readonly store: Store;
+  /** Names the work of this Baybook with this shop's settings and layouts, apart from any other. */
+  readonly basis: string;
+  /** Makes pages as well; `null` where guides are only checked. */
+  readonly kit: SiteKit | null;
+  readonly answer: AnswerTo;
+  readonly pageOf: (path: string) => string | null;
+}
+
+/** Readies a ground for turns. */
+export function turnGround(ground: Omit<TurnGround, 'answer'>): TurnGround {
+  return { ...ground, answer: answers(ground.workspace, ground.pageOf) };
+}
+
+/** Takes a guide from its text to what it gives, and keeps that in the store under all that it was made from. */
+export async function takeTurn(path: string, ground: TurnGround): Promise<GuideResult> {
+  const asked = new Map<string, { readonly ask: Ask; readonly answer: string }>();
+  const note = (ask: Ask, answer?: string) => {
+    const key = `${ask.of} ${ask.name}`;
+    if (!asked.has(key)) asked.set(key, { ask, answer: answer ?? ground.answer(ask) });
+  };
+  try {
+    const result = await resultOf(path, ground, note);
+    if (result.problems.length === 0) writeKept(ground, path, [...asked.values()], result);
+    return result;
+  } catch (error) {
+    if (!(error instanceof ChangedMeanwhile)) throw error;
+    return { path, facts: null, findings: [], summary: null, made: null, problems: [error.message] };
+  }
+}
+
+async function resultOf(
+  path: string,
+  { workspace, kit, store, pageOf }: TurnGround,
+  note: (ask: Ask, answer?: string) => void,
+): Promise<GuideResult> {
+  const seen = watched(workspace, note);
+  const { value, findings } = await inspectGuide(path, workspace, seen);
+  const checked = { path, facts: value && guideFacts(value.guide), findings };
+  if (!kit || !value || findings.some(({ severity }) => severity === 'error'))
+    return { ...checked, summary: null, made: null, problems: [] };
+  const made = await makeGuide(value, { seen, note, pageOf, kit, store });
+  return { ...checked, summary: summaryOf(value.guide, value.job, seen.shop), made, problems: made.problems };
+}
