@@ -10,6 +10,7 @@ import { areKnown } from './builds/witness.ts';
 import { contentsDisagree } from './contents-disagree.ts';
 import { dryRunRules } from './dry-run/index.ts';
 import { figureRules, markRules } from './figures/index.ts';
+import { fixingRules } from './fixings/index.ts';
 import { itemUndeclared } from './item-undeclared.ts';
 import { itemUnused } from './item-unused.ts';
 import { labelRepeated } from './label-repeated.ts';
@@ -46,6 +47,7 @@ const textRules: readonly Rule[] = [
   stepUnknown,
   toolUndeclared,
   ...figureRules,
+  ...fixingRules,
   ...languageRules,
   ...safetyRules,
   ...tradeRules,

@@ -3,6 +3,7 @@ import { findTarget, inlinesOf, placedIn, placedInStep, provesOf, stepsOf } from
 import type { Guide, Step } from '../model/guide.ts';
 import type { MentionKind, Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
+import type { Sequence } from '../model/sequence.ts';
 
 /** What the place of a reference asks of the thing that it names. */
 export type Wanted = MentionKind | 'item' | 'target' | 'need' | 'alternative';
@@ -25,6 +26,7 @@ export function referencesOf(guide: Guide): readonly Reference[] {
     ...inProofs(guide),
     ...[...guide.items.values()].flatMap(inItem),
     ...inTemplates(guide),
+    ...[...guide.sequences.values()].flatMap(inSequence),
   ];
   const places = new Map<string, Reference>();
   // A step that was derived by reversal repeats what its source says; the author wrote it once.
@@ -94,8 +96,14 @@ function inItem(item: Item): Reference[] {
     ...('holds' in item ? named(item.holds, 'item') : []),
     ...('covers' in item ? named(item.covers, 'item') : []),
     ...('on' in item ? named(item.on, 'item') : []),
+    ...('stack' in item ? named(item.stack, 'item') : []),
+    ...('coat' in item && item.coat ? named([item.coat], 'supply') : []),
     ...('replaces' in item && item.replaces ? named([item.replaces], 'item') : []),
   ];
+}
+
+function inSequence({ order, label }: Sequence): Reference[] {
+  return order.map((ref) => ({ ref, wanted: 'fastener', step: null, from: label }));
 }
 
 function inTemplates(guide: Guide): Reference[] {

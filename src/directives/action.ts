@@ -44,6 +44,7 @@ export const actions: readonly DirectiveReader<Inline>[] = actionRules.map((rule
           amount: values.amount ?? null,
           trial: values.trial?.value ?? null,
           when: values.when,
+          inSequence: null,
           unknown,
           at: found.at,
         }

@@ -11,6 +11,7 @@ import type { Estimate } from '../units/estimate.ts';
 import { parseEstimate } from '../units/estimate.ts';
 import { parseQuantity, parseRange } from '../units/parse.ts';
 import type { Dimension, Quantity, QuantityRange } from '../units/quantity.ts';
+import { parseRecheck, type Recheck } from '../units/recheck.ts';
 import { parseTorque, type TorqueSpec } from '../units/torque.ts';
 import { type AttributeType, bad, good } from './attribute.ts';
 
@@ -188,6 +189,15 @@ export const friction: AttributeType<StatedFriction> = {
   read: (text) => {
     const reading = parseFriction(text);
     return reading.ok ? good(reading.friction) : bad(reading.message, reading.suggestion);
+  },
+};
+
+/** When something is looked at again. */
+export const recheck: AttributeType<Recheck> = {
+  expects: 'a distance, hours or a time, as in `500 km`, `20 h`, `500 km or 3 months`',
+  read: (text) => {
+    const reading = parseRecheck(text);
+    return reading.ok ? good(reading.recheck) : bad(reading.message);
   },
 };
 

@@ -15,7 +15,7 @@ export const fastener = directive({
   label: 'optional',
   attributes: { ...itemAttributes, ...fixingAttributes, type: ref },
   summary:
-    'Declares fasteners of the vehicle, how many per side, and what they hold. `standard` says which standard the width across flats follows, so that the drive is held against that one alone. `friction` says what the torque is for (`dry`, `oiled`, `waxed`, or a nut factor); without it a nut factor of 0.20 is judged.',
+    'Declares fasteners of the vehicle, how many per side, and what they hold. `standard` says which standard the width across flats follows, so that the drive is held against that one alone. `friction` says what the torque is for (`dry`, `oiled`, `waxed`, or a nut factor); without it a nut factor of 0.20 is judged. `stack` names what lies on it, from the head to the nut, and `length` says how long it is under its head, or how thick a washer or spacer is. `coat` is the supply that goes on its thread, `left-hand` tells that it tightens anticlockwise, `one-by-one` that only one may be loose at a time, and `recheck` when the owner has it looked at again.',
   example: '::fastener[Liner screw]{#liner-screw drive=T15 count=3 side=each holds=cover}',
   build: (read): Fastener | null => {
     const { values, unknown, directive: found, scope } = read;

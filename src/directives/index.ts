@@ -39,6 +39,7 @@ import { outlineShapeless } from './rules/outline-shapeless.ts';
 import { patternShapeless } from './rules/pattern-shapeless.ts';
 import { targetMissing } from './rules/target-missing.ts';
 import { toolUnlisted } from './rules/tool-unlisted.ts';
+import { sequence } from './sequence.ts';
 import { step } from './step.ts';
 import { supply } from './supply.ts';
 import { tool } from './tool.ts';
@@ -70,6 +71,7 @@ export const blocks: readonly DirectiveReader<Block>[] = [...messages, ...notes,
 export const directives: readonly DirectiveReader<unknown>[] = [
   ...items,
   none,
+  sequence,
   step,
   procedure,
   reverse,

@@ -8,8 +8,10 @@ import {
   friction,
   id,
   oneOf,
+  recheck,
   ref,
   refs,
+  size,
   thread,
   torque,
   wholeNumber,
@@ -53,6 +55,12 @@ export const fixingAttributes = {
   reuse: oneOf('yes', 'no'),
   replaces: ref,
   'free-when': oneOf('loosened'),
+  stack: refs,
+  length: size('length'),
+  coat: ref,
+  'left-hand': flag,
+  'one-by-one': flag,
+  recheck,
   spare: wholeNumber(1, MOST),
 };
 
@@ -109,6 +117,12 @@ export function fixing(values: Values<typeof fixingAttributes>, at: Span): Fixin
     reuse: values.reuse?.value !== 'no',
     replaces: values.replaces?.value ?? null,
     freeWhenLoosened: values['free-when'] !== null,
+    stack: values.stack?.value ?? [],
+    length: values.length,
+    coat: values.coat?.value ?? null,
+    leftHand: values['left-hand'] !== null,
+    oneByOne: values['one-by-one'] !== null,
+    recheck: values.recheck,
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Part } from '../model/item.ts';
-import { refs } from './attribute-types.ts';
+import { refs, size } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { counted, countedAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
 import { unlabelled } from './unlabelled.ts';
@@ -9,8 +9,9 @@ export const part = directive({
   name: 'part',
   form: 'leaf',
   label: 'optional',
-  attributes: { ...itemAttributes, ...countedAttributes, covers: refs },
-  summary: 'Declares a part of the vehicle, and what it covers.',
+  attributes: { ...itemAttributes, ...countedAttributes, covers: refs, length: size('length') },
+  summary:
+    'Declares a part of the vehicle, what it covers, and with `length` how long it is along the bolts that go through it.',
   example: '::part[Bumper cover]{#cover covers=beam}',
   build: (read): Part | null => {
     const { values, directive: found, scope } = read;
@@ -37,6 +38,7 @@ export const part = directive({
       countWritten: number.countWritten || known?.countWritten === true,
       side: values.side ?? known?.side ?? null,
       covers: values.covers?.value ?? known?.covers ?? [],
+      length: values.length ?? known?.length ?? null,
       fromPlatform: known !== undefined,
     };
   },

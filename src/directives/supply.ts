@@ -1,5 +1,5 @@
 import type { Supply } from '../model/item.ts';
-import { flag, quantity, ref } from './attribute-types.ts';
+import { flag, friction, quantity, ref } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
 
@@ -13,9 +13,10 @@ export const supply = directive({
     quantity: quantity('length', 'volume', 'mass', 'area'),
     temporary: flag,
     replaces: ref,
+    friction,
   },
   summary:
-    'Declares something that the job uses up, with how much of it; `temporary` must come off again, and one with `replaces` takes the place of what was there.',
+    'Declares something that the job uses up, with how much of it; `temporary` must come off again, and one with `replaces` takes the place of what was there. `friction` says what it makes of a thread: every fastener with it as its `coat` is judged so.',
   example: '::supply[Masking tape, 25 mm]{#tape quantity="2 m" temporary}',
   build: (read): Supply | null => {
     const { values, directive: found } = read;
@@ -26,6 +27,7 @@ export const supply = directive({
       quantity: values.quantity,
       temporary: values.temporary !== null,
       replaces: values.replaces?.value ?? null,
+      friction: values.friction,
     };
   },
 });

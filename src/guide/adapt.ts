@@ -4,6 +4,7 @@ import type { Step } from '../model/guide.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
 import type { Inline, Prose, ProseNode } from '../model/prose.ts';
+import type { Sequence } from '../model/sequence.ts';
 import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
 import type { DeclaredTemplate } from './draft.ts';
@@ -37,8 +38,14 @@ export function adaptItem<I extends Item>(item: I, by: Adaptation): I {
     ...('holds' in item ? { holds: item.holds.map(ref) } : {}),
     ...('covers' in item ? { covers: item.covers.map(ref) } : {}),
     ...('on' in item ? { on: item.on.map(ref) } : {}),
+    ...('stack' in item ? { stack: item.stack.map(ref), coat: item.coat && ref(item.coat) } : {}),
     ...('replaces' in item ? { replaces: item.replaces && ref(item.replaces) } : {}),
   };
+}
+
+/** An order of tightening under the names of the guide. */
+export function adaptSequence(sequence: Sequence, by: Adaptation): Sequence {
+  return { ...sequence, id: by.item(sequence.id), order: sequence.order.map(refWith(by.item)) };
 }
 
 /** A step with all that it holds under the names of the guide. */

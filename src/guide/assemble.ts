@@ -7,11 +7,13 @@ import { none } from '../directives/none.ts';
 import { procedure } from '../directives/procedure.ts';
 import { reverse } from '../directives/reverse.ts';
 import { misplaced } from '../directives/rules/directive-misplaced.ts';
+import { sequence } from '../directives/sequence.ts';
 import { type StepHead, step } from '../directives/step.ts';
 import { inlinesOf, prosesOf } from '../job/walk.ts';
 import type { Block } from '../model/block.ts';
 import type { None } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
+import type { Sequence } from '../model/sequence.ts';
 import type { ContainerDirective, Document, Heading, LeafDirective } from '../syntax/tree.ts';
 import type { DeclaredTemplate, Draft, DraftSection, Entry } from './draft.ts';
 import { headingUnnamed } from './rules/heading-unnamed.ts';
@@ -33,6 +35,7 @@ interface OpenStep extends StepHead {
 export function assemble(document: Document, scope: Scope): Draft {
   const declared: Item[] = [];
   const templates: DeclaredTemplate[] = [];
+  const sequences: Sequence[] = [];
   const nones: None[] = [];
   const opening: Block[] = [];
   const sections: OpenSection[] = [];
@@ -69,6 +72,9 @@ export function assemble(document: Document, scope: Scope): Draft {
     } else if (leaf.name === none.name) {
       const found = none.read(leaf, scope);
       if (found) nones.push(found);
+    } else if (leaf.name === sequence.name) {
+      const found = sequence.read(leaf, scope);
+      if (found) sequences.push(found);
     } else if (leaf.name === procedure.name || leaf.name === reverse.name) {
       const place = (leaf.name === procedure.name ? procedure : reverse).read(leaf, scope);
       current = null;
@@ -103,6 +109,7 @@ export function assemble(document: Document, scope: Scope): Draft {
     items: declared,
     left: [],
     templates,
+    sequences,
     nones,
     opening,
     sections,

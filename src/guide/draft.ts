@@ -5,6 +5,7 @@ import type { CutTemplate } from '../model/cut-template.ts';
 import type { None, Section, Step } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { Prose } from '../model/prose.ts';
+import type { Sequence } from '../model/sequence.ts';
 import type { Span } from '../source/span.ts';
 
 /** A template as declared, with the place of its id. */
@@ -19,6 +20,7 @@ export interface Draft {
   /** What only those steps of placed procedures name that a placement left out. */
   readonly left: readonly Item[];
   readonly templates: readonly DeclaredTemplate[];
+  readonly sequences: readonly Sequence[];
   readonly nones: readonly None[];
   readonly opening: readonly Block[];
   readonly sections: readonly DraftSection[];

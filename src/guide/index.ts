@@ -13,6 +13,7 @@ import { reverseDoubled } from './rules/reverse-doubled.ts';
 import { reverseItself } from './rules/reverse-itself.ts';
 import { reverseUnknown } from './rules/reverse-unknown.ts';
 import { reverseUnsound } from './rules/reverse-unsound.ts';
+import { sequenceAction } from './rules/sequence-action.ts';
 import { stepHomeless } from './rules/step-homeless.ts';
 
 export type { GuideContext } from './context.ts';
@@ -38,5 +39,6 @@ export const guideRules: readonly RuleCard[] = [
   reverseItself,
   reverseUnknown,
   reverseUnsound,
+  sequenceAction,
   stepHomeless,
 ];

@@ -5,10 +5,11 @@ import type { ProcedurePlace } from '../directives/procedure.ts';
 import type { None, Step } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { Origin } from '../model/origin.ts';
+import type { Sequence } from '../model/sequence.ts';
 import type { Platform } from '../model/shop.ts';
 import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
-import { type Adaptation, adaptItem, adaptStep, adaptTemplate } from './adapt.ts';
+import { type Adaptation, adaptItem, adaptSequence, adaptStep, adaptTemplate } from './adapt.ts';
 import type { GuideContext } from './context.ts';
 import { type DeclaredTemplate, type Draft, type DraftSection, type Entry, isStep } from './draft.ts';
 import { itemsOfSteps } from './items-of-steps.ts';
@@ -42,11 +43,12 @@ interface Fragment {
   readonly items: readonly Item[];
   readonly left: readonly Item[];
   readonly templates: readonly DeclaredTemplate[];
+  readonly sequences: readonly Sequence[];
   readonly nones: readonly None[];
   readonly entries: readonly Entry[];
 }
 
-const nothing: Fragment = { items: [], left: [], templates: [], nones: [], entries: [] };
+const nothing: Fragment = { items: [], left: [], templates: [], sequences: [], nones: [], entries: [] };
 
 /** Spells out every procedure that a draft places, and those that these place in turn. */
 export function placeProcedures(draft: Draft, placing: Placing): Placed {
@@ -76,6 +78,7 @@ export function placeProcedures(draft: Draft, placing: Placing): Placed {
       items: [...draft.items, ...fragments.flatMap(({ items }) => items)],
       left: [...draft.left, ...fragments.flatMap(({ left }) => left)],
       templates: [...draft.templates, ...fragments.flatMap(({ templates }) => templates)],
+      sequences: [...draft.sequences, ...fragments.flatMap(({ sequences }) => sequences)],
       nones: [...draft.nones, ...fragments.flatMap(({ nones }) => nones)],
     },
   };
@@ -162,6 +165,7 @@ function adapted(draft: Draft, place: ProcedurePlace, pass: (when: When) => When
     items: draft.items.filter((item) => !isLeft(item)).map((item) => narrowed(adaptItem(item, by))),
     left: [...draft.items.filter(isLeft), ...draft.left].map((item) => narrowed(adaptItem(item, by))),
     templates: draft.templates.map((template) => adaptTemplate(template, by)),
+    sequences: draft.sequences.map((sequence) => adaptSequence(sequence, by)),
     nones: [],
     entries: kept.map((entry) => (isStep(entry) ? narrowed(adaptStep(entry, by)) : entry)),
   };
@@ -175,6 +179,7 @@ function adaptation(draft: Draft, { prefix }: ProcedurePlace, when: (when: When)
   if (prefix === null) return { item: (id) => id, step: (id) => id, when };
   const own = new Set([
     ...[...draft.items, ...draft.left].flatMap((item) => (isShared(item) ? [] : [item.id])),
+    ...draft.sequences.map(({ id }) => id),
     ...draft.templates.flatMap(({ template }) => [
       template.id,
       ...[...template.holes, ...template.slots, ...template.patterns].flatMap(({ id }) => id ?? []),

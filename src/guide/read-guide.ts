@@ -1,6 +1,7 @@
 import { posix } from 'node:path';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
+import { coated } from '../job/coat.ts';
 import { tellApart } from '../job/tell-apart.ts';
 import type { Guide, Section } from '../model/guide.ts';
 import type { SourceFile } from '../source/source-file.ts';
@@ -18,6 +19,7 @@ import { joinBuilds, readOptions } from './options.ts';
 import { placeProcedures } from './place-procedures.ts';
 import { stepHomeless } from './rules/step-homeless.ts';
 import { scopeOf } from './scope.ts';
+import { spellOutSequences } from './spell-out-sequences.ts';
 import { uniqueIds } from './unique-ids.ts';
 
 /**
@@ -42,10 +44,12 @@ export function readGuide(source: SourceFile, context: GuideContext, report: Rep
     origins: [],
     report,
   });
-  const { items: declared, templates } = uniqueIds(withLeftOut(draft), report);
-  const items = tellApart(declared);
+  const { items: declared, templates, sequences: orders } = uniqueIds(withLeftOut(draft), report);
+  const sequences = new Map(orders.map((sequence) => [sequence.id, sequence]));
+  const items = coated(tellApart(declared));
   const templateById = new Map(templates.map(({ template }) => [template.id, template]));
-  const sections = expandReversals(draft.sections, { brought, items, templates: templateById, report });
+  const spelledOut = spellOutSequences(draft.sections, sequences, report);
+  const sections = expandReversals(spelledOut, { brought, items, templates: templateById, report });
 
   const texts = sections.flatMap((section) => [
     ...section.intro,
@@ -67,6 +71,7 @@ export function readGuide(source: SourceFile, context: GuideContext, report: Rep
     templates: new Map(
       [...templateById].map(([id, template]) => [id, finishTemplate(template, steps, items)]),
     ),
+    sequences,
     nones: draft.nones,
     contents:
       value.contents === undefined

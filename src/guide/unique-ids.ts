@@ -3,6 +3,7 @@ import { finding } from '../diagnostics/rule-card.ts';
 import { whenKey } from '../job/when.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
+import type { Sequence } from '../model/sequence.ts';
 import type { Span } from '../source/span.ts';
 import type { DeclaredTemplate, Draft } from './draft.ts';
 import { isStep } from './draft.ts';
@@ -15,7 +16,11 @@ import { idDoubled } from './rules/id-doubled.ts';
 export function uniqueIds(
   draft: Draft,
   report: Report,
-): { readonly items: ReadonlyMap<string, Item>; readonly templates: DeclaredTemplate[] } {
+): {
+  readonly items: ReadonlyMap<string, Item>;
+  readonly templates: DeclaredTemplate[];
+  readonly sequences: readonly Sequence[];
+} {
   const things = nameSpace(report);
   const items = new Map<string, Item>();
   for (const item of draft.items) {
@@ -35,8 +40,13 @@ export function uniqueIds(
       if (id !== null) things.claim(id, at);
     }
   }
+  const sequences = draft.sequences.filter(({ id, idAt }) => things.claim(id, idAt));
   claimPlaces(draft, report);
-  return { items: new Map([...items].map(([id, item]) => [id, asFastener(item, items)])), templates };
+  return {
+    items: new Map([...items].map(([id, item]) => [id, asFastener(item, items)])),
+    templates,
+    sequences,
+  };
 }
 
 /** What comes in the box and takes the place of a fastener is one, whatever else is said of it. */

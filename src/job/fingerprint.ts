@@ -15,11 +15,23 @@ export interface Fingerprints {
  * revision and date, and the pixels of pictures do not count.
  */
 export function fingerprints(guide: Guide): Fingerprints {
-  const { title, platform, partNumber, builds, items, templates, nones, contents } = guide;
+  const { title, platform, partNumber, builds, items, templates, sequences, nones, contents } = guide;
   const { sections, opening, footnotes } = guide;
-  const told = { title, platform, partNumber, builds, items, templates, nones, contents, sections };
+  const told = {
+    title,
+    platform,
+    partNumber,
+    builds,
+    items,
+    templates,
+    sequences,
+    nones,
+    contents,
+    sections,
+  };
   return {
-    guide: digest({ ...told, opening, footnotes }),
+    // A list, so that a guide without any keeps its fingerprint.
+    guide: digest({ ...told, sequences: [...sequences.values()], opening, footnotes }),
     steps: new Map(stepsOf(guide).map((step) => [step.id, digest(toldBy(step, guide))])),
   };
 }

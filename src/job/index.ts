@@ -4,6 +4,7 @@ export { enumerateBuilds } from './builds.ts';
 export { computeJob } from './compute-job.ts';
 export { type ConditionPlace, conditionsOf } from './conditions.ts';
 export { type CrowfootUse, crowfootUse, settingInLine } from './crowfoot.ts';
+export { type Grip, gripOf, isNut, lengthless, piecesOn } from './grip.ts';
 export { capitalised, listed, lowered, nounOf } from './noun.ts';
 export {
   actionWords,

@@ -1,9 +1,9 @@
-import type { Action, Mention } from '../model/inline.ts';
+import type { Action, Mention, SequencePlace, Verb } from '../model/inline.ts';
 import type { Counted, Item, Noun, Side } from '../model/item.ts';
 import { formatBoth } from '../units/format.ts';
 import { formatTorque } from '../units/torque.ts';
 import { actionRule, isFixing } from './actions.ts';
-import { capitalised, nounOf } from './noun.ts';
+import { capitalised, lowered, nounOf } from './noun.ts';
 import { holesOf, type Target } from './target.ts';
 
 export { nounOf } from './noun.ts';
@@ -24,7 +24,11 @@ export function actionWords(action: Action, target: Target, place: PhrasePlace):
   const object = objectWords(action, target, place.stepSide);
   const parts =
     action.say === null && particle !== null ? [words, object, particle] : [action.say ?? words, object];
-  const phrase = [...parts, torqueWords(action, target)].filter((part) => part !== '').join(' ');
+  const turning = action.inSequence ? '' : turnWords(action, target);
+  const plain = action.inSequence
+    ? inSequenceWords(action.inSequence, action.say ?? words)
+    : [...parts, torqueWords(action, target)].filter((part) => part !== '').join(' ');
+  const phrase = `${plain}${turning}`;
   return place.starts ? capitalised(phrase) : phrase;
 }
 
@@ -67,6 +71,25 @@ export function countWords(item: Item): string {
 /** A torque in both units, all passes; empty where the item has none. */
 export function itemTorqueWords(item: Item): string {
   return isFixing(item) && item.torque ? formatTorque(item.torque.value) : '';
+}
+
+/** "tighten the bar bolts in sequence", said once for all of them: which and how far stands in the list that follows. */
+function inSequenceWords({ label, place }: SequencePlace, verb: string): string {
+  return place === 0 ? `${verb} the ${lowered(label)} in sequence` : '';
+}
+
+/** Which verbs turn a fastener in, and which turn it out. */
+const turnsIn: ReadonlySet<Verb> = new Set<Verb>(['start', 'tighten', 'refit', 'fit']);
+const turnsOut: ReadonlySet<Verb> = new Set<Verb>(['loosen', 'remove']);
+
+/** What a hand that knows ordinary bolts would get wrong: the way it turns, and that the others stay tight. */
+function turnWords({ verb }: Action, target: Target): string {
+  if (target.kind !== 'item' || !isFixing(target.item)) return '';
+  const { leftHand, oneByOne } = target.item;
+  const turned = turnsIn.has(verb) ? 'anticlockwise' : turnsOut.has(verb) ? 'clockwise' : null;
+  if (turned === null) return '';
+  const alone = oneByOne && totalCount(target.item) > 1 && verb !== 'start' ? ', one at a time' : '';
+  return `${alone}${leftHand ? ` (left-hand thread: turn ${turned})` : ''}`;
 }
 
 /** What a condition itself says is done where it is set or cleared. */

@@ -21,7 +21,9 @@ export function derivedBlocks(step: Step, undone: readonly Undone[], at: Span): 
 const space: Prose[number] = { type: 'text', value: ' ', at: null };
 
 function sentence({ action, whens }: Undone): Prose {
-  const words: Prose = [action, { type: 'text', value: '.', at: null }];
+  // A sequence is one sentence: only its first fastener says it.
+  const further = action.inSequence !== null && action.inSequence.place > 0;
+  const words: Prose = further ? [action] : [action, { type: 'text', value: '.', at: null }];
   return whens.reduceRight<Prose>((inner, when) => [where({ value: when, at: when.at }, inner)], words);
 }
 

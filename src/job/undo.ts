@@ -56,7 +56,16 @@ export function undo(
       tightened.push({ ...back, action: turned(node, 'tighten', put) });
     }
   }
-  return { undone: [...undone, ...tightened], unsound };
+  return { undone: [...undone, ...inOrder(tightened)], unsound };
+}
+
+/** What is tightened as a sequence keeps its order, and is not reversed. */
+function inOrder(tightened: readonly Undone[]): readonly Undone[] {
+  const own = tightened.filter(({ action }) => action.inSequence);
+  const forwards = own.toSorted(
+    (a, b) => (a.action.inSequence?.place ?? 0) - (b.action.inSequence?.place ?? 0),
+  );
+  return tightened.map((one) => (one.action.inSequence ? (forwards.shift() ?? one) : one));
 }
 
 /** What is left of a step once everything that it undoes itself has gone: a trial fit leaves nothing. */

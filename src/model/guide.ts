@@ -7,6 +7,7 @@ import type { Ref } from './inline.ts';
 import type { Item, Side } from './item.ts';
 import type { Origin } from './origin.ts';
 import type { Prose } from './prose.ts';
+import type { Sequence } from './sequence.ts';
 import type { BuildSpace, When } from './when.ts';
 
 /** One guide: a job on a platform, complete, with procedures placed and reversals worked out. */
@@ -24,6 +25,8 @@ export interface Guide {
   /** Every item by id, in the order of declaration. */
   readonly items: ReadonlyMap<string, Item>;
   readonly templates: ReadonlyMap<string, CutTemplate>;
+  /** Orders of tightening across several fasteners, by id. */
+  readonly sequences: ReadonlyMap<string, Sequence>;
   /** What the guide says it does without. */
   readonly nones: readonly None[];
   /** The box's own packing list, by kit id. */

@@ -57,6 +57,15 @@ export type Verb =
   | 'discard'
   | 'hand-over';
 
+/** The place of an action among those that a sequence stands for. */
+export interface SequencePlace {
+  readonly sequence: string;
+  readonly label: string;
+  /** Counts from 0. */
+  readonly place: number;
+  readonly of: number;
+}
+
 /** Something done to an item: `:remove[arch-screw]{with=socket-7}`. */
 export interface Action {
   readonly type: 'action';
@@ -73,6 +82,8 @@ export interface Action {
   /** The step that tried the fit before something is done for good. */
   readonly trial: Ref | null;
   readonly when: Written<When> | null;
+  /** Its place in a sequence that the sentence names as a whole; `null` for an action of its own. */
+  readonly inSequence: SequencePlace | null;
   /** Names of attributes that were written but could not be read; rules stay silent about them. */
   readonly unknown: ReadonlySet<string>;
   readonly at: Span;

@@ -4,6 +4,7 @@ import type { Thread } from '../trade/thread.ts';
 import type { StatedFriction } from '../trade/torque.ts';
 import type { Wire } from '../trade/wire.ts';
 import type { Quantity, QuantityRange } from '../units/quantity.ts';
+import type { Recheck } from '../units/recheck.ts';
 import type { TorqueSpec } from '../units/torque.ts';
 import type { Ref } from './inline.ts';
 import type { Origin } from './origin.ts';
@@ -93,6 +94,8 @@ export interface Supply extends ItemBase<'supply'> {
   readonly temporary: boolean;
   /** The part or fastener that it takes the place of, once applied. */
   readonly replaces: Ref | null;
+  /** What it makes of a thread that it is put on. */
+  readonly friction: Written<StatedFriction> | null;
 }
 
 /** What an item has that can be counted and may stand on both sides. */
@@ -121,6 +124,18 @@ export interface Fixing extends Counted {
   readonly replaces: Ref | null;
   /** The part comes off once the fastener is loosened. */
   readonly freeWhenLoosened: boolean;
+  /** What lies on it, from the head to the end of the thread: washers, spacers, what is clamped, the nut. */
+  readonly stack: readonly Ref[];
+  /** Along its axis: of a bolt from under its head, of a washer or a spacer its thickness. */
+  readonly length: Written<Quantity<'length'>> | null;
+  /** The supply that goes on its thread before it goes in. */
+  readonly coat: Ref | null;
+  /** It tightens anticlockwise. */
+  readonly leftHand: boolean;
+  /** No two of them, and of those that hold the same thing, may be loose together. */
+  readonly oneByOne: boolean;
+  /** When the owner has it looked at again. */
+  readonly recheck: Written<Recheck> | null;
 }
 
 /** Something that comes in the accessory's box. */
@@ -134,6 +149,8 @@ export interface KitItem extends ItemBase<'kit'>, Fixing {
 
 /** A part of the vehicle. */
 export interface Part extends ItemBase<'part'>, Counted {
+  /** Along the bolts that go through it. */
+  readonly length: Written<Quantity<'length'>> | null;
   readonly covers: readonly Ref[];
   readonly fromPlatform: boolean;
 }
@@ -164,6 +181,8 @@ export interface Condition extends ItemBase<'condition'> {
 /** Something to be measured. */
 export interface Measure extends ItemBase<'measure'> {
   readonly expect: Written<QuantityRange> | null;
+  /** When the owner has it measured again. */
+  readonly recheck: Written<Recheck> | null;
 }
 
 /** A limit that one link of what carries or tows is rated for, or the load that the job claims. */

@@ -88,6 +88,24 @@ export type Violation = Shown &
         /** The action that ended it; `null` where it never began. */
         readonly ended: Span | null;
       }
+    | {
+        /** The joint of the bolt `item` is tight while `part`, which lies on it, is not there. */
+        readonly kind: 'stack-open';
+        readonly item: string;
+        readonly part: string;
+      }
+    | {
+        /** `item` goes in without the supply that goes on its thread. */
+        readonly kind: 'coat-missing';
+        readonly item: string;
+        readonly supply: string;
+      }
+    | {
+        /** `item` is loosened while `by`, or another of its own, is loose: only one may be at a time. */
+        readonly kind: 'loose-together';
+        readonly item: string;
+        readonly by: string;
+      }
     | { readonly kind: 'before-trial'; readonly item: string; readonly trial: Ref }
     | {
         readonly kind: 'bonded' | 'one-time-refitted' | 'one-time-lost' | 'never-made' | 'never-applied';

@@ -79,6 +79,10 @@ export interface ItemWords {
   readonly reuse?: boolean;
   readonly replaces?: string;
   readonly free?: boolean;
+  readonly stack?: string;
+  readonly coat?: string;
+  readonly leftHand?: boolean;
+  readonly oneByOne?: boolean;
   readonly spare?: number;
   readonly quantity?: string;
   readonly temporary?: boolean;
@@ -123,12 +127,18 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     reuse: words.reuse ?? true,
     replaces: words.replaces ? written(words.replaces) : null,
     freeWhenLoosened: words.free ?? false,
+    stack: refs(words.stack),
+    length: null,
+    coat: words.coat ? written(words.coat) : null,
+    leftHand: words.leftHand ?? false,
+    oneByOne: words.oneByOne ?? false,
+    recheck: null,
   };
   const spare = words.spare === undefined ? null : written(words.spare);
   const covers = refs(words.covers);
   switch (kind) {
     case 'part':
-      return { ...common, ...counted, kind, covers, fromPlatform: false } as Part;
+      return { ...common, ...counted, kind, covers, length: null, fromPlatform: false } as Part;
     case 'fastener':
       return { ...common, ...fixing, kind, type: null, spare } as Fastener;
     case 'kit':
@@ -145,7 +155,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     case 'condition':
       return { ...common, kind, stays: words.stays ?? false, setWords: null, clearWords: null } as Condition;
     case 'measure':
-      return { ...common, kind, expect: null } as Measure;
+      return { ...common, kind, expect: null, recheck: null } as Measure;
     case 'supply':
       return {
         ...common,
@@ -153,6 +163,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
         quantity: words.quantity ? written(quantity(words.quantity)) : null,
         temporary: words.temporary ?? false,
         replaces: words.replaces ? written(words.replaces) : null,
+        friction: null,
       } as Supply;
     case 'tool':
       return {
@@ -205,6 +216,7 @@ export function action(verb: Verb, target: string, words: ActionWords = {}, at: 
     amount: words.amount ? written(quantity(words.amount), at) : null,
     trial: words.trial ? written(words.trial) : null,
     when: maybeWhen(words.when),
+    inSequence: null,
     unknown: new Set(),
     at,
   };
@@ -397,6 +409,7 @@ export function guide(words: GuideWords): Guide {
     builds: space(words),
     items: new Map(items.map((one) => [one.id, one])),
     templates: new Map((words.templates ?? []).map((one) => [one.id, one])),
+    sequences: new Map(),
     nones: [],
     contents:
       contents &&

@@ -339,6 +339,7 @@ export const guide: Guide = {
   builds: { options, listed: null, impossible: [] },
   items: new Map([...needItems, ...offItems].map((item) => [item.id, item])),
   templates: new Map([['notch', notch]]),
+  sequences: new Map(),
   nones: [{ of: 'conditions', at: here() }],
   contents: null,
   sections: [

@@ -4,9 +4,12 @@ import { type Relation, relationsOf } from './relations.ts';
 /** Relations that lead from an item back to it, once round. */
 export type Circle = readonly Relation[];
 
+/** What orders nothing: a bar may cover the very bolt that goes through it. */
+const apart: ReadonlySet<Relation['name']> = new Set<Relation['name']>(['needs', 'stack', 'coat']);
+
 /** The circles that what holds, sits on, covers and replaces forms: of each item the shortest, if it is in one. */
 export function circlesOf(items: ReadonlyMap<string, Item>): readonly Circle[] {
-  const edges = [...items.values()].flatMap(relationsOf).filter(({ name }) => name !== 'needs');
+  const edges = [...items.values()].flatMap(relationsOf).filter(({ name }) => !apart.has(name));
   return [...items.keys()].map((id) => circleFrom(id, edges)).filter((circle) => circle.length > 0);
 }
 

@@ -3,6 +3,7 @@ import { actionOutOfOrder } from './action-out-of-order.ts';
 import { actionRepeated } from './action-repeated.ts';
 import { actionTwice } from './action-twice.ts';
 import { bondedForGood } from './bonded-for-good.ts';
+import { coatMissing } from './coat-missing.ts';
 import { conditionGatesNothing } from './condition-gates-nothing.ts';
 import { conditionLeftSet } from './condition-left-set.ts';
 import { connectorLeftApart } from './connector-left-apart.ts';
@@ -15,6 +16,7 @@ import { fastenerLeftOver } from './fastener-left-over.ts';
 import { figureCountDiffers } from './figure-count-differs.ts';
 import { holesDisagree } from './holes-disagree.ts';
 import { kitLeftInBox } from './kit-left-in-box.ts';
+import { looseTogether } from './loose-together.ts';
 import { materialGone } from './material-gone.ts';
 import { needUnmet } from './need-unmet.ts';
 import { oneTimeNotReplaced } from './one-time-not-replaced.ts';
@@ -31,6 +33,7 @@ import { relationWrongKind } from './relation-wrong-kind.ts';
 import { replacementShort } from './replacement-short.ts';
 import { sideDisagrees } from './side-disagrees.ts';
 import { spareExceedsCount } from './spare-exceeds-count.ts';
+import { stackOpen } from './stack-open.ts';
 import { supplyNeverApplied } from './supply-never-applied.ts';
 import { supplyOverused } from './supply-overused.ts';
 import { supplyUnderused } from './supply-underused.ts';
@@ -46,6 +49,7 @@ export const dryRunRules: readonly Rule[] = [
   actionTwice,
   bondedForGood,
   conditionGatesNothing,
+  coatMissing,
   conditionLeftSet,
   connectorLeftApart,
   connectorOnNothing,
@@ -57,6 +61,7 @@ export const dryRunRules: readonly Rule[] = [
   figureCountDiffers,
   holesDisagree,
   kitLeftInBox,
+  looseTogether,
   materialGone,
   needUnmet,
   oneTimeNotReplaced,
@@ -73,6 +78,7 @@ export const dryRunRules: readonly Rule[] = [
   replacementShort,
   sideDisagrees,
   spareExceedsCount,
+  stackOpen,
   supplyNeverApplied,
   supplyOverused,
   supplyUnderused,

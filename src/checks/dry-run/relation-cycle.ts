@@ -46,6 +46,8 @@ const verbs = {
   covers: 'covers',
   replaces: 'replaces',
   needs: 'needs',
+  stack: 'goes through',
+  coat: 'is coated with',
 } as const;
 
 function sentence({ from, name, to }: Relation, items: ReadonlyMap<string, Item>): string {

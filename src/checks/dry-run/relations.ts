@@ -4,7 +4,7 @@ import type { Item, ItemKind } from '../../model/item.ts';
 /** What one item says about another. */
 export interface Relation {
   readonly from: Item;
-  readonly name: 'holds' | 'on' | 'covers' | 'replaces' | 'needs';
+  readonly name: 'holds' | 'on' | 'covers' | 'replaces' | 'needs' | 'stack' | 'coat';
   readonly to: Ref;
 }
 
@@ -15,6 +15,8 @@ export const related: { readonly [N in Relation['name']]: readonly ItemKind[] } 
   covers: ['part', 'kit', 'fastener', 'connector'],
   replaces: ['part', 'fastener'],
   needs: ['condition', 'measure'],
+  stack: ['part', 'kit', 'fastener'],
+  coat: ['supply'],
 };
 
 /** Everything that an item says about others. */
@@ -26,6 +28,8 @@ export function relationsOf(from: Item): readonly Relation[] {
     ...('on' in from ? all('on', from.on) : []),
     ...('covers' in from ? all('covers', from.covers) : []),
     ...('replaces' in from && from.replaces ? all('replaces', [from.replaces]) : []),
+    ...('stack' in from ? all('stack', from.stack) : []),
+    ...('coat' in from && from.coat ? all('coat', [from.coat]) : []),
     ...all('needs', from.needs),
   ];
 }

@@ -5,6 +5,7 @@ import type { Span } from '../../source/span.ts';
 import type { Outcomes } from '../outcomes.ts';
 import { openDiary } from './bench.ts';
 import { gatherViolations } from './gather-violations.ts';
+import { judgeFixings } from './judge-fixings.ts';
 import { play } from './play.ts';
 import { scriptOf } from './script.ts';
 import { type Sheets, sheetsOf } from './sheets.ts';
@@ -33,6 +34,7 @@ export function dryRun(guide: Guide, { deciding, groups }: Outcomes, gap: Span |
   const script = scriptOf(guide, builds, gap);
   const diary = openDiary(builds.length);
   const ledger = play(script, diary.onlooker);
+  judgeFixings(diary.changes, ledger);
   const sheets = sheetsOf(diary.changes, ledger);
   return {
     violations: gatherViolations(ledger, groups, deciding),

@@ -136,7 +136,8 @@ function merged(cells: readonly Cell[]): readonly Cell[] {
 /** Keeps count of the parts that nothing holds any more, though nobody has lifted them. */
 function hang(lot: Lot, { action, set }: Move, ledger: Ledger): void {
   const { index } = lot;
-  if (action.verb === 'remove' && lot.item?.kind === 'fastener') {
+  // What comes out one at a time leaves its part held by the others.
+  if (action.verb === 'remove' && lot.item?.kind === 'fastener' && !lot.item.oneByOne) {
     for (const part of lotsAt(lot.holds, ledger)) {
       const held = lotsAt(part.heldBy, ledger).reduce(
         (found, one) => found | plansIn(one, set, ledger, holdingOf(one)),

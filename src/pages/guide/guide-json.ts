@@ -9,6 +9,7 @@ import type { Schedule } from '../../model/schedule.ts';
 import type { When } from '../../model/when.ts';
 import { writtenDrive } from '../../trade/drives.ts';
 import type { Quantity } from '../../units/quantity.ts';
+import type { Recheck } from '../../units/recheck.ts';
 import type { TorquePass } from '../../units/torque.ts';
 import { notCheckedWords } from '../overview/not-checked.ts';
 import type { GuideJson } from './guide-schema.ts';
@@ -38,6 +39,11 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
       choices: choices?.map((choice) => ({ id: choice.id, name: choice.name })) ?? null,
     })),
     items: [...guide.items.values()].map(itemJson),
+    sequences: [...guide.sequences.values()].map((sequence) => ({
+      id: sequence.id,
+      label: sequence.label,
+      order: sequence.order.map(({ value }) => value),
+    })),
     sections: guide.sections.map(({ id, titleText, steps }) => ({
       id,
       title: titleText,
@@ -70,6 +76,12 @@ function itemJson(item: Item): ItemJson {
     friction: fixing?.friction?.value.k ?? null,
     torque: fixing?.torque?.value.map(passJson) ?? null,
     quantity: item.kind === 'supply' && item.quantity ? quantityJson(item.quantity.value) : null,
+    stack: fixing ? fixing.stack.map(({ value }) => value) : [],
+    length: 'length' in item && item.length ? quantityJson(item.length.value) : null,
+    coat: fixing?.coat?.value ?? null,
+    leftHand: fixing?.leftHand ?? false,
+    oneByOne: fixing?.oneByOne ?? false,
+    recheck: 'recheck' in item && item.recheck ? recheckJson(item.recheck.value) : null,
     expect: item.kind === 'measure' && item.expect ? rangeJson(item.expect.value) : null,
   };
 }
@@ -78,6 +90,10 @@ function itemJson(item: Item): ItemJson {
 function countOf(item: Item): number | null {
   if (item.kind === 'tool') return item.atHand;
   return isCounted(item) ? item.count.value : null;
+}
+
+function recheckJson(recheck: Recheck) {
+  return recheck.map(({ amount, unit }) => ({ amount, unit }));
 }
 
 function passJson(pass: TorquePass) {

@@ -59,6 +59,20 @@ const item = z.strictObject({
     .describe('The nut factor that the guide states; null where it states none, and 0.20 is judged'),
   torque: z.array(pass).nullable().describe('The passes of tightening, in order'),
   quantity: quantity.nullable().describe('How much of a supply is declared'),
+  stack: z.array(id).describe('What lies on it, from the head to the end of the thread'),
+  length: quantity.nullable().describe('Of a bolt, under its head; of what lies on bolts, its thickness'),
+  coat: id.nullable().describe('The supply that goes on its thread'),
+  leftHand: z.boolean(),
+  oneByOne: z.boolean().describe('Only one may be loose at a time'),
+  recheck: z
+    .array(
+      z.strictObject({
+        amount: z.number(),
+        unit: z.enum(['km', 'mi', 'h', 'day', 'week', 'month', 'year']),
+      }),
+    )
+    .nullable()
+    .describe('When it is looked at again: whichever comes first'),
   expect: z.strictObject({ least: quantity, most: quantity }).nullable().describe('What a measure should be'),
 });
 
@@ -175,6 +189,7 @@ export const guideSchema = z
           .describe('null for yes or no'),
       }),
     ),
+    sequences: z.array(z.strictObject({ id, label: z.string(), order: z.array(id).describe('Fasteners') })),
     items: z.array(item),
     sections: z.array(z.strictObject({ id, title: z.string(), steps: z.array(step) })),
     notChecked: z

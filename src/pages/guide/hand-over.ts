@@ -1,8 +1,9 @@
 import type { Markup } from '../../html/markup.ts';
-import { capitalised, countWords, isFixing, itemTorqueWords } from '../../job/index.ts';
-import { actionsOf } from '../../job/walk.ts';
+import { capitalised, countWords, itemTorqueWords } from '../../job/index.ts';
 import type { Block, Note } from '../../model/block.ts';
 import type { Guide } from '../../model/guide.ts';
+import { formatRangeBoth } from '../../units/format.ts';
+import { recheckWords } from '../../units/recheck.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { shownWhen } from '../frame/plans.ts';
 import { isBlank, proseMarkup } from '../frame/prose.ts';
@@ -17,8 +18,13 @@ export interface HandOverView {
   readonly words: readonly (Shown & { readonly title: Markup | null; readonly html: Markup })[];
   readonly limits: readonly LimitRow[];
   readonly readings: readonly ReadingView[];
-  /** Fasteners from the box that were tightened to a torque and may be tightened again. */
-  readonly rechecks: readonly (Shown & { readonly name: string; readonly torque: string })[];
+  /** What is looked at again, and when; nothing else. */
+  readonly rechecks: readonly (Shown & {
+    readonly name: string;
+    /** The torque, or what a reading should be. */
+    readonly detail: string;
+    readonly when: string;
+  })[];
 }
 
 /** What the guide says to the owner, what the job may carry, what was measured, and what to look at again. */
@@ -51,23 +57,19 @@ function isForOwner(block: Block): block is Note {
   return block.type === 'owner';
 }
 
-/** A fastener that is used once holds by its coating: turning it again would break that. */
+/** What the guide has looked at again: fasteners with their torque, measures with what is expected. */
 function rechecksOf(guide: Guide, context: GuideContext): HandOverView['rechecks'] {
-  const tightened = new Set(
-    [...context.steps.values()].flatMap(({ step }) =>
-      actionsOf(step).flatMap(({ node }) => (node.verb === 'tighten' ? [node.target.value] : [])),
-    ),
-  );
   return [...guide.items.values()].flatMap((item) => {
-    if (item.kind !== 'kit' || !isFixing(item) || !item.torque || !item.reuse) return [];
-    if (!tightened.has(item.id)) return [];
+    if (!('recheck' in item) || !item.recheck) return [];
+    const shown = shownWhen(context, item.when);
+    const when = recheckWords(item.recheck.value);
+    if (item.kind === 'measure') {
+      const detail = item.expect ? formatRangeBoth(item.expect.value) : '';
+      return [{ ...shown, name: item.noun.label, detail, when }];
+    }
     const name = item.count.value === 1 ? item.noun.singular : item.noun.plural;
     return [
-      {
-        ...shownWhen(context, item.when),
-        name: `${capitalised(name)}, ${countWords(item)}`,
-        torque: itemTorqueWords(item),
-      },
+      { ...shown, name: `${capitalised(name)}, ${countWords(item)}`, detail: itemTorqueWords(item), when },
     ];
   });
 }

@@ -1,6 +1,7 @@
 import type { Markup } from '../../html/markup.ts';
 import type { Shown, VaryingView } from '../frame/shared-views.ts';
 import type { BlockView, ReadingView } from './block-views.ts';
+import type { PositionsView, StackView } from './stacks.ts';
 import type { TighteningView } from './tightening.ts';
 import type { TypedCheck } from './typed-check.ts';
 
@@ -17,6 +18,8 @@ export interface StepView extends Shown {
   readonly wear: readonly VaryingView[];
   readonly torques: readonly TorqueView[];
   readonly orders: readonly TighteningView[];
+  readonly stacks: readonly StackView[];
+  readonly positions: PositionsView | null;
   /** Whether anything stands in the lines under the step. */
   readonly hasLines: boolean;
   readonly readings: readonly ReadingView[];
@@ -54,5 +57,10 @@ export interface TorqueView extends Shown {
   readonly thread: string | null;
   readonly setting: WrenchSetting | null;
   readonly pattern: string | null;
+  /** Its turn in a sequence, through all passes: "1"; `null` outside one. */
+  readonly turn: string | null;
+  /** What goes on the thread: "Thread-lock, medium". */
+  readonly coat: string | null;
+  readonly leftHand: boolean;
   readonly check: TypedCheck | null;
 }

@@ -8,6 +8,7 @@ import type { Shown, VaryingView } from '../frame/shared-views.ts';
 import { benchLines } from './bench.ts';
 import { blockViews } from './blocks.ts';
 import { readingsOf } from './readings.ts';
+import { stacksOf } from './stacks.ts';
 import type { StepView } from './step-views.ts';
 import { tighteningViews } from './tightening.ts';
 import { torquesOf } from './torques.ts';
@@ -33,6 +34,7 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     wear,
     torques,
     orders: tighteningViews(step, context),
+    ...stacksOf(step, context),
     hasLines: tools.length + wear.length + torques.length > 0 || step.wait !== null,
     readings: readingsOf(step.blocks, context, stepSide),
     bench: benchLines(numbered, context),
