@@ -18,15 +18,16 @@ describe('the hand-over sheet', () => {
     );
   });
 
-  it('lists what was tightened from the box, with its torque and a blank for when', () => {
-    expect(sheet(guideHtml())).toMatch(
-      /M8 flange nuts, 4<span class="detail">25\u00a0N·m[^<]*<\/span><\/th><td class="write"><\/td>/,
+  it('lists what is looked at again, with its torque and when', () => {
+    const nut = fixture.guide.items.get('m8-nut') as Item & { kind: 'kit' };
+    const recheck = { value: [{ written: '500', amount: 500, unit: 'km' as const }], at: nut.at };
+    const items = new Map([...fixture.guide.items, ['m8-nut', { ...nut, recheck } as Item]]);
+    expect(sheet(guideHtml({ ...fixture.guide, items }))).toMatch(
+      /M8 flange nuts, 4<span class="detail">25\u00a0N·m[^<]*<\/span><\/th><td>after 500 km \(310 mi\)<\/td>/,
     );
   });
 
-  it('asks nobody to turn a fastener again that is used once', () => {
-    const nut = fixture.guide.items.get('m8-nut') as Item & { kind: 'kit' };
-    const items = new Map([...fixture.guide.items, ['m8-nut', { ...nut, reuse: false } as Item]]);
-    expect(sheet(guideHtml({ ...fixture.guide, items }))).not.toContain('M8 flange nuts, 4');
+  it('lists nothing else', () => {
+    expect(sheet(guideHtml())).not.toContain('To be looked at again');
   });
 });
