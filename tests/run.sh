@@ -27,5 +27,4 @@ fi
 npm ci --no-audit --no-fund
 npm run lint
 npm run build
-# Generous, since the machine may be busy: a test that hangs fails all the same.
-exec npx vitest run --maxWorkers=100% --testTimeout=60000 --hookTimeout=60000 "$@"
+exec npx vitest run --config tests/vitest.config.ts "$@"

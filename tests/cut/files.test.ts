@@ -7,6 +7,7 @@ import { readOutline } from '../../src/cut/read/read-outline.ts';
 import { resolve } from '../../src/cut/shape/resolve.ts';
 import { contourBounds, flatten, perimeter } from '../../src/geometry/contour.ts';
 import { distanceToContour } from '../../src/geometry/distance.ts';
+import { runs } from '../samples.ts';
 import { CONTEXT, hole, NOTCH, OPENING, outline, span, template } from './fixtures.ts';
 
 // The package's types and its module disagree about which of its exports is the class.
@@ -126,7 +127,7 @@ describe('round trips lose less than 0.01 mm', () => {
           expect(distanceToContour(area, { x: p.x - shift.x, y: p.y - shift.y })).toBeLessThan(0.01);
         }
       }),
-      { numRuns: 12 },
+      runs(6, 12),
     );
   });
 });

@@ -8,6 +8,7 @@ import { contentOf, drawSheets } from '../../src/cut/sheet/sheets.ts';
 import type { Bounds, Point } from '../../src/geometry/point.ts';
 import { flattenSegment, startOf } from '../../src/geometry/segment.ts';
 import type { CutTemplate } from '../../src/model/cut-template.ts';
+import { runs } from '../samples.ts';
 import { CONTEXT, hole, keepOut, outline, template } from './fixtures.ts';
 
 const metrics = metricsOf(CONTEXT.fonts);
@@ -119,7 +120,7 @@ function squares(sheet: Sheet): number[] {
   });
 }
 
-test('200 random templates: no text on a cut line or on other text, no empty sheet, a proof square on every sheet', () => {
+test('random templates: no text on a cut line or on other text, no empty sheet, a proof square on every sheet', () => {
   fc.assert(
     fc.property(randomTemplate, fc.constantFrom('a4' as const, 'letter' as const), (one, paper) => {
       const drawn = drawSheets(resolve(one).resolved, paper, context);
@@ -165,6 +166,6 @@ test('200 random templates: no text on a cut line or on other text, no empty she
         if (!inked.some((s) => enters(s, box))) throw new Error(`sheet ${label} is empty`);
       }
     }),
-    { numRuns: 200 },
+    runs(40, 200),
   );
 }, 120_000);

@@ -5,6 +5,7 @@ import { contourBounds } from '../../src/geometry/contour.ts';
 import type { Point } from '../../src/geometry/point.ts';
 import { flattenSegment, type Segment, startOf } from '../../src/geometry/segment.ts';
 import { circle, rectangle } from '../../src/geometry/shapes.ts';
+import { runs } from '../samples.ts';
 
 const SIZE = { width: 164, height: 189 };
 const OVERLAP = 10;
@@ -159,7 +160,7 @@ test('never more sheets than brute force finds, and no hole centre at a seam whe
         }
       }
     }),
-    { numRuns: 25 },
+    runs(10, 25),
   );
 }, 60_000);
 
@@ -179,6 +180,6 @@ test('every point of the drawing lies in a printed window', () => {
           );
       }
     }),
-    { numRuns: 40 },
+    runs(15, 40),
   );
 });

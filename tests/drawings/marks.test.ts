@@ -9,6 +9,7 @@ import {
   type PlacedMark,
   placeMarks,
 } from '../../src/drawings/place-marks.ts';
+import { runs } from '../samples.ts';
 
 const photo = { width: 1600, height: 1200 };
 
@@ -55,7 +56,7 @@ describe('up to 12 marks anywhere on a picture of any shape', () => {
           if (!samePoint(a, b)) expect(meet(a, b)).toBe(false);
         }
       }),
-      { numRuns: 300 },
+      runs(100, 300),
     );
   });
 
@@ -82,7 +83,7 @@ describe('up to 12 marks anywhere on a picture of any shape', () => {
           expect(along + layout.letterSize / 2).toBeLessThanOrEqual(across ? PICTURE_WIDTH : layout.height);
         }
       }),
-      { numRuns: 200 },
+      runs(60, 200),
     );
   });
 });

@@ -9,6 +9,7 @@ import { isInside } from '../../src/geometry/inside.ts';
 import { offset } from '../../src/geometry/offset.ts';
 import { slot } from '../../src/geometry/shapes.ts';
 import { MIRROR, moveContour, rotation, translation } from '../../src/geometry/transform.ts';
+import { runs } from '../samples.ts';
 
 /** The same contour in @flatten-js/core, which keeps arcs and was written by others. */
 function outside(contour: Contour): Flatten.Polygon {
@@ -106,7 +107,7 @@ test('every point of an offset lies at its distance, and none is lost against cl
         }
       }
     }),
-    { numRuns: 200 },
+    runs(60, 200),
   );
 });
 
@@ -119,6 +120,6 @@ test('moving keeps area, and mirroring twice gives the shape back', () => {
       expect(lineDistance(twice, shape)).toBeLessThan(1e-9);
       expect(contourBounds(twice).minX).toBeCloseTo(contourBounds(shape).minX, 9);
     }),
-    { numRuns: 50 },
+    runs(20, 50),
   );
 });

@@ -6,6 +6,7 @@ import { type BentSides, type Corner, cornerMisfits, polygon } from '../../src/g
 import { filletOf } from '../../src/geometry/fillet.ts';
 import { type Point, polar } from '../../src/geometry/point.ts';
 import { arcThrough, directionAt, endOf, line, type Segment, startOf } from '../../src/geometry/segment.ts';
+import { runs } from '../samples.ts';
 
 /** The same segment in @flatten-js/core, which keeps arcs and was written by others. */
 function outside(s: Segment): Flatten.Segment | Flatten.Arc {
@@ -89,7 +90,7 @@ test('touches both sides at its radius, between their ends, and goes on smoothly
       expect(kinkBetween(trimmed(incoming, 0, found.before), rounding)).toBeLessThan(1e-6);
       expect(kinkBetween(rounding, trimmed(outgoing, found.after, 1))).toBeLessThan(1e-6);
     }),
-    { numRuns: 2000 },
+    runs(500, 2000),
   );
   expect(rounded).toBeGreaterThan(500);
 });
@@ -155,7 +156,7 @@ test('an outline with bent sides is sharp only where it is asked to be, and flat
         6,
       );
     }),
-    { numRuns: 500 },
+    runs(200, 500),
   );
   expect(fitted).toBeGreaterThan(100);
 });

@@ -4,6 +4,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { actionsOf, placedIn, stepsOf } from '../../src/job/index.ts';
 import { featuresOf } from '../../src/job/target.ts';
 import type { Guide } from '../../src/model/guide.ts';
+import { long, sampleOf } from '../samples.ts';
 import { type Mutant, mutantsOf } from './mutation/mutants.ts';
 import { openWorkspace } from './mutation/workspace.ts';
 
@@ -22,7 +23,10 @@ const cases = await Promise.all(caseFolders.map(openWorkspace));
 
 const counts = { caught: 0, equivalent: 0, undetectable: 0 };
 const reasons = new Map<string, number>();
-const inDemo = { all: 0, undetectable: 0 };
+const inDemo = { all: 0, tried: 0, undetectable: 0 };
+
+/** How many changes of a guide are tried in each run, spread over it from its first line to its last. */
+const few = 10;
 
 describe.each(
   [demo, ...cases].flatMap((workspace) => workspace.clean.map((guide) => ({ guide, workspace }))),
@@ -30,8 +34,10 @@ describe.each(
   it('has nothing to find, and each change in it is noticed or explained', { timeout: 300_000 }, () => {
     expect(workspace.check(guide, null)).toEqual([]);
     const missed: string[] = [];
-    for (const mutant of mutantsOf(guide, workspace.sources)) {
-      if (workspace === demo) inDemo.all += 1;
+    const all = mutantsOf(guide, workspace.sources);
+    if (workspace === demo) inDemo.all += all.length;
+    for (const mutant of sampleOf(all, few)) {
+      if (workspace === demo) inDemo.tried += 1;
       if (workspace.check(guide, mutant).length > 0) counts.caught += 1;
       else if (mutant.change.kind === 'swap' && isFree(mutant.change)) counts.equivalent += 1;
       else {
@@ -50,7 +56,8 @@ describe.each(
 
 it('leaves less than a tenth of the demo to facts that stand once', () => {
   expect(inDemo.all).toBeGreaterThan(500);
-  expect(inDemo.undetectable / inDemo.all).toBeLessThan(0.1);
+  // A few changes tell the share less sharply than all of them.
+  expect(inDemo.undetectable / inDemo.tried).toBeLessThan(long ? 0.1 : 0.15);
 });
 
 afterAll(() => {
@@ -58,7 +65,7 @@ afterAll(() => {
     `caught ${counts.caught}, equivalent ${counts.equivalent}, undetectable ${counts.undetectable}`,
   );
   for (const [reason, count] of reasons) console.log(`  ${count} × ${reason}`);
-  console.log(`undetectable in the demo: ${inDemo.undetectable} of ${inDemo.all}`);
+  console.log(`undetectable in the demo: ${inDemo.undetectable} of ${inDemo.tried}`);
 });
 
 /** Both orders were played to the end: two things that do not need each other may be done either way round. */

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { inspect, memoryFiles } from '../../src/shop/index.ts';
 import { lineColumn } from '../../src/source/source-file.ts';
 import { exampleWorkspace } from '../example-workspace.ts';
+import { runs } from '../samples.ts';
 
 const base = exampleWorkspace('::step[Look around]{#look}\n\nLook behind the edge.\n');
 const guide = base['example/guide.md'] ?? '';
@@ -239,7 +240,7 @@ describe('whatever an author writes', () => {
           }
         }
       }),
-      { numRuns: 150 },
+      runs(40, 150),
     );
   }, 60_000);
 });

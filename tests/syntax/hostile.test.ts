@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { plainText } from '../../src/html/prose.ts';
 import type { Span } from '../../src/source/span.ts';
 import type { TextDirective } from '../../src/syntax/tree.ts';
+import { runs } from '../samples.ts';
 import { read } from './reading.ts';
 
 /** Every place in a value, however deep. */
@@ -82,14 +83,14 @@ describe('any text at all', () => {
           expect(end).toBeLessThanOrEqual(text.length);
         }
       }),
-      { numRuns: 400 },
+      runs(100, 400),
     );
   });
 
   it('is read alike each time', () => {
     fc.assert(
       fc.property(markdownLike, (text) => void expect(read(text)).toEqual(read(text))),
-      { numRuns: 50 },
+      runs(25, 50),
     );
   });
 });
@@ -112,7 +113,7 @@ describe('a sentence without directives', () => {
         expect(words.join('')).toBe(text);
         expect(findings).toEqual([]);
       }),
-      { numRuns: 300 },
+      runs(100, 300),
     );
   });
 });

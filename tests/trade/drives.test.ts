@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mergeDrives } from '../../src/trade/drive-sets.ts';
 import { formatDrive, parseDrive, writtenDrive } from '../../src/trade/drives.ts';
+import { runs } from '../samples.ts';
 import { drive, plain } from './read.ts';
 
 describe('drives as authors write them', () => {
@@ -88,7 +89,7 @@ describe('drives that are refused', () => {
         if (parsed.ok) expect(drive(writtenDrive(parsed.drive))).toEqual(parsed.drive);
         else if (parsed.suggestion !== undefined) expect(parseDrive(parsed.suggestion).ok).toBe(true);
       }),
-      { numRuns: 500 },
+      runs(200, 500),
     );
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { parseQuantity, parseRange } from '../../src/units/parse.ts';
 import type { Dimension } from '../../src/units/quantity.ts';
 import { dimensionWords, units } from '../../src/units/table.ts';
+import { runs } from '../samples.ts';
 
 function read(text: string, dimension: Dimension): string {
   const parsed = parseQuantity(text, dimension);
@@ -210,7 +211,7 @@ test('no text whatever makes the reader throw or gives a number that is not fini
       const range = parseRange(typed, dimension);
       if (range.ok) expect(range.range.least.base).toBeLessThanOrEqual(range.range.most.base);
     }),
-    { numRuns: 500 },
+    runs(200, 500),
   );
 });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { runs } from '../../samples.ts';
 import { check, codesOf } from './check.ts';
 
 /** A bolt that is loosened and tightened again with the tools that `with` and `sentence` name. */
@@ -59,7 +60,7 @@ describe('a tool on a fastener', () => {
       fc.asyncProperty(fc.oneof(flats, lobed), async (drive) => {
         expect(await codesOf(oneTool(drive, drive))).toEqual([]);
       }),
-      { numRuns: 25 },
+      runs(25, 25),
     );
   });
 

@@ -6,6 +6,7 @@ import { derivePictures } from '../../../src/pictures/derive.ts';
 import { inspectPicture } from '../../../src/pictures/inspect.ts';
 import { noStore } from '../../../src/store/store.ts';
 import { photo } from '../../pictures/fixtures.ts';
+import { runs } from '../../samples.ts';
 
 async function told(bytes: Uint8Array, file = 'lamp/pictures/arch.jpg') {
   const seen = await inspectPicture(bytes, file);
@@ -182,7 +183,7 @@ describe('what is damaged', () => {
         // At least one for screens and one for paper.
         if (derived.ok) expect(derived.value.files.length).toBeGreaterThanOrEqual(2);
       }),
-      { numRuns: 60 },
+      runs(20, 60),
     );
   });
 });

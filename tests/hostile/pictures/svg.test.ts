@@ -4,6 +4,7 @@ import { unified } from 'unified';
 import { describe, expect, test } from 'vitest';
 import { cleanSvg } from '../../../src/pictures/clean-svg.ts';
 import { inspectPicture } from '../../../src/pictures/inspect.ts';
+import { runs } from '../../samples.ts';
 
 const head =
   '<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" viewBox="0 0 9 9">';
@@ -110,7 +111,7 @@ test('any damage to a sound drawing is a problem or a drawing, never an exceptio
       const outcome = cleanSvg(text, { file: 'd.svg', prefix: '' });
       if (!outcome.ok) expect(outcome.problems.length).toBeGreaterThan(0);
     }),
-    { numRuns: 1500 },
+    runs(300, 1500),
   );
 });
 
@@ -209,7 +210,7 @@ test('whatever is thrown at it, what comes out holds nothing but the allow-list'
         /<(script|style|image|a|foreignObject|set)\b|\son\w+=|https?:|javascript:|class=|style=|href="#(?!p-)|url\(#(?!p-)/i,
       );
     }),
-    { numRuns: 2000 },
+    runs(400, 2000),
   );
   expect(passed).toBeGreaterThan(100);
 });

@@ -4,6 +4,7 @@ import { computeJob } from '../../../src/job/index.ts';
 import { reverseSteps } from '../../../src/job/reverse.ts';
 import type { Guide } from '../../../src/model/guide.ts';
 import type { Item } from '../../../src/model/item.ts';
+import { runs } from '../../samples.ts';
 import { condition, connector, fastener, guide, nowhere, part, type StepWords, supply } from '../builder.ts';
 
 /**
@@ -89,7 +90,7 @@ it('a strip-down that can be carried out, and its reverse, leave the vehicle as 
         expect(Object.values(lists).flat()).toEqual([]);
       }
     }),
-    { numRuns: 60 },
+    runs(30, 60),
   );
   // The random orders are not all trivial.
   expect(longest).toBeGreaterThan(3);

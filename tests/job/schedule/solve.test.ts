@@ -4,6 +4,7 @@ import { type Activity, endOf, handsOf, type ToolInUse } from '../../../src/job/
 import { assignHands } from '../../../src/job/schedule/hands.ts';
 import { listSchedule } from '../../../src/job/schedule/list-schedule.ts';
 import { solve } from '../../../src/job/schedule/solve.ts';
+import { runs } from '../../samples.ts';
 
 /** The tools of the random activities: one lever, and two saws. */
 const shop: readonly ToolInUse[] = [
@@ -101,7 +102,7 @@ describe('any schedule', () => {
         expect(proved).toBe(true);
         expect(endOf(all, starts)).toBe(shortest(all, crew));
       }),
-      { numRuns: 200 },
+      runs(60, 200),
     );
   });
 
@@ -110,7 +111,7 @@ describe('any schedule', () => {
       fc.property(activities(14), crews, (all, crew) => {
         expect(solve(all, crew)).toEqual(solve(all, crew));
       }),
-      { numRuns: 20 },
+      runs(10, 20),
     );
   });
 });
