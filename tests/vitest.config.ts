@@ -14,8 +14,8 @@ export default defineConfig({
   test: {
     root: `${import.meta.dirname}/..`,
     // Generous, since the machine may be busy: a test that hangs fails all the same.
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
     maxWorkers: '100%',
     projects: [
       {

@@ -13,7 +13,7 @@ import { type Host, startHost } from './host.ts';
 const guide = 'guides/lamp-cradle/index.html';
 
 // A browser on a busy machine takes its time; nothing here is about speed.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 
 let browser: Browser;
 let top: string;

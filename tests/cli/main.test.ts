@@ -34,10 +34,10 @@ it('answers as a program, without colours where nobody looks', async () => {
   expect({ code, err }).toEqual({ code: 1, err: '' });
   expect(out).toContain('error tool-undeclared');
   expect(out).not.toContain('\u001b');
-}, 60_000);
+}, 240_000);
 
 it('ends in peace where its reader has gone', async () => {
   const { folder } = await bench(broken);
   const { err } = await program(folder, ['explain'], false);
   expect(err).toBe('');
-}, 60_000);
+}, 240_000);

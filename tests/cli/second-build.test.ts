@@ -41,4 +41,4 @@ it('does no work the second time, and writes nothing', async () => {
   expect(first.more).toBeGreaterThan(10);
   expect(await build()).toEqual({ code: 0, derived: 0, more: 0 });
   expect(out).toMatch(/\nsite: \d+ files, 0 new or changed, 0 removed\n$/);
-}, 120_000);
+}, 240_000);

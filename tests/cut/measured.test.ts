@@ -124,7 +124,7 @@ test('ink stays inside the safe area on every sheet', () => {
     expect(box.minY).toBeGreaterThan(SAFE_MARGIN.bottom - 0.2);
     expect(box.maxY).toBeLessThan(297 - SAFE_MARGIN.top + 0.2);
   }
-}, 60_000);
+}, 240_000);
 
 test('one sheet carries all where it fits, true to size', () => {
   expect(notch?.plans[0]).toMatchObject({ oneSheet: true, pages: 1 });

@@ -168,4 +168,4 @@ test('random templates: no text on a cut line or on other text, no empty sheet, 
     }),
     runs(40, 200),
   );
-}, 120_000);
+}, 240_000);

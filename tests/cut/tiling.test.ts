@@ -162,7 +162,7 @@ test('never more sheets than brute force finds, and no hole centre at a seam whe
     }),
     runs(10, 25),
   );
-}, 60_000);
+}, 240_000);
 
 test('every point of the drawing lies in a printed window', () => {
   fc.assert(

@@ -89,13 +89,13 @@ it('hostile guides are each told of in words, and none breaks the run', async ()
     told.push(`# ${name}\n\n${out.replace(/.{400,}/g, (line) => `${line.slice(0, 120)}…`)}`);
   }
   expectText(told.join('\n'), resolve(import.meta.dirname, 'guides.txt'));
-}, 60_000);
+}, 240_000);
 
 it('a title of five thousand letters without a space is built', async () => {
   const at = await bench(sound);
   await at.change(guide, title, `title: ${'W'.repeat(5000)}`);
   expect((await at.build()).code).toBe(0);
-}, 60_000);
+}, 240_000);
 
 it('Liquid, HTML and quotation marks in every name come out as they were typed', async () => {
   const at = await bench(sound);
@@ -112,7 +112,7 @@ it('Liquid, HTML and quotation marks in every name come out as they were typed',
     expect(page, path).not.toContain('2 {% raw');
   }
   expect(await at.page('index.html')).toContain('{{ 1 | plus: 1 }} {% raw %}');
-}, 60_000);
+}, 240_000);
 
 it('a fault leaves the last site as it was', async () => {
   const at = await bench(sound);
@@ -121,4 +121,4 @@ it('a fault leaves the last site as it was', async () => {
   await at.change(guide, cover, '');
   expect((await at.build()).code).toBe(1);
   expect(await at.site()).toEqual(before);
-}, 60_000);
+}, 240_000);

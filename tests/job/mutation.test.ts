@@ -85,9 +85,7 @@ function reasonFor({ change }: Mutant, guide: Guide): string | null {
       const { verb, target } = change.action;
       const idle = verb === 'clean' || verb === 'route' || verb === 'measure';
       const items = [...guide.items.values()];
-      const replaced = items.some(
-        (item) => 'replaces' in item && item.replaces?.value === target.value,
-      );
+      const replaced = items.some((item) => 'replaces' in item && item.replaces?.value === target.value);
       if (verb === 'discard' && replaced) return 'what becomes of an old part once a new one is in its place';
       const needed = [...stepsOf(guide), ...items].some(({ needs }) =>
         needs.some(({ value }) => value === target.value),

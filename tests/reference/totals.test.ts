@@ -8,7 +8,7 @@ import { buildSite } from '../site/build.ts';
 import { holds, stepsOf, totalsOf, usedOf } from './totals.ts';
 
 // The whole demo is built once.
-vi.setConfig({ hookTimeout: 120_000 });
+vi.setConfig({ hookTimeout: 240_000 });
 
 interface Printed {
   readonly json: GuideJson;

@@ -61,7 +61,7 @@ function soundSteps(wishes: readonly { readonly action: string; readonly newStep
 }
 
 it('a strip-down that can be carried out, and its reverse, leave the vehicle as it was', {
-  timeout: 60_000,
+  timeout: 240_000,
 }, () => {
   const wish = fc.record({ action: fc.constantFrom(...actions), newStep: fc.boolean() });
   let longest = 0;
