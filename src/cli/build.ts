@@ -45,7 +45,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   if (!outcome.ok) {
     const refused = refuse(verdict);
     const closing = refused === null ? '' : `nothing was published: ${refused}\n`;
-    printVerdict(verdict, work.files, options, workspace.prefix, closing, io);
+    await printVerdict(verdict, work.files, options, workspace.prefix, closing, io);
     for (const problem of outcome.problems)
       if (problem !== refused) io.err(`nothing was published: ${problem}\n`);
     return 1;
@@ -54,7 +54,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const { files: all, written, removed } = outcome;
   const where = relative(io.cwd, place) || '.';
   const closing = `${where}: ${all.length} files, ${written.length} new or changed, ${removed.length} removed\n`;
-  printVerdict(verdict, work.files, options, workspace.prefix, closing, io);
+  await printVerdict(verdict, work.files, options, workspace.prefix, closing, io);
   return exitCodeOf(verdict, options.strict === true);
 }
 

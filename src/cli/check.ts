@@ -11,6 +11,6 @@ export async function check(options: CheckOptions, io: Io): Promise<ExitCode> {
   const { notices, ...verdict } = await checkGuides(work);
   done();
   for (const notice of notices) io.err(`${notice}\n`);
-  printVerdict(verdict, work.files, options, prefix, '', io);
+  await printVerdict(verdict, work.files, options, prefix, '', io);
   return exitCodeOf(verdict, options.strict === true);
 }

@@ -7,9 +7,10 @@ import { didYouMean, nearest } from '../diagnostics/suggest.ts';
 import { templateVariants } from '../job/index.ts';
 import type { CutTemplate } from '../model/cut-template.ts';
 import { diskFiles } from '../shop/disk-files.ts';
-import { checked, sourcesOf } from '../shop/inspect.ts';
+import { checked } from '../shop/inspect.ts';
 import { inspectGuide } from '../shop/inspect-guide.ts';
 import { openWorkspace, type Workspace } from '../shop/open-workspace.ts';
+import { sourcesOf } from '../shop/sources-of.ts';
 import { conclude } from '../shop/verdict.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { readFonts } from '../site/fonts.ts';
@@ -52,7 +53,7 @@ export async function cut(
   if (published === null || !verdict.soundGuides.has(id)) {
     const closing = `nothing was written: a saw is not to follow "${id}" while it has errors\n`;
     const asText = { guides: options.guides, format: 'text' } as const;
-    printVerdict(verdict, files, asText, workspace.prefix, closing, io);
+    await printVerdict(verdict, files, asText, workspace.prefix, closing, io);
     return 1;
   }
   const context: CutContext = {

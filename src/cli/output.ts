@@ -2,15 +2,12 @@ import { renderJson } from '../diagnostics/render-json.ts';
 import { renderSarif } from '../diagnostics/render-sarif.ts';
 import { renderText } from '../diagnostics/render-text.ts';
 import { countFindings, summaryLine } from '../diagnostics/summary.ts';
-import { sourcesOf } from '../shop/inspect.ts';
-import { ruleCards } from '../shop/rule-cards.ts';
+import { sourcesOf } from '../shop/sources-of.ts';
 import type { Verdict } from '../shop/verdict.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
+import type { formats } from './formats.ts';
 import type { ExitCode, Io } from './io.ts';
 import { version } from './version.ts';
-
-/** How findings can be printed. */
-export const formats = ['text', 'json', 'sarif'] as const;
 
 /** What the commands that check have in common. */
 export interface CheckOptions {
@@ -20,14 +17,14 @@ export interface CheckOptions {
 }
 
 /** Prints what a run has found; in text, `closing` follows the summary. */
-export function printVerdict(
+export async function printVerdict(
   { findings, guideCount }: Pick<Verdict, 'findings' | 'guideCount'>,
   files: WorkspaceFiles,
   options: CheckOptions,
   prefix: string,
   closing: string,
   io: Io,
-): void {
+): Promise<void> {
   const context = { sources: sourcesOf(findings, files), prefix };
   switch (options.format) {
     case 'text': {
@@ -38,8 +35,11 @@ export function printVerdict(
     case 'json':
       io.out(`${renderJson(findings, guideCount, context)}\n`);
       break;
-    case 'sarif':
+    case 'sarif': {
+      // Every room's rules, which is nearly all of the program.
+      const { ruleCards } = await import('../shop/rule-cards.ts');
       io.out(`${renderSarif(findings, ruleCards, context, version)}\n`);
+    }
   }
 }
 

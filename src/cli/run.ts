@@ -1,11 +1,7 @@
 import { Command, CommanderError, Option } from 'commander';
-import { build } from './build.ts';
-import { check } from './check.ts';
-import { cut } from './cut.ts';
 import { paperNames } from './cut-options.ts';
-import { explain } from './explain.ts';
+import { formats } from './formats.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
-import { formats } from './output.ts';
 import { version } from './version.ts';
 
 /**
@@ -27,6 +23,7 @@ export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
   }
 }
 
+/** The commands; each is loaded only when it is run. */
 function commandLine(io: Io, done: (code: ExitCode) => void): Command {
   const program = new Command('baybook');
   program
@@ -45,13 +42,13 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
 
   withCommonOptions(program.command('check'))
     .description('check every guide and write nothing')
-    .action(async (options) => done(await check(options, io)));
+    .action(async (options) => done(await (await import('./check.ts')).check(options, io)));
 
   withCommonOptions(program.command('build'))
     .description('check every guide, then write the site')
     .option('--out <folder>', 'where the site goes', 'site')
     .option('--keep-going', 'publish the sound guides even where others have errors')
-    .action(async (options) => done(await build(options, io)));
+    .action(async (options) => done(await (await import('./build.ts')).build(options, io)));
 
   withWorkspace(program.command('cut'))
     .argument('<guide>', 'the name of its folder')
@@ -61,13 +58,15 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .option('--paper <names>', `${paperNames.join(', ')}, parted by commas; else what shop.yaml says`)
     .option('--measured <across,up>', 'the 100 mm square as a printer made it, to correct the sheets for it')
     .addHelpText('after', cutFooter)
-    .action(async (guide, template, options) => done(await cut(guide, template, options, io)));
+    .action(async (guide, template, options) =>
+      done(await (await import('./cut.ts')).cut(guide, template, options, io)),
+    );
 
   program
     .command('explain')
     .argument('[name]', 'the name that stands behind "error" or "warning"; without it, all rules are listed')
     .description('say why a rule exists, or how a directive is written, with examples')
-    .action((rule: string | undefined) => done(explain(rule, io)));
+    .action(async (rule: string | undefined) => done((await import('./explain.ts')).explain(rule, io)));
 
   return program;
 }

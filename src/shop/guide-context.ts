@@ -1,8 +1,8 @@
 import type { GuideContext } from '../guide/index.ts';
 import type { Shop } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
-import { readText } from './read-sources.ts';
 import { resolvePath } from './resolve-path.ts';
+import { readText } from './text-files.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** What a guide or a platform draws on while it is read. */

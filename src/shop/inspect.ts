@@ -1,13 +1,11 @@
 import { guideFacts } from '../checks/index.ts';
 import type { Fonts } from '../cut/drawing/metrics.ts';
 
-import type { Finding } from '../diagnostics/finding.ts';
-import type { Sources } from '../source/source-file.ts';
 import { noStore, type Store } from '../store/store.ts';
 import { type InspectedGuide, inspectGuide } from './inspect-guide.ts';
 import type { Inspection } from './inspection.ts';
 import { openWorkspace } from './open-workspace.ts';
-import { readText } from './read-sources.ts';
+import { sourcesOf } from './sources-of.ts';
 import { type CheckedGuide, conclude } from './verdict.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
@@ -38,16 +36,4 @@ export async function inspect(
 /** What is kept of an inspected guide to judge it with the others. */
 export function checked({ path, value, findings }: InspectedGuide): CheckedGuide {
   return { path, facts: value && guideFacts(value.guide), findings };
-}
-
-/** The texts to which findings point, read for their excerpts. */
-export function sourcesOf(findings: readonly Finding[], files: WorkspaceFiles): Sources {
-  const places = findings.flatMap(({ at, notes }) => [at, ...notes.flatMap((note) => note.at ?? [])]);
-  const paths = [...new Set(places.map(({ file }) => file))];
-  return new Map(
-    paths.flatMap((path) => {
-      const source = readText(files, path);
-      return source ? [[path, source] as const] : [];
-    }),
-  );
 }

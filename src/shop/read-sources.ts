@@ -1,12 +1,10 @@
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { decodeSource, type SourceFile } from '../source/source-file.ts';
+import type { SourceFile } from '../source/source-file.ts';
 import { wholeFile } from '../source/span.ts';
 import { fileEmpty, fileNotUtf8, fileTooLarge, fileUnreadable } from './rules.ts';
+import { decodeText, largestText } from './text-files.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
-
-/** Bytes; a text file above it is something else under the wrong name. */
-const largestText = 4_000_000;
 
 /** Whether a file is one of those that Baybook itself reads: only of these is it a fault to be empty. */
 export function isOwnText(path: string): boolean {
@@ -40,15 +38,4 @@ export function readSource(
     return null;
   }
   return source;
-}
-
-/** The text of a file that a guide refers to, such as a maker's outline; `null` where there is none. */
-export function readText(files: Pick<WorkspaceFiles, 'read'>, path: string): SourceFile | null {
-  const bytes = files.read(path);
-  return bytes === null || bytes.length > largestText ? null : decodeText(path, bytes);
-}
-
-function decodeText(path: string, bytes: Uint8Array): SourceFile | null {
-  const source = decodeSource(path, bytes);
-  return source?.text.includes('\u0000') ? null : source;
 }

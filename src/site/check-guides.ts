@@ -1,12 +1,6 @@
-import { openWorkspace, type Workspace } from '../shop/open-workspace.ts';
-import { conclude, type Verdict } from '../shop/verdict.ts';
-import { readFonts } from './fonts.ts';
-import { runGuides } from './guides/run-guides.ts';
-import { type TurnGround, turnGround } from './guides/turn.ts';
+import type { Verdict } from '../shop/verdict.ts';
 import { ownIdentity } from './identity.ts';
-import { readKit } from './kit.ts';
-import { sitePages } from './site-pages.ts';
-import { basisOf, readRun, type Work, workspaceHash, writeRun } from './work.ts';
+import { readRun, type Work, workspaceHash, writeRun } from './work.ts';
 
 /** What checking all guides has found, and what whoever runs it should know, one sentence each. */
 export interface Checked extends Verdict {
@@ -17,8 +11,14 @@ export interface Checked extends Verdict {
 export async function checkGuides(work: Work): Promise<Checked> {
   const identity = ownIdentity();
   const state = await workspaceHash(work, identity);
-  const kept = readRun(work.store, state, 'check');
+  const kept = readRun(work.store, state, 'check') ?? readRun(work.store, state, 'site');
   if (kept) return { ...kept, soundGuides: new Set(kept.soundGuides) };
+  // Loaded only where there is something new: it brings nearly all of the program.
+  const [{ openWork }, { runGuides }, { conclude }] = await Promise.all([
+    import('./open-work.ts'),
+    import('./guides/run-guides.ts'),
+    import('../shop/verdict.ts'),
+  ]);
   const { workspace, ground } = await openWork(work, identity, false);
   const { results, notices } = await runGuides(workspace.found.guides, ground, work);
   const verdict = conclude(workspace, results);
@@ -28,24 +28,4 @@ export async function checkGuides(work: Work): Promise<Checked> {
     writeRun(work.store, state, 'check', { ...plain, site: null, notices: [] });
   }
   return { ...verdict, notices: [...notices, ...problems] };
-}
-
-/** A workspace that has been read, and the ground on which its guides take their turns. */
-export interface OpenWork {
-  readonly workspace: Workspace;
-  readonly ground: TurnGround;
-}
-
-/**
- * Reads what the guides of a workspace share.
- *
- * @param make whether the guides make pages as well
- */
-export async function openWork(work: Work, identity: string, make: boolean): Promise<OpenWork> {
-  const { files, store } = work;
-  const workspace = await openWorkspace(files, store, await readFonts());
-  const basis = await basisOf(work, identity, workspace.shop.settings);
-  const kit = make ? await readKit(files, workspace.shop.files.keys()) : null;
-  const ground = turnGround({ workspace, store, basis, kit, pageOf: sitePages(workspace) });
-  return { workspace, ground };
 }

@@ -1,0 +1,2 @@
+/** How findings can be printed. */
+export const formats = ['text', 'json', 'sarif'] as const;
