@@ -81,7 +81,13 @@ function sourceOf(
   const steps = sections.flatMap(({ entries }) => entries.filter(isStep));
   const ids = brought.get(of.value) ?? [of.value];
   const found = steps.filter(({ id }) => ids.includes(id));
-  if (found.length > 0) return { steps: found, guards: [] };
+  if (found.length > 0) {
+    // What guards the sections that these steps stand in guards their refit too; its own section says it already.
+    const homes = sections.filter(
+      ({ id, entries }) => id !== host && found.some((step) => entries.includes(step)),
+    );
+    return { steps: found, guards: homes.flatMap(({ intro }) => intro) };
+  }
   // A procedure that brought nothing has its own finding.
   if (brought.has(of.value)) return null;
   const source = steps.find(({ id }) => of.value === `refit-${id}`);

@@ -6,6 +6,7 @@ import { signalWordForeign } from './signal-word-foreign.ts';
 import { signalWordTooStrong } from './signal-word-too-strong.ts';
 import { signalWordTooWeak } from './signal-word-too-weak.ts';
 import { wearUndeclared } from './wear-undeclared.ts';
+import { workUnguarded } from './work-unguarded.ts';
 import { workUnprepared } from './work-unprepared.ts';
 import { workUnsigned } from './work-unsigned.ts';
 
@@ -18,6 +19,7 @@ export const safetyRules: readonly Rule[] = [
   signalWordTooStrong,
   signalWordTooWeak,
   wearUndeclared,
+  workUnguarded,
   workUnprepared,
   workUnsigned,
 ];

@@ -14,9 +14,12 @@ import { settingOutsideWrench } from './setting-outside-wrench.ts';
 import { toolMisfit } from './tool-misfit.ts';
 import { toolMissing } from './tool-missing.ts';
 import { toolNearFit } from './tool-near-fit.ts';
+import { torqueContradicted } from './torque-contradicted.ts';
 import { torqueImplausible } from './torque-implausible.ts';
 import { torqueOutsideWrench } from './torque-outside-wrench.ts';
 import { torqueOverProof } from './torque-over-proof.ts';
+import { torquePassesFall } from './torque-passes-fall.ts';
+import { torqueUnstated } from './torque-unstated.ts';
 import { torqueWrenchMissing } from './torque-wrench-missing.ts';
 import { typeDriveClash } from './type-drive-clash.ts';
 import { voltageDropHigh } from './voltage-drop-high.ts';
@@ -41,9 +44,12 @@ export const tradeRules: readonly Rule[] = [
   toolMisfit,
   toolMissing,
   toolNearFit,
+  torqueContradicted,
   torqueImplausible,
   torqueOutsideWrench,
   torqueOverProof,
+  torquePassesFall,
+  torqueUnstated,
   torqueWrenchMissing,
   typeDriveClash,
   voltageDropHigh,

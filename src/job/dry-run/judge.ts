@@ -17,14 +17,15 @@ const asks: { readonly [V in Verb]?: readonly Judge[] } = {
   'move-aside': [free, reachable],
   'move-back': [placeFree, reachable],
   refit: [oneTime, placeFree, reachable, somethingToHold, liftedBefore],
-  fit: [placeFree, reachable, somethingToHold],
+  fit: [oneTime, placeFree, reachable, somethingToHold],
   start: [oneTime, placeFree, reachable, somethingToHold],
   tighten: [reachable, somethingToHold],
   loosen: [reachable],
   disconnect: [reachable],
   connect: [reachable, somethingToConnect],
   apply: [placeFree],
-  route: [outOfBox],
+  clean: [reachableInPlace],
+  route: [outOfBox, reachableInPlace],
   cut: [afterTrial],
   drill: [afterTrial],
   bond: [placeFree, reachable, afterTrial, bondedOnce],
@@ -97,6 +98,11 @@ function reachable(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const by of lotsAt(lot.coveredBy, ledger)) {
     blocked('still-covered', move, lot, by, plansIn(by, set, ledger, isInPlace), ledger);
   }
+}
+
+/** What is cleaned or laid where it sits; on the bench nothing lies over it. */
+function reachableInPlace(move: Move, lot: Lot, cell: Cell, ledger: Ledger): void {
+  if (isInPlace(cell.state)) reachable(move, lot, cell, ledger);
 }
 
 function blocked(
@@ -184,7 +190,7 @@ function placeFree(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
 }
 
 function oneTime(move: Move, lot: Lot, { set, state }: Cell, ledger: Ledger): void {
-  if (lot.item?.kind === 'fastener' && !lot.item.reuse && state === 'off') {
+  if (lot.item && isFixing(lot.item) && !lot.item.reuse && state === 'off') {
     tell(ledger, lot, fault(move, lot, { kind: 'one-time-refitted', item: lot.id }), set);
   }
 }
