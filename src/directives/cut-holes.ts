@@ -6,8 +6,8 @@ import type { Written } from '../source/span.ts';
 import type { Directive } from '../syntax/tree.ts';
 import { base } from '../units/quantity.ts';
 import { required } from './attribute.ts';
-import { id, quantity, ref, size, wholeNumber } from './attribute-types.ts';
-import { type CutShape, unitOf } from './cut-shape.ts';
+import { id, list, quantity, ref, size, wholeNumber, words } from './attribute-types.ts';
+import { type CutShape, drawingOf, unitOf } from './cut-shape.ts';
 import { type DirectiveReader, directive } from './directive.ts';
 import { coordinateUnit, onePoint, pointIn, points } from './points.ts';
 import { patternShapeless } from './rules/pattern-shapeless.ts';
@@ -73,46 +73,69 @@ const pattern = directive({
   label: 'required',
   attributes: {
     id,
-    count: required(wholeNumber(2, 9_999)),
+    count: required(wholeNumber(1, 9_999)),
     diameter: required(size('length')),
     along: points,
     centre: onePoint,
     circle: size('length'),
     start: quantity('angle'),
+    from: words,
+    layers: list,
     unit: coordinateUnit,
     for: ref,
     when,
   },
-  summary: 'Equal holes, evenly spaced along a line or on a circle.',
+  summary:
+    "Equal holes, evenly spaced along a line or on a circle, or where a maker's drawing has circles of that diameter (`from=`, on `layers` where they are named; `count` is held against the drawing).",
   example:
     '::pattern[Vent holes]{#vents count=6 diameter="5 mm" centre="0,0" unit=mm circle="100 mm" start="0 deg"}',
   build: ({ values, unknown, directive: found, scope }): CutShape | null => {
     if (!values.count || !values.diameter || unknown.has('when')) return null;
-    if (values.along && (values.centre || values.circle)) {
+    const ways = [values.along, values.centre ?? values.circle, values.from].filter((way) => way !== null);
+    if (ways.length > 1) {
       const message =
-        'this pattern has both a line and a circle; keep along="…", or centre="…" with circle="…"';
+        'this pattern is placed in two ways; keep one of along="…", centre="…" with circle="…", and from="…"';
       scope.report(finding(patternShapeless, found.nameAt, message));
       return null;
+    }
+    if (values.from) {
+      if (unknown.has('layers') || unknown.has('unit')) return null;
+      const drawing = drawingOf(values, scope);
+      return drawing && made(values, found, { kind: 'file', drawing });
     }
     const unit = unitOf(values.unit, values.along ?? values.centre, unknown.has('unit'), scope);
     const layout = unit === null ? null : layoutOf(values, unit);
     if (!layout) {
       const placed = values.along ?? values.centre;
       if (unknown.size === 0 && (unit !== null || !placed)) {
-        const message = 'this pattern needs along="x,y x,y", or centre="x,y" with circle="100 mm"';
+        const message =
+          'this pattern needs along="x,y x,y", centre="x,y" with circle="100 mm", or from="a drawing"';
         scope.report(finding(patternShapeless, found.nameAt, message));
       }
       return null;
     }
-    return {
-      ...declared(values, found),
-      shape: 'pattern',
-      count: values.count.value,
-      diameter: values.diameter.value.base,
-      layout,
-    };
+    return made(values, found, layout);
   },
 });
+
+function made(
+  values: Parameters<typeof declared>[0] & {
+    readonly count: Written<number> | null;
+    readonly diameter: Written<{ readonly base: CutPattern['diameter'] }> | null;
+  },
+  found: Directive,
+  layout: CutPattern['layout'],
+): CutShape | null {
+  if (!values.count || !values.diameter) return null;
+  const { count, diameter } = values;
+  return {
+    ...declared(values, found),
+    shape: 'pattern',
+    count: count.value,
+    diameter: diameter.value.base,
+    layout,
+  };
+}
 
 /** What a hole, a slot and a pattern have in common. */
 function declared(

@@ -7,10 +7,12 @@ import type {
   CutPattern,
   CutSlot,
   KeepOut,
+  MakersDrawing,
 } from '../model/cut-template.ts';
 import type { Written } from '../source/span.ts';
 import type { Scope } from './directive.ts';
 import { coordinatesUnitless } from './rules/coordinates-unitless.ts';
+import { outlineMissing } from './rules/outline-missing.ts';
 
 /** One thing that stands in a cut template. */
 export type CutShape =
@@ -33,5 +35,27 @@ export function unitOf(
   if (!coordinates || unread) return null;
   const message = 'these coordinates have no unit; write unit=mm (or in) on the same line';
   scope.report(finding(coordinatesUnitless, coordinates.at, message));
+  return null;
+}
+
+/** The maker's drawing that a directive names, or `null` with a finding. */
+export function drawingOf(
+  values: {
+    readonly from: Written<string> | null;
+    readonly layers: Written<readonly string[]> | null;
+    readonly unit: Written<number> | null;
+  },
+  scope: Scope,
+): MakersDrawing | null {
+  if (!values.from) return null;
+  const path = scope.resolve(values.from.value);
+  const text = path === null ? null : scope.textOf(path);
+  if (path !== null && text !== null)
+    return { path, text, layers: values.layers?.value ?? null, unit: values.unit?.value ?? null };
+  const message =
+    path === null
+      ? `"${values.from.value}" lies outside the workspace; put the drawing beside the guide`
+      : `there is no drawing "${values.from.value}" in the workspace, or it is no text file`;
+  scope.report(finding(outlineMissing, values.from.at, message));
   return null;
 }

@@ -1,11 +1,10 @@
 import { finding } from '../diagnostics/rule-card.ts';
 import { required } from './attribute.ts';
-import { oneOf, position, words } from './attribute-types.ts';
+import { list, oneOf, position, words } from './attribute-types.ts';
 import { cutHoles } from './cut-holes.ts';
-import { type CutShape, unitOf } from './cut-shape.ts';
+import { type CutShape, drawingOf, unitOf } from './cut-shape.ts';
 import { type DirectiveReader, directive } from './directive.ts';
 import { coordinateUnit, cornerIn, corners, onePoint, pointIn, points } from './points.ts';
-import { outlineMissing } from './rules/outline-missing.ts';
 import { outlineShapeless } from './rules/outline-shapeless.ts';
 import { when } from './when.ts';
 
@@ -42,25 +41,22 @@ const outline = directive({
     unit: coordinateUnit,
     'open-edge': oneOf('bottom', 'top', 'left', 'right'),
     from: words,
+    layers: list,
     of: oneOf('cut', 'panel'),
     when,
   },
   summary:
-    "What is cut away, as points with corner radii or from the maker's drawing; `of=panel` is the panel's own.",
+    "What is cut away, as points with corner radii or from the maker's drawing (`from=`, SVG or DXF); `of=panel` is the panel's own. Of a drawing, `layers` names the layers that are read, all where it is not said, and `unit` what a file is drawn in that does not say so itself. Its zero point is the template's.",
   example: '::outline{points="-62,0 62,0 62,38 r6 -62,38 r6" unit=mm open-edge=bottom}',
   build: ({ values, unknown, directive: found, scope }): CutShape | null => {
     const shape = values.of?.value === 'panel' ? 'panel' : 'outline';
     if (values.from) {
-      const path = scope.resolve(values.from.value);
-      const text = path === null ? null : scope.textOf(path);
-      if (path !== null && text !== null)
-        return { shape, outline: { kind: 'file', path, text, when: values.when, at: values.from.at } };
-      const message =
-        path === null
-          ? `"${values.from.value}" lies outside the workspace; put the drawing beside the guide`
-          : `there is no drawing "${values.from.value}" in the workspace, or it is no text file`;
-      scope.report(finding(outlineMissing, values.from.at, message));
-      return null;
+      // What could not be read of it would change what is cut.
+      if (unknown.has('layers') || unknown.has('unit')) return null;
+      const drawing = drawingOf(values, scope);
+      return (
+        drawing && { shape, outline: { kind: 'file', ...drawing, when: values.when, at: values.from.at } }
+      );
     }
     if (!values.points) {
       if (!unknown.has('points') && !unknown.has('from')) {

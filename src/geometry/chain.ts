@@ -7,47 +7,105 @@ import { arc, directionAt, endOf, line, reversed, type Segment, startOf } from '
  * (files of other programs list them in any order). What closes is closed; the rest stays open.
  */
 export function chain(loose: readonly Segment[], tolerance: number, turnable: boolean): Contour[] {
-  const left = [...loose];
+  const left = new LooseEnds(loose, tolerance);
   const contours: Contour[] = [];
-  for (let first = left.shift(); first; first = left.shift()) {
-    const run = [first];
-    while (
-      !closes(run, tolerance) &&
-      (extend(run, left, tolerance, turnable) || prepend(run, left, tolerance, turnable))
-    );
-    contours.push({ segments: run, closed: closes(run, tolerance) });
+  for (let first = left.takeFirst(); first; first = left.takeFirst()) {
+    const after = [first];
+    const before: Segment[] = [];
+    let [head, tail] = [startOf(first), endOf(first)];
+    const closes = (): boolean =>
+      (before.length + after.length > 1 || first.kind === 'arc') && samePoint(head, tail, tolerance);
+    while (!closes()) {
+      const next = left.takeFrom(tail, turnable);
+      if (next) {
+        after.push(next);
+        tail = endOf(next);
+        continue;
+      }
+      const previous = left.takeTo(head, turnable);
+      if (!previous) break;
+      before.push(previous);
+      head = startOf(previous);
+    }
+    contours.push({ segments: [...before.toReversed(), ...after], closed: closes() });
   }
   return contours;
 }
 
-function ends(run: readonly Segment[]): readonly [Point, Point] {
-  return [startOf(run[0] as Segment), endOf(run[run.length - 1] as Segment)];
-}
+/** Segments that no contour has yet, found by where they end: a grid of cells as wide as the tolerance. */
+class LooseEnds {
+  private readonly segments: readonly Segment[];
+  private readonly tolerance: number;
+  private readonly taken: boolean[];
+  private readonly starts = new Map<string, number[]>();
+  private readonly ends = new Map<string, number[]>();
+  private next = 0;
 
-function closes(run: readonly Segment[], tolerance: number): boolean {
-  const [from, to] = ends(run);
-  return (run.length > 1 || run[0]?.kind === 'arc') && samePoint(from, to, tolerance);
-}
+  constructor(segments: readonly Segment[], tolerance: number) {
+    this.segments = segments;
+    this.tolerance = tolerance;
+    this.taken = segments.map(() => false);
+    segments.forEach((segment, i) => {
+      this.put(this.starts, startOf(segment), i);
+      this.put(this.ends, endOf(segment), i);
+    });
+  }
 
-function extend(run: Segment[], left: Segment[], tolerance: number, turnable: boolean): boolean {
-  const [, tail] = ends(run);
-  const next = take(left, (s) => samePoint(startOf(s), tail, tolerance));
-  if (next) return run.push(next) > 0;
-  const back = turnable ? take(left, (s) => samePoint(endOf(s), tail, tolerance)) : null;
-  return back ? run.push(reversed(back)) > 0 : false;
-}
+  takeFirst(): Segment | null {
+    while (this.taken[this.next]) this.next++;
+    return this.take(this.next < this.segments.length ? this.next : null);
+  }
 
-function prepend(run: Segment[], left: Segment[], tolerance: number, turnable: boolean): boolean {
-  const [head] = ends(run);
-  const next = take(left, (s) => samePoint(endOf(s), head, tolerance));
-  if (next) return run.unshift(next) > 0;
-  const back = turnable ? take(left, (s) => samePoint(startOf(s), head, tolerance)) : null;
-  return back ? run.unshift(reversed(back)) > 0 : false;
-}
+  /** The first that begins at a point, or that ends there and is run backwards. */
+  takeFrom(point: Point, turnable: boolean): Segment | null {
+    const found = this.take(this.near(this.starts, point));
+    if (found || !turnable) return found;
+    const back = this.take(this.near(this.ends, point));
+    return back && reversed(back);
+  }
 
-function take(left: Segment[], fits: (segment: Segment) => boolean): Segment | null {
-  const at = left.findIndex(fits);
-  return at < 0 ? null : (left.splice(at, 1)[0] ?? null);
+  /** The first that ends at a point, or that begins there and is run backwards. */
+  takeTo(point: Point, turnable: boolean): Segment | null {
+    const found = this.take(this.near(this.ends, point));
+    if (found || !turnable) return found;
+    const back = this.take(this.near(this.starts, point));
+    return back && reversed(back);
+  }
+
+  private take(index: number | null): Segment | null {
+    if (index === null) return null;
+    this.taken[index] = true;
+    return this.segments[index] ?? null;
+  }
+
+  private put(cells: Map<string, number[]>, { x, y }: Point, index: number): void {
+    const key = `${Math.floor(x / this.tolerance)} ${Math.floor(y / this.tolerance)}`;
+    const cell = cells.get(key);
+    if (cell) cell.push(index);
+    else cells.set(key, [index]);
+  }
+
+  /** The lowest number of a free segment whose end lies within the tolerance of a point. */
+  private near(cells: ReadonlyMap<string, number[]>, point: Point): number | null {
+    const [column, row] = [Math.floor(point.x / this.tolerance), Math.floor(point.y / this.tolerance)];
+    let best: number | null = null;
+    for (let i = column - 1; i <= column + 1; i++) {
+      for (let j = row - 1; j <= row + 1; j++) {
+        const cell = cells.get(`${i} ${j}`);
+        if (!cell) continue;
+        // Those that are gone leave the cell, so that many that meet in one point are not gone through again.
+        while (cell.length > 0 && this.taken[cell[0] as number]) cell.shift();
+        for (const index of cell) {
+          const segment = this.segments[index] as Segment;
+          const end = cells === this.starts ? startOf(segment) : endOf(segment);
+          if (this.taken[index] || !samePoint(end, point, this.tolerance)) continue;
+          if (best === null || index < best) best = index;
+          break;
+        }
+      }
+    }
+    return best;
+  }
 }
 
 /** The contour with neighbouring pieces of one line, or of one circle, made into one. */

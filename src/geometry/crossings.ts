@@ -117,17 +117,29 @@ function arcArc(a: Arc, b: Arc): Point[] {
 /** Where a contour touches or crosses itself, other than where one segment hands over to the next. */
 export function selfCrossings(contour: Contour): Point[] {
   const { segments, closed } = contour;
-  const found: Point[] = [];
-  segments.forEach((a, i) => {
-    segments.slice(i + 1).forEach((b, offset) => {
-      const j = i + 1 + offset;
-      const joints: Point[] = [];
-      if (j === i + 1) joints.push(endOf(a));
-      if (closed && i === 0 && j === segments.length - 1) joints.push(startOf(a));
-      for (const { point } of meetings(a, b)) {
-        if (!joints.some((joint) => samePoint(joint, point, 1e-4))) found.push(point);
-      }
-    });
-  });
-  return found;
+  const found: { readonly i: number; readonly j: number; readonly point: Point }[] = [];
+  for (const [i, j] of pairsThatMayMeet(segments)) {
+    const [a, b] = [segments[i] as Segment, segments[j] as Segment];
+    const joints: Point[] = [];
+    if (j === i + 1) joints.push(endOf(a));
+    if (closed && i === 0 && j === segments.length - 1) joints.push(startOf(a));
+    for (const { point } of meetings(a, b)) {
+      if (!joints.some((joint) => samePoint(joint, point, 1e-4))) found.push({ i, j, point });
+    }
+  }
+  return found.sort((one, other) => one.i - other.i || one.j - other.j).map(({ point }) => point);
+}
+
+/** Pairs of segments whose upright rectangles meet, from a sweep to the right: each names the earlier first. */
+function* pairsThatMayMeet(segments: readonly Segment[]): Generator<readonly [number, number]> {
+  const boxes = segments.map((segment, i) => ({ i, box: grow(segmentBounds(segment), SAME_POINT) }));
+  boxes.sort((a, b) => a.box.minX - b.box.minX);
+  let open: typeof boxes = [];
+  for (const one of boxes) {
+    open = open.filter(({ box }) => box.maxX >= one.box.minX);
+    for (const { i, box } of open) {
+      if (boundsMeet(box, one.box)) yield i < one.i ? [i, one.i] : [one.i, i];
+    }
+    open.push(one);
+  }
 }

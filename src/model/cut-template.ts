@@ -41,14 +41,19 @@ type DrawnOutline =
       readonly openEdge: OpenEdge | null;
       readonly at: Span;
     }
-  | {
-      readonly kind: 'file';
-      /** Path from the workspace's root; its ending (`.dxf`, `.svg`) says how it is read. */
-      readonly path: string;
-      /** The text of the file; `null` where it could not be read, which is a finding of another room. */
-      readonly text: string | null;
-      readonly at: Span;
-    };
+  | ({ readonly kind: 'file'; readonly at: Span } & MakersDrawing);
+
+/** A drawing that the accessory's maker supplies, and what of it is meant. */
+export interface MakersDrawing {
+  /** Path from the workspace's root; its ending (`.dxf`, `.svg`) says how it is read. */
+  readonly path: string;
+  /** The text of the file; `null` where it could not be read, which is a finding of another room. */
+  readonly text: string | null;
+  /** The layers that are read; `null` reads all. */
+  readonly layers: readonly string[] | null;
+  /** Millimetres in a unit of a file that does not say its own; `null` where the guide does not say it either. */
+  readonly unit: number | null;
+}
 
 /** Bends the straight side of an outline between two of its corners into an arc through a third point. */
 export interface CutArc extends Conditional {
@@ -81,7 +86,7 @@ export interface CutSlot extends Conditional {
   readonly at: Span;
 }
 
-/** Equal holes, evenly spaced on a line (both ends included) or on a circle. */
+/** Equal holes, evenly spaced on a line (both ends included) or on a circle, or where a maker's drawing has them. */
 export interface CutPattern extends Conditional {
   readonly id: string | null;
   readonly label: string;
@@ -96,7 +101,8 @@ export interface CutPattern extends Conditional {
         readonly circle: Millimetres;
         /** Direction of the first hole, counter-clockwise from "to the right". */
         readonly start: Degrees;
-      };
+      }
+    | { readonly kind: 'file'; readonly drawing: MakersDrawing };
   readonly for: Ref | null;
   readonly at: Span;
 }

@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { type DrawnTemplate, drawTemplate } from '../../src/cut/draw-template.ts';
-import { readOutline } from '../../src/cut/read/read-outline.ts';
+import { readDrawing } from '../../src/cut/read/read-drawing.ts';
 import { resolve } from '../../src/cut/shape/resolve.ts';
-import { contourBounds, flatten, perimeter } from '../../src/geometry/contour.ts';
+import { type Contour, contourBounds, flatten, perimeter } from '../../src/geometry/contour.ts';
 import { distanceToContour } from '../../src/geometry/distance.ts';
 import { runs } from '../samples.ts';
 import { CONTEXT, hole, NOTCH, OPENING, outline, span, template } from './fixtures.ts';
@@ -116,14 +116,13 @@ describe('round trips lose less than 0.01 mm', () => {
         const whole = text(await drawTemplate(one, { ...CONTEXT, papers: [] }), ending);
         const only =
           ending === '.svg' ? whole.replace(/<g id="(?!cut)[\s\S]*?<\/g>/g, '') : withoutDimensions(whole);
-        const read = readOutline(`cut${ending}`, only);
-        if (!read.ok) throw new Error(read.message);
+        const contour = onlyOne(`cut${ending}`, only);
         const area = resolve(one).resolved.cuts[0]?.area;
         if (!area) throw new Error('nothing cut');
-        expect(Math.abs(perimeter(read.contour) - perimeter(area))).toBeLessThan(0.01);
-        const [a, b] = [contourBounds(read.contour), contourBounds(area)];
+        expect(Math.abs(perimeter(contour) - perimeter(area))).toBeLessThan(0.01);
+        const [a, b] = [contourBounds(contour), contourBounds(area)];
         const shift = { x: a.minX - b.minX, y: a.minY - b.minY };
-        for (const p of flatten(read.contour, 0.01)) {
+        for (const p of flatten(contour, 0.01)) {
           expect(distanceToContour(area, { x: p.x - shift.x, y: p.y - shift.y })).toBeLessThan(0.01);
         }
       }),
@@ -131,6 +130,17 @@ describe('round trips lose less than 0.01 mm', () => {
     );
   });
 });
+
+const PLAIN = { layers: null, unit: null };
+
+/** The one line of a drawing. */
+function onlyOne(path: string, file: string): Contour {
+  const read = readDrawing(path, file, PLAIN);
+  if (!read.ok) throw new Error(read.message);
+  const [shape] = read.shapes;
+  if (!shape || read.shapes.length !== 1) throw new Error(`${read.shapes.length} lines`);
+  return shape.contour;
+}
 
 /** Leaves only the polyline of the CUT layer: loose lines belong to the dimensions. */
 function withoutDimensions(dxf: string): string {
@@ -149,11 +159,10 @@ describe('a maker’s outline', () => {
     `<svg xmlns="http://www.w3.org/2000/svg" ${size}>${inner}</svg>`;
 
   test('an SVG path with arcs, in half millimetres', () => {
-    const read = readOutline('a.svg', svg('<path d="M20 10h100a20,20 0 0 1 20 20v40H20z"/>'));
-    if (!read.ok) throw new Error(read.message);
-    const b = contourBounds(read.contour);
+    const contour = onlyOne('a.svg', svg('<path d="M20 10h100a20,20 0 0 1 20 20v40H20z"/>'));
+    const b = contourBounds(contour);
     expect([b.maxX - b.minX, b.maxY - b.minY]).toEqual([60, 30]);
-    expect(perimeter(read.contour)).toBeCloseTo(50 + 5 * Math.PI + 20 + 60 + 30, 9);
+    expect(perimeter(contour)).toBeCloseTo(50 + 5 * Math.PI + 20 + 60 + 30, 9);
   });
 
   test('a DXF of loose lines in inches, in any order and direction', () => {
@@ -161,44 +170,16 @@ describe('a maker’s outline', () => {
       `0\nLINE\n8\n0\n10\n${x1}\n20\n${y1}\n11\n${x2}\n21\n${y2}\n`;
     const lines = entity(0, 0, 4, 0) + entity(0, 2, 0, 0) + entity(4, 2, 4, 0) + entity(0, 2, 4, 2);
     const file = `0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n1\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n${lines}0\nENDSEC\n0\nEOF\n`;
-    const read = readOutline('a.dxf', file);
-    if (!read.ok) throw new Error(read.message);
-    expect(read.contour.closed).toBe(true);
-    expect(perimeter(read.contour)).toBeCloseTo(12 * 25.4, 9);
-  });
-
-  test.each([
-    [
-      'a.svg',
-      svg('<path d="M0 0C1 1 2 2 3 0z"/>'),
-      'a path has a curve (C); save the outline as lines and arcs',
-    ],
-    [
-      'a.svg',
-      svg('<rect width="3" height="2" transform="scale(2)"/>'),
-      'a shape is moved by transform=; save it without transforms',
-    ],
-    [
-      'a.svg',
-      svg('<rect width="3" height="2"/>', 'width="100" viewBox="0 0 1 1"'),
-      'the file must state its width in mm, cm or in, and a viewBox',
-    ],
-    ['a.svg', svg(''), 'the file holds no line or arc'],
-    ['a.dxf', 'hello', 'this is not an ASCII DXF file'],
-    [
-      'a.dxf',
-      '0\nSECTION\n2\nENTITIES\n0\nENDSEC\n',
-      'the file does not say its units ($INSUNITS); save it in millimetres',
-    ],
-    ['a.txt', '', 'an outline is read from a .dxf or .svg file'],
-  ])('%s is refused: %s', (path, content, message) => {
-    expect(readOutline(path, content)).toEqual({ ok: false, message });
+    const contour = onlyOne('a.dxf', file);
+    expect(contour.closed).toBe(true);
+    expect(perimeter(contour)).toBeCloseTo(12 * 25.4, 9);
   });
 
   test('a gap is a finding', () => {
     const one = template({
       outlines: [
         {
+          ...PLAIN,
           kind: 'file',
           path: 'notch.svg',
           text: svg('<path d="M20 20H80V60"/>'),

@@ -8,10 +8,10 @@ import {
   TextVerticalAlignment,
   Units,
 } from '@tarikjabiri/dxf';
+import { bulgeOf } from '../../geometry/bulge.ts';
 import { asCircle, type Contour } from '../../geometry/contour.ts';
 import { pointAt, type Segment } from '../../geometry/segment.ts';
 import type { View } from '../drawing/view.ts';
-import { bulgeOf } from '../shape/bulge.ts';
 
 /** Layers by what their lines are for; a laser follows CUT alone. */
 const LAYERS = {

@@ -1,117 +1,162 @@
-import type { Point } from '../../geometry/point.ts';
-import { arc, line, type Segment } from '../../geometry/segment.ts';
-import { arcOfBulge } from '../shape/bulge.ts';
-import type { ReadSegments } from './read-segments.ts';
+import { type Affine, compose, scaleBy, shiftBy, turnBy } from './affine.ts';
+import { type DrawnFile, type DrawnPiece, plainName, type Wanted } from './drawn.ts';
+import { type DxfFile, readDxfFile } from './dxf-file.ts';
+import { type Entity, numberOf, textOf } from './dxf-groups.ts';
+import { planeOf } from './dxf-plane.ts';
+import { entityPieces, polylinePieces } from './dxf-shapes.ts';
+import { movePiece, type Piece } from './piece.ts';
+import { Refused } from './refused.ts';
 
-/** Millimetres per unit for each `$INSUNITS` code that a drawing of a part may use. */
-const UNITS: Readonly<Record<string, number>> = {
-  1: 25.4,
-  2: 304.8,
-  4: 1,
-  5: 10,
-  6: 1000,
-  9: 0.0254,
-  14: 100,
+/** Draws nothing that is cut: words, measures and points. */
+const SILENT: Readonly<Record<string, string>> = {
+  TEXT: 'text',
+  MTEXT: 'text',
+  ATTDEF: 'text',
+  ATTRIB: 'text',
+  DIMENSION: 'dimensions',
+  ARC_DIMENSION: 'dimensions',
+  LEADER: 'dimensions',
+  MULTILEADER: 'dimensions',
+  TOLERANCE: 'dimensions',
+  POINT: 'points',
+  VIEWPORT: 'views of a paper layout',
 };
 
-type Group = readonly [code: number, value: string];
+/** Blocks that hold blocks deeper than this, or more pieces, are no outline of a part. */
+const MAX_DEPTH = 16;
+const MAX_PIECES = 50_000;
 
 /**
- * Reads LINE, ARC, CIRCLE and LWPOLYLINE of an ASCII DXF file. Anything else that draws is refused, since
- * leaving it out would change the shape; text, dimensions and points draw nothing that is cut.
+ * Reads what an ASCII DXF file, of any release, draws in its model space. Throws {@link Refused} where an entity
+ * that is shown on a wanted layer is no line or curve of the drawing's plane.
  */
-export function readDxf(text: string): ReadSegments {
-  const groups = groupsOf(text);
-  if (!groups) return { ok: false, message: 'this is not an ASCII DXF file' };
-  const at = groups.findIndex(([code, value]) => code === 9 && value === '$INSUNITS');
-  const scale = UNITS[groups[at + 1]?.[1] ?? ''];
-  if (at < 0 || !scale)
-    return { ok: false, message: 'the file does not say its units ($INSUNITS); save it in millimetres' };
-  const start = groups.findIndex(([code, value]) => code === 2 && value === 'ENTITIES');
-  if (start < 0) return { ok: false, message: 'the file has no ENTITIES section' };
-  // Half a drawing closes to a shape too, and it is the wrong one.
-  if (!groups.some(([code, value]) => code === 0 && value === 'EOF'))
-    return { ok: false, message: 'the file breaks off before its end (it has no EOF); fetch it again' };
-  const segments: Segment[] = [];
-  for (const entity of entitiesOf(groups.slice(start + 1))) {
-    const read = readEntity(entity, scale);
-    if (typeof read === 'string') return { ok: false, message: read };
-    segments.push(...read);
-  }
-  return { ok: true, segments };
+export function readDxf(text: string, wanted: Wanted): DrawnFile {
+  const file = readDxfFile(text);
+  if (file.unit !== null && wanted.unit !== null && Math.abs(file.unit - wanted.unit) > 1e-9)
+    throw new Refused(
+      `the file says its own unit ($INSUNITS: ${file.unit} mm), and the outline another; leave out unit=`,
+    );
+  const unit = file.unit ?? wanted.unit;
+  if (unit === null)
+    throw new Refused(
+      'the file does not say its units ($INSUNITS); save it in millimetres, or write unit=mm on the outline if that is what it is in',
+    );
+  const reader = new Reader(file, wanted);
+  reader.readAll(file.entities, { toMm: scaleBy(unit, unit), layer: '0', depth: 0, inside: [] });
+  if (reader.pieces.length === 0 && reader.leftOut.has(PAPER))
+    throw new Refused('all that the file draws stands in a paper layout; draw the outline in model space');
+  return { pieces: reader.pieces, leftOut: [...reader.leftOut], layers: layersOf(file) };
 }
 
-function groupsOf(text: string): Group[] | null {
-  const lines = text.split(/\r\n|\n|\r/);
-  const groups: Group[] = [];
-  for (let i = 0; i + 1 < lines.length; i += 2) {
-    const code = Number(lines[i]?.trim() || Number.NaN);
-    if (!Number.isInteger(code)) return null;
-    groups.push([code, lines[i + 1]?.trim() ?? '']);
-  }
-  return groups.length > 0 ? groups : null;
+/** Those of the table, and those that are only used. */
+function layersOf({ layers, entities, blocks }: DxfFile): string[] {
+  const used = [...entities, ...[...blocks.values()].flatMap((block) => block.entities)];
+  const names = [
+    ...[...layers.values()].map(({ name }) => name),
+    ...used.map((one) => textOf(one, 8) ?? '0'),
+  ];
+  return [...new Map(names.map((name) => [plainName(name), name])).values()];
 }
 
-function entitiesOf(groups: readonly Group[]): Group[][] {
-  const entities: Group[][] = [];
-  for (const group of groups) {
-    if (group[0] === 0 && group[1] === 'ENDSEC') break;
-    if (group[0] === 0) entities.push([]);
-    entities.at(-1)?.push(group);
-  }
-  return entities;
+const PAPER = 'a paper layout';
+
+interface Place {
+  readonly toMm: Affine;
+  /** The layer of the block that is put in; what a block has on layer 0 takes it. */
+  readonly layer: string;
+  readonly depth: number;
+  readonly inside: readonly string[];
 }
 
-const SILENT = new Set(['TEXT', 'MTEXT', 'DIMENSION', 'POINT', 'LEADER', 'VIEWPORT']);
+class Reader {
+  readonly pieces: DrawnPiece[] = [];
+  readonly leftOut = new Set<string>();
+  private readonly file: DxfFile;
+  private readonly chosen: ReadonlySet<string> | null;
 
-function readEntity(entity: readonly Group[], scale: number): Segment[] | string {
-  const kind = entity[0]?.[1] ?? '';
-  const value = (code: number): number => Number(entity.find(([c]) => c === code)?.[1] ?? Number.NaN);
-  const point = (x: number): Point => ({ x: value(x) * scale, y: value(x + 10) * scale });
-  if (SILENT.has(kind)) return [];
-  if (value(230) < 0) return `a ${kind} is drawn from behind; save the drawing seen from the front`;
-  const segments = readShape(kind, entity, point, value, scale);
-  if (!segments) return `a ${kind} is neither a line nor an arc; save the outline as lines and arcs`;
-  const sound = segments.every((s) =>
-    Object.values(s).every((v) => typeof v !== 'number' || Number.isFinite(v)),
-  );
-  return sound ? segments : `a ${kind} has a number that cannot be read`;
-}
-
-function readShape(
-  kind: string,
-  entity: readonly Group[],
-  point: (code: number) => Point,
-  value: (code: number) => number,
-  scale: number,
-): Segment[] | null {
-  if (kind === 'LINE') return [line(point(10), point(11))];
-  if (kind === 'CIRCLE')
-    return [
-      arc(point(10), value(40) * scale, 0, Math.PI),
-      arc(point(10), value(40) * scale, Math.PI, Math.PI),
-    ];
-  if (kind === 'ARC') {
-    const turn = (((value(51) - value(50)) % 360) + 360) % 360 || 360;
-    return [arc(point(10), value(40) * scale, (value(50) * Math.PI) / 180, (turn * Math.PI) / 180)];
+  constructor(file: DxfFile, { layers }: Wanted) {
+    this.file = file;
+    this.chosen = layers && new Set(layers.map(plainName));
   }
-  return kind === 'LWPOLYLINE' ? polyline(entity, scale) : null;
-}
 
-function polyline(entity: readonly Group[], scale: number): Segment[] {
-  const vertices: { x: number; y: number; bulge: number }[] = [];
-  let closed = false;
-  for (const [code, text] of entity) {
-    const last = vertices.at(-1);
-    if (code === 70) closed = (Number(text) & 1) === 1;
-    if (code === 10) vertices.push({ x: Number(text) * scale, y: 0, bulge: 0 });
-    if (code === 20 && last) last.y = Number(text) * scale;
-    if (code === 42 && last) last.bulge = Number(text);
+  readAll(entities: readonly Entity[], place: Place): void {
+    for (let i = 0; i < entities.length; i++) {
+      const entity = entities[i] as Entity;
+      // An old polyline and a block with words are followed by their own parts, up to a SEQEND.
+      let end = i;
+      if (entity.kind === 'POLYLINE' || (entity.kind === 'INSERT' && numberOf(entity, 66, 0) === 1)) {
+        do end++;
+        while (end < entities.length && entities[end]?.kind !== 'SEQEND');
+        if (end === entities.length) throw new Refused(`a ${entity.kind} has no end`, entity.line);
+      }
+      this.read(entity, entities.slice(i + 1, end), place);
+      i = end;
+    }
   }
-  return vertices.flatMap((vertex, i) => {
-    const next = vertices[i + 1] ?? (closed ? vertices[0] : undefined);
-    if (!next || Math.hypot(next.x - vertex.x, next.y - vertex.y) < 1e-9) return [];
-    const [from, to] = [vertex, next].map(({ x, y }) => ({ x, y })) as [Point, Point];
-    return [vertex.bulge === 0 ? line(from, to) : arcOfBulge(from, to, vertex.bulge)];
-  });
+
+  private read(entity: Entity, parts: readonly Entity[], place: Place): void {
+    if (numberOf(entity, 67, 0) === 1) {
+      this.leftOut.add(PAPER);
+      return;
+    }
+    const own = textOf(entity, 8) ?? '0';
+    const layer = own === '0' && place.depth > 0 ? place.layer : own;
+    const shown = this.file.layers.get(plainName(layer))?.shown !== false;
+    if (numberOf(entity, 60, 0) === 1 || !shown) {
+      this.leftOut.add('what is not shown');
+      return;
+    }
+    if (entity.kind === 'INSERT') {
+      this.insert(entity, { ...place, layer });
+      return;
+    }
+    if (this.chosen && !this.chosen.has(plainName(layer))) return;
+    const silent = SILENT[entity.kind];
+    if (silent) {
+      this.leftOut.add(silent);
+      return;
+    }
+    const pieces = entity.kind === 'POLYLINE' ? polylinePieces(entity, parts) : entityPieces(entity);
+    if (!pieces)
+      throw new Refused(
+        `a ${entity.kind} is no line or curve of an outline; take it out, or name the layers to read`,
+        entity.line,
+      );
+    for (const piece of pieces) this.add(movePiece(piece, place.toMm), layer, entity);
+  }
+
+  private add(piece: Piece, layer: string, { line }: Entity): void {
+    if (this.pieces.length >= MAX_PIECES)
+      throw new Refused(`the file draws more than ${MAX_PIECES} lines`, line);
+    this.pieces.push({ piece, layer });
+  }
+
+  private insert(entity: Entity, place: Place): void {
+    const name = plainName(textOf(entity, 2) ?? '');
+    const block = this.file.blocks.get(name);
+    if (!block) throw new Refused(`the block “${textOf(entity, 2) ?? ''}” is not in the file`, entity.line);
+    if (block.external)
+      throw new Refused(
+        `the block “${textOf(entity, 2) ?? ''}” is drawn in another file; bind it in`,
+        entity.line,
+      );
+    if (place.inside.includes(name) || place.depth >= MAX_DEPTH)
+      throw new Refused(`the block “${textOf(entity, 2) ?? ''}” holds itself`, entity.line);
+    const [sx, sy] = [numberOf(entity, 41, 1), numberOf(entity, 42, 1)];
+    if (sx === 0 || sy === 0) throw new Refused('a block is scaled to nothing', entity.line);
+    const [columns, rows] = [numberOf(entity, 70, 1) || 1, numberOf(entity, 71, 1) || 1];
+    if (columns * rows > MAX_PIECES)
+      throw new Refused(`the file draws more than ${MAX_PIECES} lines`, entity.line);
+    const at = shiftBy(numberOf(entity, 10), numberOf(entity, 20));
+    const put = compose(planeOf(entity), compose(at, turnBy(numberOf(entity, 50, 0))));
+    const own = compose(scaleBy(sx, sy), shiftBy(-block.base.x, -block.base.y));
+    for (let row = 0; row < rows; row++) {
+      for (let column = 0; column < columns; column++) {
+        const step = shiftBy(column * numberOf(entity, 44, 0), row * numberOf(entity, 45, 0));
+        const toMm = compose(place.toMm, compose(put, compose(step, own)));
+        const inside = [...place.inside, name];
+        this.readAll(block.entities, { toMm, layer: place.layer, depth: place.depth + 1, inside });
+      }
+    }
+  }
 }

@@ -1,135 +1,328 @@
-import type { Point } from '../../geometry/point.ts';
-import { arc, line, type Segment } from '../../geometry/segment.ts';
-import { circle, rectangle } from '../../geometry/shapes.ts';
-import type { ReadSegments } from './read-segments.ts';
+import { type Affine, apply, compose, inverse, scaleBy, shiftBy, UNMOVED } from './affine.ts';
+import { type DrawnFile, type DrawnPiece, plainName, type Wanted } from './drawn.ts';
+import { movePiece, type Piece, pointsAlong } from './piece.ts';
+import { Refused } from './refused.ts';
+import { lengthOf, SHAPES, shapePieces, type Viewport } from './svg-shapes.ts';
+import { FIRST_PAINT, isHidden, isSeen, type Paint, paintOf, refuseChanged, styleOf } from './svg-shown.ts';
+import { MAX_DEPTH, MAX_ELEMENTS, readTree, type SvgElement } from './svg-tree.ts';
+import { about, isReal, MM_PER_PIXEL, pixelsOf, readLength, readTransform } from './svg-values.ts';
+import { fitViewBox, viewBoxOf } from './svg-viewport.ts';
 
-const LENGTHS: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4, pt: 25.4 / 72 };
+/** Elements that draw nothing where they stand. */
+const SILENT = new Set(
+  'defs title desc metadata symbol clipPath mask filter marker pattern linearGradient radialGradient view'.split(
+    ' ',
+  ),
+);
 
-/** Raised inside this file alone, to leave a path as soon as one part of it cannot be read. */
-class Unreadable extends Error {}
+/** What a shape may reach beyond the edge of its page and still count as on it, mm: rounding of the program's. */
+const EDGE_SLACK = 0.01;
+
+/** A part of the plane beyond which nothing is seen. */
+interface Frame {
+  readonly name: string;
+  /** From millimetres of the drawing to the frame's own units. */
+  readonly into: Affine;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  /** {@link EDGE_SLACK} in the frame's own units. */
+  readonly slack: number;
+}
+
+/** What holds at a place of the tree. */
+interface Place {
+  readonly toMm: Affine;
+  readonly viewport: Viewport;
+  readonly paint: Paint;
+  readonly layer: string;
+  readonly wanted: boolean;
+  readonly frames: readonly Frame[];
+  readonly depth: number;
+}
 
 /**
- * Reads the path, line, polyline, polygon, rect and circle elements of an SVG file whose width stands in a
- * real unit. Transforms and curves that are no arcs of a circle are refused: they would have to be guessed.
+ * Reads the shapes that an SVG file shows, as SVG 2 says. The zero point is that of the outermost element's user
+ * units. Throws {@link Refused} where something is shown that is no outline, or otherwise than it is drawn.
  */
-export function readSvg(text: string): ReadSegments {
-  const root = /<svg\b[^>]*>/.exec(text)?.[0];
-  if (!root) return { ok: false, message: 'this is not an SVG file' };
-  if (/\stransform\s*=/.test(text))
-    return { ok: false, message: 'a shape is moved by transform=; save it without transforms' };
-  const size = /^([\d.]+)(mm|cm|in|pt)$/.exec(attribute(root, 'width') ?? '');
-  const box = (attribute(root, 'viewBox') ?? '')
-    .trim()
-    .split(/[\s,]+/)
-    .map(Number);
-  const width = box[2] ?? Number.NaN;
-  if (!size || !(width > 0))
-    return { ok: false, message: 'the file must state its width in mm, cm or in, and a viewBox' };
-  const scale = (Number(size[1]) * (LENGTHS[size[2] ?? ''] ?? Number.NaN)) / width;
-  try {
-    const segments = [
-      ...text.matchAll(/<(path|line|polyline|polygon|rect|circle|ellipse|use|image)\b[^>]*>/g),
-    ].flatMap(([tag, kind]) => shapeOf(kind ?? '', tag));
-    return { ok: true, segments: segments.map((s) => upright(s, scale)) };
-  } catch (error) {
-    if (error instanceof Unreadable) return { ok: false, message: error.message };
-    throw error;
+export function readSvg(text: string, wanted: Wanted): DrawnFile {
+  const root = readTree(text);
+  const reader = new Reader(root, wanted);
+  reader.readRoot();
+  return { pieces: reader.pieces, leftOut: [...reader.leftOut], layers: [...reader.layers] };
+}
+
+class Reader {
+  readonly pieces: DrawnPiece[] = [];
+  readonly leftOut = new Set<string>();
+  /** Names of layers and ids of groups and shapes: any of them can be asked for. */
+  readonly layers = new Set<string>();
+  private readonly root: SvgElement;
+  private readonly unit: number | null;
+  private readonly chosen: ReadonlySet<string> | null;
+  private readonly byId = new Map<string, SvgElement>();
+  private visited = 0;
+
+  constructor(root: SvgElement, { layers, unit }: Wanted) {
+    this.root = root;
+    this.unit = unit;
+    this.chosen = layers && new Set(layers.map(plainName));
+    this.index(root);
   }
-}
 
-function attribute(tag: string, name: string): string | undefined {
-  const found = new RegExp(`\\s${name}\\s*=\\s*("([^"]*)"|'([^']*)')`).exec(tag);
-  return found?.[2] ?? found?.[3];
-}
-
-/** SVG counts y downwards; a template counts it up. */
-function upright(segment: Segment, scale: number): Segment {
-  const turn = ({ x, y }: Point): Point => ({ x: x * scale, y: -y * scale });
-  return segment.kind === 'line'
-    ? line(turn(segment.from), turn(segment.to))
-    : arc(turn(segment.centre), segment.radius * scale, -segment.start, -segment.sweep);
-}
-
-function shapeOf(kind: string, tag: string): readonly Segment[] {
-  const number = (name: string): number => {
-    const value = Number(attribute(tag, name) ?? 0);
-    if (!Number.isFinite(value)) throw new Unreadable(`a ${kind} has a number that cannot be read`);
-    return value;
-  };
-  if (kind === 'line')
-    return [line({ x: number('x1'), y: number('y1') }, { x: number('x2'), y: number('y2') })];
-  if (kind === 'circle') return circle({ x: number('cx'), y: number('cy') }, number('r')).segments;
-  if (kind === 'rect') {
-    const corner = { x: number('x'), y: number('y') };
-    return rectangle(corner, number('width'), number('height'), number('rx') || number('ry')).segments;
+  private index(element: SvgElement): void {
+    const id = element.attributes.get('id');
+    if (id !== undefined && !this.byId.has(id)) this.byId.set(id, element);
+    for (const name of namesOf(element)) this.layers.add(name);
+    if (element.name === 'style' && element.text.trim() !== '')
+      throw new Refused(
+        'the file has a style sheet, which is not read; set its properties on the shapes',
+        element.line,
+      );
+    for (const child of element.children) this.index(child);
   }
-  if (kind === 'path') return pathSegments(attribute(tag, 'd') ?? '');
-  if (kind !== 'polyline' && kind !== 'polygon')
-    throw new Unreadable(`a ${kind} is neither a line nor an arc of a circle`);
-  const all = numbersOf(attribute(tag, 'points') ?? '');
-  const points = all.flatMap((x, i) => (i % 2 === 0 ? [{ x, y: all[i + 1] ?? Number.NaN }] : []));
-  const ring = kind === 'polygon' ? [...points, ...points.slice(0, 1)] : points;
-  return ring.slice(1).map((to, i) => line(ring[i] as Point, to));
-}
 
-function numbersOf(text: string): number[] {
-  return (text.match(/[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?/gi) ?? []).map(Number);
-}
+  readRoot(): void {
+    const { toMm, viewport, frame } = rootPlace(this.root, this.unit);
+    const style = styleOf(this.root);
+    refuseChanged(this.root, style);
+    if (isHidden(this.root, style)) return;
+    if (style.has('transform') || this.root.attributes.has('transform'))
+      throw new Refused(
+        'the svg element itself is transformed; put the transform on a g within it',
+        this.root.line,
+      );
+    const paint = paintOf(this.root, style, FIRST_PAINT);
+    const place: Place = {
+      toMm,
+      viewport,
+      paint,
+      layer: '',
+      wanted: this.chosen === null,
+      frames: frame ? [frame] : [],
+      depth: 0,
+    };
+    this.children(this.root, this.named(this.root, place));
+  }
 
-/** How many numbers each path command takes; commands that are missing here draw no line and no arc. */
-const TAKES: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, A: 7, Z: 0 };
+  private children(element: SvgElement, place: Place): void {
+    for (const child of element.children) this.read(child, place);
+  }
 
-function pathSegments(d: string): Segment[] {
-  const segments: Segment[] = [];
-  let at: Point = { x: 0, y: 0 };
-  let start = at;
-  for (const [, letter = '', rest = ''] of d.matchAll(/([a-z])([^a-z]*(?:e[-+]?\d[^a-z]*)*)/gi)) {
-    const command = letter.toUpperCase();
-    const takes = TAKES[command];
-    if (takes === undefined)
-      throw new Unreadable(`a path has a curve (${letter}); save the outline as lines and arcs`);
-    const values = command === 'A' ? arcNumbers(rest) : numbersOf(rest);
-    const base = (): Point => (letter === command ? { x: 0, y: 0 } : at);
-    for (let i = 0; i < Math.max(values.length, 1); i += takes || 1) {
-      const part = values.slice(i, i + takes);
-      if (part.length < takes) throw new Unreadable('a path ends in the middle of a command');
-      const to = command === 'Z' ? start : target(command, part, base(), at);
-      if (command === 'M' && i === 0) start = to;
-      else if (command === 'A') segments.push(arcTo(at, to, part));
-      else if (Math.hypot(to.x - at.x, to.y - at.y) > 1e-9) segments.push(line(at, to));
-      at = to;
+  private read(element: SvgElement, above: Place): void {
+    const { name, line } = element;
+    this.visited += 1;
+    if (this.visited > MAX_ELEMENTS || above.depth > MAX_DEPTH)
+      throw new Refused('the file repeats its shapes more often than can be followed', line);
+    if (name === '' || name === 'style' || SILENT.has(name)) return;
+    const style = styleOf(element);
+    if (isHidden(element, style)) {
+      this.leftOut.add('what is not shown');
+      return;
+    }
+    const place = this.named(element, above);
+    const inside = { ...place, depth: place.depth + 1, paint: paintOf(element, style, above.paint) };
+    switch (name) {
+      case 'g':
+      case 'a':
+        this.changed(element, style, inside);
+        this.children(element, this.within(element, style, inside));
+        return;
+      case 'svg':
+        this.changed(element, style, inside);
+        this.nested(element, inside, null);
+        return;
+      case 'use':
+        this.changed(element, style, inside);
+        this.use(element, this.within(element, style, inside));
+        return;
+      default:
+        if (!inside.wanted) return;
+        if (!SHAPES[name])
+          throw new Refused(`a ${name} is not read; convert it to paths, or take it out`, line);
+        this.changed(element, style, inside);
+        this.shape(element, this.within(element, style, inside));
     }
   }
-  return segments;
+
+  /** An unwanted group may hold a wanted one, so it counts only where something in it is read. */
+  private changed(element: SvgElement, style: ReadonlyMap<string, string>, place: Place): void {
+    if (place.wanted || this.chosen === null || hasWanted(element, this.chosen))
+      refuseChanged(element, style);
+  }
+
+  private shape(element: SvgElement, place: Place): void {
+    if (!isSeen(place.paint, SHAPES[element.name]?.hasInside === true)) {
+      this.leftOut.add('what is not shown');
+      return;
+    }
+    for (const piece of shapePieces(element, place.viewport)) {
+      const moved = movePiece(piece, place.toMm);
+      for (const frame of place.frames) refuseBeyond(moved, frame, element);
+      this.pieces.push({ piece: moved, layer: place.layer });
+    }
+  }
+
+  /** The layer is the innermost named one; what is wanted stays wanted all the way in. */
+  private named(element: SvgElement, above: Place): Place {
+    const names = namesOf(element);
+    const isLayer = element.attributes.get('inkscape:groupmode') === 'layer';
+    const layer = isLayer ? (names[0] ?? above.layer) : above.layer;
+    const wanted = above.wanted || names.some((one) => this.chosen?.has(plainName(one)) === true);
+    return { ...above, layer, wanted };
+  }
+
+  private within(element: SvgElement, style: ReadonlyMap<string, string>, place: Place): Place {
+    return { ...place, toMm: compose(place.toMm, this.moved(element, style)) };
+  }
+
+  /** The transform of an element; a style's stands in the place of an attribute's. */
+  private moved(element: SvgElement, style: ReadonlyMap<string, string>): Affine {
+    const text = style.get('transform') ?? element.attributes.get('transform') ?? '';
+    const transform = readTransform(text);
+    if (!transform) throw new Refused(`transform “${text.slice(0, 40)}” cannot be read`, element.line);
+    const origin = style.get('transform-origin') ?? element.attributes.get('transform-origin');
+    if (origin === undefined) return transform;
+    const [x, y, more] = origin
+      .trim()
+      .split(/\s+/)
+      .map((one) => readLength(one));
+    const [px, py] = [x, y].map((one) => (one && one.unit !== '%' ? pixelsOf(one, 0) : null));
+    if (px == null || py == null || more !== undefined)
+      throw new Refused(
+        `transform-origin “${origin.slice(0, 40)}” cannot be read; write two lengths`,
+        element.line,
+      );
+    return about(px, py, transform);
+  }
+
+  /** An `svg` within the drawing, or a `symbol` that a `use` shows, with the size that the `use` says. */
+  private nested(element: SvgElement, place: Place, by: SvgElement | null): void {
+    const { viewport: outer } = place;
+    if (element.attributes.get('transform') !== undefined)
+      throw new Refused(
+        `a transform on a ${element.name} within the drawing is read differently by different programs; put it on a g`,
+        element.line,
+      );
+    const isSymbol = element.name === 'symbol';
+    const said = (name: string, whole: number): number | null =>
+      (by && lengthOf(by, name, whole)) ?? lengthOf(element, name, whole);
+    const width = said('width', outer.width) ?? outer.width;
+    const height = said('height', outer.height) ?? outer.height;
+    if (width <= 0 || height <= 0) return;
+    const x = isSymbol ? 0 : (lengthOf(element, 'x', outer.width) ?? 0);
+    const y = isSymbol ? 0 : (lengthOf(element, 'y', outer.height) ?? 0);
+    const port = compose(place.toMm, shiftBy(x, y));
+    const box = viewBoxOf(element);
+    const toMm = box ? compose(port, fitViewBox(element, box, { width, height })) : port;
+    const overflow = styleOf(element).get('overflow') ?? element.attributes.get('overflow') ?? 'hidden';
+    const frames =
+      overflow === 'visible' || overflow === 'auto'
+        ? place.frames
+        : [...place.frames, frameOf(element.name, port, { x: 0, y: 0, width, height }, element)];
+    this.children(element, { ...place, toMm, frames, viewport: box ?? { width, height } });
+  }
+
+  private use(element: SvgElement, place: Place): void {
+    const href = element.attributes.get('href') ?? element.attributes.get('xlink:href') ?? '';
+    const target = href.startsWith('#') ? this.byId.get(href.slice(1)) : undefined;
+    if (!target)
+      throw new Refused(`a use shows “${href.slice(0, 40)}”, which is not in this file`, element.line);
+    const { width, height } = place.viewport;
+    const shift = shiftBy(lengthOf(element, 'x', width) ?? 0, lengthOf(element, 'y', height) ?? 0);
+    const there = { ...place, toMm: compose(place.toMm, shift) };
+    if (target.name !== 'symbol' && target.name !== 'svg') {
+      this.read(target, there);
+      return;
+    }
+    const style = styleOf(target);
+    if (isHidden(target, style)) return;
+    refuseChanged(target, style);
+    const inside = { ...this.named(target, there), depth: place.depth + 1 };
+    this.nested(target, { ...inside, paint: paintOf(target, style, place.paint) }, element);
+  }
 }
 
-function target(command: string, part: readonly number[], base: Point, at: Point): Point {
-  const [a = 0, b = 0] = part.slice(-2);
-  if (command === 'H') return { x: base.x + (part[0] ?? 0), y: at.y };
-  if (command === 'V') return { x: at.x, y: base.y + (part[0] ?? 0) };
-  return { x: base.x + a, y: base.y + b };
+/** What a part of a drawing can be called by: its layer's label, its id. */
+function namesOf({ attributes }: SvgElement): string[] {
+  return [attributes.get('inkscape:label'), attributes.get('id')].filter((one) => one !== undefined);
 }
 
-/** The two flags of an arc may stand without a space before what follows (SVG 2, 9.3.9). */
-function arcNumbers(text: string): number[] {
-  const one =
-    /\s*,?\s*([-+]?[\d.]+(?:e[-+]?\d+)?)\s*,?\s*([-+]?[\d.]+(?:e[-+]?\d+)?)\s*,?\s*([-+]?[\d.]+(?:e[-+]?\d+)?)[\s,]*([01])[\s,]*([01])[\s,]*([-+]?[\d.]+(?:e[-+]?\d+)?)\s*,?\s*([-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?)/gi;
-  return [...text.matchAll(one)].flatMap((found) => found.slice(1).map(Number));
+function hasWanted(element: SvgElement, chosen: ReadonlySet<string>): boolean {
+  return (
+    namesOf(element).some((one) => chosen.has(plainName(one))) ||
+    element.children.some((child) => hasWanted(child, chosen))
+  );
 }
 
-/** Centre from end points, SVG 2 appendix B.2.4, for a circle. */
-function arcTo(from: Point, to: Point, [rx = 0, ry = 0, , large = 0, sweep = 0]: readonly number[]): Segment {
-  if (Math.abs(rx - ry) > 1e-6 * rx)
-    throw new Unreadable('a path has an arc of an ellipse; save it as arcs of circles');
-  const chord = Math.hypot(to.x - from.x, to.y - from.y);
-  const radius = Math.max(rx, chord / 2);
-  const half = 2 * Math.asin(Math.min(1, chord / 2 / radius));
-  const turn = large ? 2 * Math.PI - half : half;
-  const signed = sweep ? turn : -turn;
-  const rise = chord / 2 / Math.tan(signed / 2);
-  const centre = {
-    x: (from.x + to.x) / 2 - ((to.y - from.y) / chord) * rise,
-    y: (from.y + to.y) / 2 + ((to.x - from.x) / chord) * rise,
+/** How user units become millimetres about their own zero point, and what of the plane the page shows. */
+function rootPlace(
+  root: SvgElement,
+  unit: number | null,
+): { readonly toMm: Affine; readonly viewport: Viewport; readonly frame: Frame | null } {
+  const box = viewBoxOf(root);
+  const [width, height] = ['width', 'height'].map((name) => {
+    const length = readLength(root.attributes.get(name) ?? '');
+    return length && length.unit !== '%' ? length : null;
+  });
+  const real = [width, height].find((one) => one && isReal(one));
+  if (real && unit !== null)
+    throw new Refused(`the file says its own size (${real.value}${real.unit}); leave out unit=`, root.line);
+  const upright = (scale: Affine): Affine => compose(scaleBy(1, -1), scale);
+  if (unit !== null) {
+    const toMm = upright(scaleBy(unit, unit));
+    return { toMm, viewport: box ?? { width: 0, height: 0 }, frame: box && frameOf('page', toMm, box, root) };
+  }
+  const [w, h] = [width, height].map((one) => one && pixelsOf(one, 0));
+  if ((w == null && h == null) || !((w ?? 1) > 0 && (h ?? 1) > 0)) {
+    const what =
+      'the file does not say how large it is; give its svg a width and height in mm, or the outline a unit=';
+    throw new Refused(what, root.line);
+  }
+  const ratio = box ? box.width / box.height : 1;
+  const size = { width: w ?? (h ?? 0) * ratio, height: h ?? (w ?? 0) / ratio };
+  const laid = box ? fitViewBox(root, box, size) : UNMOVED;
+  const paper = upright(scaleBy(MM_PER_PIXEL, MM_PER_PIXEL));
+  // The zero point of the user units stays where it is, wherever on its page the drawing lies.
+  const zero = apply(compose(paper, laid), { x: 0, y: 0 });
+  const back = compose(shiftBy(-zero.x, -zero.y), paper);
+  const whole = w == null || h == null ? null : frameOf('page', back, { x: 0, y: 0, ...size }, root);
+  return { toMm: compose(back, laid), viewport: box ?? size, frame: whole };
+}
+
+function frameOf(
+  name: string,
+  toMm: Affine,
+  rect: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+  { line }: SvgElement,
+): Frame {
+  const into = inverse(toMm);
+  if (!into) throw new Refused('a transform flattens the drawing to a line', line);
+  const [a, b, c, d] = into;
+  const { x, y, width, height } = rect;
+  return {
+    name,
+    into,
+    x,
+    y,
+    width,
+    height,
+    slack: EDGE_SLACK * Math.max(Math.hypot(a, b), Math.hypot(c, d)),
   };
-  return arc(centre, radius, Math.atan2(from.y - centre.y, from.x - centre.x), signed);
+}
+
+function refuseBeyond(piece: Piece, frame: Frame, element: SvgElement): void {
+  const { into, x, y, width, height, slack } = frame;
+  for (const point of pointsAlong(piece)) {
+    const at = apply(into, point);
+    if (at.x >= x - slack && at.x <= x + width + slack && at.y >= y - slack && at.y <= y + height + slack)
+      continue;
+    const where =
+      frame.name === 'page' ? 'the page that the file shows' : `the ${frame.name} that it stands in`;
+    throw new Refused(
+      `a ${element.name} reaches beyond ${where}, so not all of it is seen; make the page larger`,
+      element.line,
+    );
+  }
 }

@@ -2,11 +2,9 @@ import type { Report } from '../../diagnostics/report.ts';
 import { finding } from '../../diagnostics/rule-card.ts';
 import type { CutPoint, CutTemplate } from '../../model/cut-template.ts';
 import type { Span } from '../../source/span.ts';
+import { FURTHEST } from '../read/read-drawing.ts';
 import { mm } from './resolved.ts';
 import { NUMBER_UNUSABLE, TOO_MANY_FEATURES } from './rules.ts';
-
-/** Nothing on a vehicle's panel lies further from its datums, mm. */
-export const FURTHEST = 5000;
 
 /** Beyond this nobody tells the letters apart on the drawing. */
 export const MOST_FEATURES = 200;
@@ -104,7 +102,12 @@ function usableFeatures(
         usableSize(s.width, 'the width', s.at, report),
     ),
     patterns: patterns.filter((p) => {
-      const points = p.layout.kind === 'line' ? [p.layout.from, p.layout.to] : [p.layout.centre];
+      const points =
+        p.layout.kind === 'line'
+          ? [p.layout.from, p.layout.to]
+          : p.layout.kind === 'circle'
+            ? [p.layout.centre]
+            : [];
       const circle = p.layout.kind === 'circle' ? p.layout.circle : 1;
       const turn = p.layout.kind === 'circle' ? p.layout.start : 0;
       return (

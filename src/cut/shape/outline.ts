@@ -4,11 +4,12 @@ import { type Contour, counterClockwise, gapOf } from '../../geometry/contour.ts
 import { type BentSides, type Corner, cornerMisfits, polygon } from '../../geometry/corners.ts';
 import { type OpenOutline, openAt } from '../../geometry/open-edge.ts';
 import { cross, type Point, samePoint, subtract, unit } from '../../geometry/point.ts';
-import { type Arc, arcThrough, startOf } from '../../geometry/segment.ts';
+import { type Arc, arcThrough } from '../../geometry/segment.ts';
 import type { CutArc, CutOutline } from '../../model/cut-template.ts';
-import { readOutline } from '../read/read-outline.ts';
+import { makersOutline, type TakenHole } from './maker.ts';
+import { cornersToName } from './named-corners.ts';
 import { mm } from './resolved.ts';
-import { FILE_UNREADABLE, OUTLINE_OPEN, RADIUS_MISFIT, TOO_FEW_CORNERS } from './rules.ts';
+import { OUTLINE_OPEN, RADIUS_MISFIT, TOO_FEW_CORNERS } from './rules.ts';
 
 /** An outline as drawn. */
 export interface DrawnOutline {
@@ -20,13 +21,14 @@ export interface DrawnOutline {
   readonly arcs: readonly number[];
 }
 
-/** The contour of an outline, or `null` with a finding. */
+/** The contour of an outline, or `null` with a finding. `taken` are the holes that patterns take from its file. */
 export function outlineContour(
   outline: CutOutline,
   arcs: readonly CutArc[],
+  taken: readonly TakenHole[],
   report: Report,
 ): DrawnOutline | null {
-  if (outline.kind === 'file') return fromFile(outline, report);
+  if (outline.kind === 'file') return fromFile(outline, taken, report);
   const { corners: written, openEdge, at } = outline;
   if (written.length < 3) {
     report(
@@ -83,23 +85,21 @@ function bentSides(
   return { sides, used };
 }
 
-function fromFile(outline: Extract<CutOutline, { kind: 'file' }>, report: Report): DrawnOutline | null {
-  // A file that is missing has its finding where files are read.
-  if (outline.text === null) return null;
-  const read = readOutline(outline.path, outline.text);
-  if (!read.ok) {
-    report(finding(FILE_UNREADABLE, outline.at, `${outline.path}: ${read.message}`));
-    return null;
-  }
-  const gap = gapOf(read.contour);
-  if (gap || !read.contour.closed) {
+function fromFile(
+  outline: Extract<CutOutline, { kind: 'file' }>,
+  taken: readonly TakenHole[],
+  report: Report,
+): DrawnOutline | null {
+  const contour = makersOutline(outline, taken, report);
+  if (!contour) return null;
+  const gap = gapOf(contour);
+  if (gap || !contour.closed) {
     const where = gap
       ? ` between ${mm(gap.from.x)}, ${mm(gap.from.y)} and ${mm(gap.to.x)}, ${mm(gap.to.y)}`
       : '';
     report(finding(OUTLINE_OPEN, outline.at, `${outline.path}: the outline has a gap${where}`));
     return null;
   }
-  const area = counterClockwise(read.contour);
-  const points = area.segments.map((s) => ({ point: startOf(s), radius: 0 }));
-  return { area, open: null, points, arcs: [] };
+  const area = counterClockwise(contour);
+  return { area, open: null, points: cornersToName(area), arcs: [] };
 }

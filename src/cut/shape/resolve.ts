@@ -9,11 +9,12 @@ import { offset } from '../../geometry/offset.ts';
 import { carryOn, closeAlongEdge, type OpenOutline, trimAtEdge } from '../../geometry/open-edge.ts';
 import { type Point, unite } from '../../geometry/point.ts';
 import { circle, pointsOnCircle, pointsOnLine, slot } from '../../geometry/shapes.ts';
-import type { CutHole, CutTemplate } from '../../model/cut-template.ts';
+import type { CutHole, CutPattern, CutTemplate } from '../../model/cut-template.ts';
 import type { Span } from '../../source/span.ts';
 import { paperTolerance } from '../../trade/paper.ts';
 import { isTooTight } from './curve-fit.ts';
 import { type Bit, lintResolved } from './lint.ts';
+import { makersHoles, type TakenHole } from './maker.ts';
 import { marksOf } from './marks.ts';
 import { withUsableNumbers } from './numbers.ts';
 import { outlineContour } from './outline.ts';
@@ -37,7 +38,8 @@ export function resolve(
 ): { readonly resolved: Resolved; readonly findings: readonly Finding[] } {
   const { findings, report } = collector();
   const template = withUsableNumbers(written, report);
-  const shapes = [...outlines(template, report), ...round(template)];
+  const holes = makersHoles(template, report);
+  const shapes = [...outlines(template, holes.taken, report), ...round(template, holes.centres)];
   const curve = curveOf(template);
   const tooTight = curve !== null && isTooTight(template, shapes, curve, report);
   const letters = lettersOf(shapes, template.variant?.whole ?? template);
@@ -71,7 +73,7 @@ export function resolve(
 }
 
 function panelOf({ panelOutlines: [panel] }: CutTemplate, report: Report): Contour | null {
-  return panel ? (outlineContour(panel, [], report)?.area ?? null) : null;
+  return panel ? (outlineContour(panel, [], [], report)?.area ?? null) : null;
 }
 
 /** A shape as drawn, before it is laid flat and set back. */
@@ -85,10 +87,10 @@ interface Shape {
   readonly at: Span;
 }
 
-function outlines(template: CutTemplate, report: Report): Shape[] {
+function outlines(template: CutTemplate, taken: readonly TakenHole[], report: Report): Shape[] {
   const used = new Set<number>();
   const shapes = template.outlines.flatMap((outline): Shape[] => {
-    const found = outlineContour(outline, template.arcs, report);
+    const found = outlineContour(outline, template.arcs, taken, report);
     if (!found) return [];
     for (const arc of found.arcs) used.add(arc);
     const { area, open, points } = found;
@@ -101,7 +103,7 @@ function outlines(template: CutTemplate, report: Report): Shape[] {
   return shapes;
 }
 
-function round(template: CutTemplate): Shape[] {
+function round(template: CutTemplate, fromFiles: ReadonlyMap<CutPattern, readonly Point[]>): Shape[] {
   const hole = ({
     centre,
     diameter,
@@ -129,14 +131,23 @@ function round(template: CutTemplate): Shape[] {
       }),
     ),
     ...template.holes.map(hole),
-    ...template.patterns.flatMap(({ layout, count, diameter, label, at }) => {
-      const centres =
-        layout.kind === 'line'
-          ? pointsOnLine(layout.from, layout.to, count)
-          : pointsOnCircle(layout.centre, layout.circle, count, layout.start);
+    ...template.patterns.flatMap((pattern) => {
+      const { diameter, label, at } = pattern;
+      const centres = fromFiles.get(pattern) ?? centresOf(pattern);
       return centres.map((centre) => hole({ centre, diameter, label, at }));
     }),
   ];
+}
+
+function centresOf({ layout, count }: CutPattern): readonly Point[] {
+  switch (layout.kind) {
+    case 'line':
+      return pointsOnLine(layout.from, layout.to, count);
+    case 'circle':
+      return pointsOnCircle(layout.centre, layout.circle, count, layout.start);
+    case 'file':
+      return [];
+  }
 }
 
 /** The letter of each shape: of several that one place makes, the next of that place's. */

@@ -32,7 +32,13 @@ function drilled(diameter: string): string {
     .replace(':cut[opening]', ':drill[bolt]');
 }
 
-function card(code: string, title: string, why: string, bad: RuleExample, good = guide(RECTANGLE)): RuleCard {
+function card(
+  code: string,
+  title: string,
+  why: string,
+  bad: RuleExample,
+  good: RuleExample = guide(RECTANGLE),
+): RuleCard {
   return { code, severity: 'error', title, why, bad, good };
 }
 
@@ -165,11 +171,33 @@ export const ARC_STRAY = card(
 export const FILE_UNREADABLE: RuleCard = card(
   'cut-file-unreadable',
   'A maker’s outline that cannot be read exactly',
-  'Only lines and arcs in stated units can be cut as drawn. A curve that is guessed, or a file without units, makes a part that does not fit.',
+  'A drawing is cut as its standard says it is seen. What is seen and is no outline, or a file without units, would have to be guessed, and makes a part that does not fit.',
   {
     'example/notch.svg':
       '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"><path d="M0 0Q5 9 9 0Z"/></svg>',
     'example/guide.md': guide('::outline{from=notch.svg}'),
+  },
+);
+
+/** An opening of 50 × 30 mm with a hole of 6 mm on either side, as the maker drew it. */
+const PLATE =
+  '<svg xmlns="http://www.w3.org/2000/svg" width="80mm" height="40mm" viewBox="-40 -60 80 40"><rect x="-25" y="-55" width="50" height="30"/><circle cx="-34" cy="-40" r="3"/><circle cx="34" cy="-40" r="3"/></svg>';
+
+export const FILE_HOLES: RuleCard = card(
+  'cut-file-holes',
+  'Holes that a maker’s drawing does not have as stated',
+  'Count and diameter are typed so that they can be held against the drawing: a circle more or less than expected is a wrong file, a wrong layer or a hole that was overlooked.',
+  {
+    'example/plate.svg': PLATE,
+    'example/guide.md': guide(
+      '::outline{from=plate.svg}\n::pattern[Bolts]{#bolts from=plate.svg count=3 diameter="6 mm"}',
+    ),
+  },
+  {
+    'example/plate.svg': PLATE,
+    'example/guide.md': guide(
+      '::outline{from=plate.svg}\n::pattern[Bolts]{#bolts from=plate.svg count=2 diameter="6 mm"}',
+    ),
   },
 );
 
@@ -236,6 +264,7 @@ export const CUT_RULES: readonly RuleCard[] = [
   NOTHING_CUT,
   ARC_STRAY,
   FILE_UNREADABLE,
+  FILE_HOLES,
   SET_BACK_LOST,
   CURVE_TOO_TIGHT,
   SHEETS_TOO_MANY,

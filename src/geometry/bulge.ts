@@ -1,5 +1,5 @@
-import { add, distanceBetween, leftOf, midpoint, type Point, scale, subtract } from '../../geometry/point.ts';
-import { type Arc, arc } from '../../geometry/segment.ts';
+import { add, distanceBetween, leftOf, midpoint, type Point, scale, subtract } from './point.ts';
+import { type Arc, arc } from './segment.ts';
 
 /**
  * The arc between two points with a DXF bulge: the tangent of a quarter of its sweep, positive where it runs

@@ -1,0 +1,65 @@
+import { expect, test } from 'vitest';
+import { readDrawing } from '../../src/cut/read/read-drawing.ts';
+import { resolve } from '../../src/cut/shape/resolve.ts';
+import type { CutTemplate } from '../../src/model/cut-template.ts';
+import { span, template } from './fixtures.ts';
+
+const svg = (inner: string): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 100 100">${inner}</svg>`;
+
+/** A closed polyline with so many corners, as a DXF of millimetres. */
+function wheel(corners: number): string {
+  const at = (i: number): string => {
+    const [angle, radius] = [(2 * Math.PI * i) / corners, i % 2 === 0 ? 100 : 98];
+    return `10\n${200 + radius * Math.cos(angle)}\n20\n${200 + radius * Math.sin(angle)}\n`;
+  };
+  const vertices = Array.from({ length: corners }, (_, i) => at(i)).join('');
+  return `0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n0\nLWPOLYLINE\n8\n0\n90\n${corners}\n70\n1\n${vertices}0\nENDSEC\n0\nEOF\n`;
+}
+
+function reading(path: string, text: string): CutTemplate {
+  const outline = { kind: 'file' as const, path, text, layers: null, unit: null, when: null, at: span(3) };
+  return template({ outlines: [outline] });
+}
+
+/** Seconds that a template takes to be worked out. */
+function seconds(one: CutTemplate): number {
+  const start = process.cpuUsage();
+  resolve(one);
+  return process.cpuUsage(start).user / 1e6;
+}
+
+// Each took from seconds to minutes, or grew with the square of its length.
+test.each([
+  [
+    'long runs of blanks in a path',
+    'a.svg',
+    svg(`<path d="M0 0${' '.repeat(100_000)}A5 5 0 0 1${' '.repeat(100_000)}x"/>`),
+  ],
+  ['a word of 100 kB in a path', 'a.svg', svg(`<path d="M0 0${'z'.repeat(100_000)}"/>`)],
+  ['a number of 100 kB', 'a.svg', svg(`<path d="M0 ${'1'.repeat(100_000)}"/>`)],
+  [
+    '100 kB of blanks in a transform',
+    'a.svg',
+    svg(`<path transform="rotate(${' '.repeat(100_000)}x" d="M0 0L9 9"/>`),
+  ],
+  ['a style of 100 kB', 'a.svg', svg(`<path style="${'/*'.repeat(50_000)}" d="M0 0L9 9"/>`)],
+  ['a polyline of 2,400 corners', 'a.dxf', wheel(2400)],
+])('%s takes under a second', (_, path, text) => {
+  expect(seconds(reading(path, text))).toBeLessThan(1);
+});
+
+test('shapes that repeat themselves without end are refused', () => {
+  const uses = Array.from(
+    { length: 12 },
+    (_, i) => `<g id="g${i + 1}">${`<use href="#g${i}"/>`.repeat(9)}</g>`,
+  );
+  const read = readDrawing('a.svg', svg(`<g id="g0"><path d="M0 0L9 9"/></g>${uses.join('')}`), {
+    layers: null,
+    unit: null,
+  });
+  expect(read).toMatchObject({
+    ok: false,
+    message: 'the file repeats its shapes more often than can be followed',
+  });
+});
