@@ -21,8 +21,8 @@ const WORK_LIMIT = 5_000_000;
 
 /**
  * Readies the layouts: each is read once, when it is first asked for, and becomes functions. What they put out is
- * escaped; an unknown variable or filter is a fault and not an empty place; `raw` is refused, and `markup` puts out
- * branded HTML alone. Work and memory are counted, never time: a machine that sleeps loses no page.
+ * escaped; an unknown variable or filter is a fault and not an empty place; `raw` is refused, `markup` puts out
+ * branded HTML alone, and `fault` refuses what a layout does not know. Work and memory are counted, never time: a machine that sleeps loses no page.
  */
 export function prepareLayouts(layouts: Layouts, workLimit = WORK_LIMIT): RenderLayout {
   const engine = new Liquid({
@@ -44,6 +44,9 @@ export function prepareLayouts(layouts: Layouts, workLimit = WORK_LIMIT): Render
       if (isMarkup(value)) return value.html;
       throw new Error('"markup" puts out only what Baybook made as HTML, not text');
     },
+  });
+  engine.registerFilter('fault', (value: unknown, words: string) => {
+    throw new Error(`${words}: "${value}"`);
   });
   const { renderTemplates, startPage } = compiledRender(engine, workLimit);
   engine.renderer.renderTemplates = renderTemplates;

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { isMarkup } from '../../src/html/markup.ts';
+import { prepareLayouts } from '../../src/pages/layouts/layouts.ts';
+import { readTemplates } from '../../src/site/templates.ts';
+import { glossaryView, guideView, indexView, platformView, referenceView } from './every-field.ts';
+
+const { layouts } = await readTemplates({ paths: [], read: async () => null });
+const render = prepareLayouts(layouts);
+
+function html(layout: string, view: object): string {
+  const rendered = render(layout, view);
+  if (!rendered.ok) throw new Error(rendered.problem);
+  return rendered.html;
+}
+
+/** Every text, number and markup of a view, with its place in it. */
+function leaves(value: unknown, path: string): readonly (readonly [path: string, words: string])[] {
+  if (isMarkup(value)) return [[path, value.html]];
+  if (typeof value === 'string' || typeof value === 'number') return [[path, String(value)]];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([name, field]) =>
+    leaves(field, Array.isArray(value) ? `${path}[]` : `${path}.${name}`),
+  );
+}
+
+/** What a page does not print, and why. */
+const unprinted: readonly (readonly [place: RegExp, reason: string])[] = [
+  [/blocks?\[\]\.type$|(?:intro|opening)\[\]\.type$/, 'chooses the layout of a block'],
+  [/(?:files|sheets|plans)\[\]\.only$/, 'the words beside it tell its builds'],
+  [/sections\[\]\.only$/, 'a heading over steps alone goes with them, and each tells its builds'],
+  [/sheets\.torques\[\]\.(?:id|thread|setting|check)\b/, 'stands with the step, which the log names'],
+  [
+    /sheets\..*\.(?:step|back)\.(?:plans|only|title)$/,
+    'a step is named by its number, and the row tells its builds',
+  ],
+  [/handOver\.(?:limits\[\]\.id|readings\[\]\.check\..*)$/, 'a paper has no links and checks nothing'],
+  [/\.item$/, 'names an item for other parts of the program, a row has an id of its own'],
+];
+
+describe.each([
+  ['guide.liquid', guideView()],
+  ['index.liquid', indexView()],
+  ['platform.liquid', platformView()],
+  ['reference.liquid', referenceView()],
+  ['glossary.liquid', glossaryView()],
+] as const)('%s', (layout, view) => {
+  it('prints every field of its view', () => {
+    const page = html(layout, view);
+    const missing = leaves(view, 'view')
+      .filter(([path, words]) => !page.includes(words) && !unprinted.some(([known]) => known.test(path)))
+      .map(([path]) => path);
+    expect([...new Set(missing)]).toEqual([]);
+  });
+});
+
+it('keeps the anchor of a heading under which nothing stands', () => {
+  const view = guideView();
+  const empty = view.sections.map((section) => ({ ...section, empty: true }));
+  expect(html('guide.liquid', { ...view, sections: empty })).toContain(`<div id="${empty[0]?.id}"></div>`);
+});
+
+it('refuses a kind of block that no layout knows, instead of leaving it out', () => {
+  const view = guideView();
+  const strange = { ...view, opening: [...view.opening, { type: 'sketch', plans: null, only: null }] };
+  expect(render('guide.liquid', strange)).toEqual({
+    ok: false,
+    problem: expect.stringMatching(
+      /no layout is known for this kind of block: "sketch".*block\.liquid, line:\d+/,
+    ),
+  });
+});

@@ -1,0 +1,331 @@
+import { type Markup, markup } from '../../src/html/markup.ts';
+import type {
+  FrameView,
+  LinkView,
+  PictureFile,
+  Shown,
+  StepRef,
+  VaryingView,
+} from '../../src/pages/frame/shared-views.ts';
+import type { GuideView, SectionView } from '../../src/pages/guide/guide-views.ts';
+import type { GatherRow, GatherView } from '../../src/pages/overview/list-views.ts';
+import type { GuideEntry, IndexView, PlatformView } from '../../src/pages/overview/overview-views.ts';
+import type { GlossaryView, ReferenceView, UsedInView } from '../../src/pages/reference/reference-views.ts';
+import type { BlockView, PictureView, ReadingView, SignalBar } from '../../src/pages/steps/block-views.ts';
+import type { StepView, TorqueView } from '../../src/pages/steps/step-views.ts';
+
+/**
+ * Views with something in every field, every text of its own, so that a page can be searched for each. The compiler
+ * asks for a new field or a new kind here, and the test then asks for it on the page.
+ */
+let count = 0;
+
+const next = () => {
+  count += 1;
+  return 1000 + count;
+};
+
+const text = () => `text${next()}`;
+const id = () => `id${next()}`;
+const href = () => `https://h${next()}.example/`;
+const html = (): Markup => markup(`<b>html${next()}</b>`);
+const number = next;
+
+const shown = (): Shown => ({ plans: String(number()), only: text() });
+const varying = (): VaryingView => ({ ...shown(), text: text() });
+const link = (): LinkView => ({ text: text(), href: href() });
+const stepRef = (): StepRef => ({ ...shown(), id: id(), number: number(), title: text() });
+const file = (): PictureFile => ({ src: href(), width: number(), height: number() });
+
+const picture = (detail: PictureView | null): PictureView => ({
+  ...file(),
+  sources: [{ type: 'image/webp', srcset: `${href()} ${number()}w` }],
+  detail,
+});
+
+const bar = (word: SignalBar['word']): SignalBar => ({ word, label: text(), alert: true });
+
+const reading = (): ReadingView => ({
+  ...shown(),
+  id: id(),
+  name: text(),
+  expect: text(),
+  check: { dimension: text(), unit: text(), ranges: text(), otherwise: text() },
+  sides: ['left', 'right'],
+});
+
+type Blocks = { readonly [K in BlockView['type']]: BlockView & { readonly type: K } };
+
+const blocks = (): Blocks => ({
+  // What stands for some builds alone is told within the prose.
+  prose: { type: 'prose', plans: null, only: null, html: html() },
+  message: { type: 'message', ...shown(), ...bar('danger'), hazard: html(), body: html() },
+  note: { type: 'note', ...shown(), title: html(), html: html() },
+  why: { type: 'why', ...shown(), title: html(), html: html() },
+  owner: { type: 'owner', ...shown(), title: html(), html: html() },
+  figure: {
+    type: 'figure',
+    ...shown(),
+    caption: html(),
+    alt: text(),
+    picture: picture(picture(null)),
+    marks: { overlay: html(), sides: text() },
+    key: [{ letter: text(), text: html() }],
+    body: html(),
+    side: text(),
+  },
+  template: {
+    type: 'template',
+    ...shown(),
+    id: id(),
+    title: text(),
+    facts: [text(), text()],
+    datums: [text()],
+    drawings: [{ ...shown(), side: text(), drawing: html() }],
+    cuts: [{ ...shown(), id: id(), marks: text(), name: text(), size: text(), for: text() }],
+    files: [{ ...shown(), href: href(), name: text(), detail: text(), sheets: null }],
+    printCheck: {
+      guide: id(),
+      template: id(),
+      within: text(),
+      rows: [{ measures: text(), causes: [{ cause: text(), mend: text() }] }],
+      correctable: text(),
+      command: text(),
+    },
+  },
+  prove: { type: 'prove', ...shown(), title: html(), html: html(), readings: [reading()] },
+});
+
+const torque = (): TorqueView => ({
+  ...shown(),
+  id: id(),
+  item: text(),
+  torque: text(),
+  thread: text(),
+  setting: { crowfoot: text(), inLine: text(), formula: text(), square: text() },
+  pattern: text(),
+  check: { dimension: text(), unit: text(), ranges: text(), otherwise: text() },
+});
+
+const step = (): StepView => ({
+  ...shown(),
+  id: id(),
+  number: number(),
+  title: html(),
+  facts: [text()],
+  needs: [text()],
+  blocks: Object.values(blocks()),
+  tools: [varying()],
+  wear: [varying()],
+  torques: [torque()],
+  orders: [{ ...shown(), title: text(), drawing: html(), lines: [text()] }],
+  hasLines: true,
+  readings: [reading()],
+  bench: [{ ...varying(), label: text() }],
+  wait: text(),
+  signOff: true,
+  anyOrder: true,
+});
+
+/** A single thing, or a set of sizes, which takes the place of the row's own id and step. */
+const gatherRow = (sizes: GatherRow['sizes'] = []): GatherRow => ({
+  ...shown(),
+  item: id(),
+  id: id(),
+  name: text(),
+  page: href(),
+  detail: text(),
+  amount: [varying()],
+  used: [varying()],
+  first: [stepRef()],
+  sizes,
+});
+
+const gatherSet = (): GatherRow => ({
+  ...gatherRow([{ id: id(), size: text(), page: href(), first: [stepRef()] }]),
+  id: '',
+  page: null,
+  first: [],
+});
+
+const gather = (): GatherView => ({
+  wear: [gatherRow()],
+  tools: [gatherRow(), gatherSet()],
+  supplies: [gatherRow()],
+  kit: [gatherRow()],
+  nones: [text()],
+});
+
+const limit = () => ({ ...shown(), item: id(), id: id(), name: text(), value: text(), governs: true });
+
+const section = (): SectionView => ({
+  ...shown(),
+  id: id(),
+  title: html(),
+  level: 2,
+  empty: false,
+  intro: Object.values(blocks()),
+  gather: gather(),
+  comesOff: [
+    {
+      ...shown(),
+      item: id(),
+      id: id(),
+      name: text(),
+      page: href(),
+      count: text(),
+      detail: text(),
+      first: [stepRef()],
+    },
+  ],
+  limits: [limit()],
+  time: [varying()],
+  steps: [step()],
+});
+
+const frame = (): FrameView => ({
+  title: text(),
+  root: `r${number()}/`,
+  shop: text(),
+  logo: file(),
+  styles: [href()],
+  scripts: [href()],
+  policy: markup(text()),
+  inlined: null,
+});
+
+/** A guide's page. */
+export const guideView = (): GuideView => ({
+  frame: frame(),
+  title: text(),
+  platform: link(),
+  identity: [{ label: text(), value: text() }],
+  opening: Object.values(blocks()),
+  picker: {
+    options: [{ id: id(), name: text(), choices: [{ value: text(), name: text() }] }],
+    plans: [varying()],
+  },
+  cover: {
+    code: { address: text(), drawing: html() },
+    templates: [{ ...shown(), title: text(), sheets: [varying()] }],
+  },
+  glance: [{ label: text(), lines: [varying()], more: [varying()], steps: [stepRef()] }],
+  untimed: [stepRef()],
+  accounted: false,
+  safety: [
+    {
+      ...bar('warning'),
+      entries: [{ ...shown(), hazard: html(), body: html(), steps: [stepRef()], sections: [link()] }],
+    },
+  ],
+  sections: [section()],
+  schedules: [
+    { ...shown(), crews: [{ title: text(), lines: [text()], charts: [html()] }], noGain: [text()] },
+  ],
+  sheets: {
+    torques: [{ ...torque(), step: stepRef() }],
+    bags: [
+      {
+        ...shown(),
+        number: number(),
+        step: stepRef(),
+        contents: [
+          { text: text(), back: stepRef(), end: null },
+          { text: text(), back: null, end: text() },
+        ],
+      },
+    ],
+    counts: [{ ...shown(), name: text(), from: text(), out: number(), back: number(), elsewhere: text() }],
+    signOffs: [{ ...shown(), step: stepRef() }],
+  },
+  handOver: {
+    words: [{ ...shown(), title: html(), html: html() }],
+    limits: [limit()],
+    readings: [reading()],
+    rechecks: [{ ...shown(), name: text(), torque: text() }],
+  },
+  footnotes: html(),
+  table: markup(`"${text()}"`),
+  bay: markup(`"${text()}"`),
+  alone: link(),
+});
+
+const entry = (): GuideEntry => ({
+  link: link(),
+  partNumber: text(),
+  revision: text(),
+  updated: text(),
+  time: text(),
+  people: text(),
+  builds: text(),
+});
+
+/** The first page. */
+export const indexView = (): IndexView => ({
+  frame: frame(),
+  find: {
+    kinds: [{ value: text(), name: text() }],
+    platforms: [{ value: text(), name: text() }],
+  },
+  platforms: [{ link: link(), guides: [entry()] }],
+  lists: [{ title: text(), links: [link()] }],
+});
+
+/** The page of a platform. */
+export const platformView = (): PlatformView => ({
+  frame: frame(),
+  title: text(),
+  options: [{ name: text(), choices: text() }],
+  opening: Object.values(blocks()),
+  openingParts: [{ name: text(), guides: [link()] }],
+  sections: [
+    {
+      id: id(),
+      title: html(),
+      blocks: Object.values(blocks()),
+      parts: [{ name: text(), guides: [link()] }],
+    },
+  ],
+  guides: [entry()],
+});
+
+const use = (): UsedInView => ({
+  guide: link(),
+  platform: text(),
+  items: [text()],
+  places: [{ ...link(), number: number() }],
+});
+
+/** The page of a tool or a kind of fastener. */
+export const referenceView = (): ReferenceView => ({
+  frame: frame(),
+  kicker: text(),
+  title: text(),
+  drawing: html(),
+  lead: text(),
+  facts: [{ label: text(), drawing: html(), text: text(), href: href() }],
+  uses: [use()],
+});
+
+/** The page of all terms. */
+export const glossaryView = (): GlossaryView => ({
+  frame: frame(),
+  groups: [
+    {
+      title: text(),
+      terms: [
+        {
+          id: id(),
+          term: text(),
+          drawing: html(),
+          bar: bar('caution'),
+          meaning: text(),
+          synonyms: text(),
+          standard: text(),
+          related: [link()],
+          uses: [use()],
+        },
+      ],
+    },
+  ],
+});
