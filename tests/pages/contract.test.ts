@@ -4,7 +4,7 @@ import { prepareLayouts } from '../../src/pages/layouts/layouts.ts';
 import { readTemplates } from '../../src/site/templates.ts';
 import { glossaryView, guideView, indexView, platformView, referenceView } from './every-field.ts';
 
-const { layouts } = await readTemplates({ paths: [], read: async () => null });
+const { layouts } = await readTemplates({ paths: [], read: () => null });
 const render = prepareLayouts(layouts);
 
 function html(layout: string, view: object): string {
@@ -28,7 +28,7 @@ const unprinted: readonly (readonly [place: RegExp, reason: string])[] = [
   [/blocks?\[\]\.type$|(?:intro|opening)\[\]\.type$/, 'chooses the layout of a block'],
   [/(?:files|sheets|plans)\[\]\.only$/, 'the words beside it tell its builds'],
   [/sections\[\]\.only$/, 'a heading over steps alone goes with them, and each tells its builds'],
-  [/sheets\.torques\[\]\.(?:id|thread|setting|check)\b/, 'stands with the step, which the log names'],
+  [/sheets\.torques\[\]\.(?:id|thread|coat|setting|check)\b/, 'stands with the step, which the log names'],
   [
     /sheets\..*\.(?:step|back)\.(?:plans|only|title)$/,
     'a step is named by its number, and the row tells its builds',

@@ -1,8 +1,7 @@
 import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
 import { identityWords } from '../../pages/frame/identity.ts';
 import { guideJson } from '../../pages/guide/guide-json.ts';
-import { guidePage } from '../../pages/guide/guide-page.ts';
-import type { GuideView } from '../../pages/guide/guide-views.ts';
+import { type GuidePages, guidePages } from '../../pages/guide/guide-page.ts';
 import { pageFeet } from '../page-feet.ts';
 import type { PublishedGuide } from '../publication.ts';
 
@@ -11,7 +10,8 @@ export const schemaPath = 'schema/guide.schema.json';
 
 /** What stands in a guide's folder besides its pictures and templates. */
 export interface GuideFiles {
-  readonly page: { readonly path: string; readonly view: GuideView };
+  readonly path: string;
+  readonly views: GuidePages;
   readonly files: readonly { readonly path: string; readonly content: string }[];
 }
 
@@ -20,7 +20,8 @@ export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): G
   const folder = guideFolder(guide);
   const json = guideJson(guide, job, page.root + schemaPath);
   return {
-    page: { path: `${folder}index.html`, view: guidePage(guide, job, page) },
+    path: `${folder}index.html`,
+    views: guidePages(guide, job, page),
     files: [
       { path: `${folder}guide.json`, content: `${JSON.stringify(json, null, 1)}\n` },
       { path: `${folder}page-feet.css`, content: pageFeet(guide.title.value, identityWords(guide, job)) },

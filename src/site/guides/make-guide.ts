@@ -78,19 +78,19 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   for (const cut of [...cuts.values()].flatMap((one) => one.files)) add(folder + cut.path, cut.bytes);
   const root = '../../';
   const context: PageContext = { shop, root, shelf: shelfOf(stock, root, cuts) };
-  const { page, files: data } = guideFiles(published, context);
+  const { path, views, files: data } = guideFiles(published, context);
   for (const file of data) add(file.path, file.content);
 
   const alonePath = singleFilePath(published.guide);
   const parts = {
     styles: kit.styles,
     script: kit.scripts.get('guide') ?? '',
-    shelf: shelfOf(stock, '', cuts),
-    read: (path: string) => contents.get(path) ?? '',
+    page: context,
+    read: (file: string) => contents.get(file) ?? '',
   };
-  const size = addPage(alonePath, singleFileView(published, shop, parts));
+  const size = addPage(alonePath, singleFileView(views, published, parts));
   const link = { href: alonePath.slice(folder.length), text: `One file for a phone, ${weightWords(size)}` };
-  addPage(page.path, { ...page.view, alone: link });
+  addPage(path, { ...views.page, alone: link });
   return {
     files: [...files.values()],
     linked: [...linked].flatMap((path) => linkedFile(path, making) ?? []),

@@ -1,11 +1,10 @@
 import { createHash } from 'node:crypto';
 import { compactStyle } from '../../html/compact-style.ts';
 import { markup } from '../../html/markup.ts';
-import type { Figure } from '../../model/block.ts';
-import { guideFolder, type PageContext, type Shelf } from '../../pages/frame/context.ts';
+import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
 import { identityWords } from '../../pages/frame/identity.ts';
 import type { FrameView } from '../../pages/frame/shared-views.ts';
-import { guidePage } from '../../pages/guide/guide-page.ts';
+import type { GuidePages } from '../../pages/guide/guide-page.ts';
 import type { GuideView } from '../../pages/guide/guide-views.ts';
 import type { PictureView } from '../../pages/steps/block-views.ts';
 import { accentStyle } from '../accent.ts';
@@ -22,10 +21,10 @@ const PICTURE_WIDTH = 800;
 export interface SingleFileParts {
   /** The texts of the style sheets, by file name. */
   readonly styles: ReadonlyMap<string, string>;
-  /** The script of guide pages. */
+  /** The script of such a file. */
   readonly script: string;
-  /** The site's shelf, with addresses from the site's root. */
-  readonly shelf: Shelf;
+  /** What its page is made from. */
+  readonly page: PageContext;
   /** Reads a file of the site that is already made. */
   readonly read: (path: string) => string | Uint8Array;
 }
@@ -40,38 +39,23 @@ export function singleFilePath(guide: PublishedGuide['guide']): string {
  * would have to link to (other pages, full-scale sheets) is named and not linked.
  */
 export function singleFileView(
+  { page, alone }: GuidePages,
   { guide, job }: PublishedGuide,
-  shop: PageContext['shop'],
   parts: SingleFileParts,
 ): GuideView {
-  const wanted: (readonly [string, Figure | null])[] = guide.pictures.flatMap(({ path, figure }) =>
-    path === null ? [] : [[path, figure] as const],
-  );
-  if (shop.settings.logo) wanted.push([shop.settings.logo.value, null]);
+  const { shop, shelf } = parts.page;
   const inlined = new Map<string, PictureView>();
-  for (const [path, figure] of wanted) {
-    const picture = parts.shelf.picture(path, figure);
-    if (picture && !inlined.has(keyOf(picture))) inlined.set(keyOf(picture), inline(picture, parts));
-  }
-  const shelf: Shelf = {
-    picture: (path, figure) => {
-      const picture = parts.shelf.picture(path, figure);
-      return picture ? (inlined.get(keyOf(picture)) ?? null) : null;
-    },
-    template: (id) => ({ ...parts.shelf.template(id), files: [], printCheck: null }),
-    link: (href, from) => (/^(?:https?|mailto|tel):/i.test(href) ? parts.shelf.link(href, from) : null),
-    page: () => null,
+  const inlineOnce = (picture: PictureView) => {
+    const key = `${picture.src} ${picture.detail?.src ?? ''}`;
+    const known = inlined.get(key) ?? inline(picture, parts);
+    inlined.set(key, known);
+    return known;
   };
-  const view = guidePage(guide, job, { shop, root: '', shelf });
+  const logo = shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null;
   const feet = pageFeet(guide.title.value, identityWords(guide, job));
-  return {
-    ...view,
-    frame: frame(
-      view.frame,
-      styleText(view.frame.styles, parts.styles, accentStyle(shop.settings.accent), feet),
-      parts.script,
-    ),
-  };
+  const style = styleText(page.frame.styles, parts.styles, accentStyle(shop.settings.accent), feet);
+  const around = { ...page.frame, root: '', logo: logo && inlineOnce(logo) };
+  return alone(frame(around, style, parts.script), inlineOnce);
 }
 
 /** The style sheets of the guide's page in their order, as one text. */
@@ -111,14 +95,9 @@ function hashOf(text: string): string {
   return `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 }
 
-/** One text for each picture with its enlarged part. */
-function keyOf({ src, detail }: PictureView): string {
-  return `${src} ${detail?.src ?? ''}`;
-}
-
 function inline(picture: PictureView, parts: SingleFileParts): PictureView {
   const path = oneSize(picture);
-  const content = parts.read(path);
+  const content = parts.read(path.slice(parts.page.root.length));
   const bytes = typeof content === 'string' ? Buffer.from(content) : Buffer.from(content);
   return {
     ...picture,
