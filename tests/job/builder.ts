@@ -78,6 +78,8 @@ export interface ItemWords {
   readonly drive?: string;
   readonly reuse?: boolean;
   readonly replaces?: string;
+  /** Of a kit item that replaces a fastener. */
+  readonly isFastener?: boolean;
   readonly free?: boolean;
   readonly stack?: string;
   readonly coat?: string;
@@ -148,7 +150,8 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
         kind,
         spare,
         covers,
-        isFastener: [words.drive, words.torque, words.holds].some((value) => value !== undefined),
+        isFastener:
+          words.isFastener ?? [words.drive, words.torque, words.holds].some((value) => value !== undefined),
       } as KitItem;
     case 'connector':
       return { ...common, ...counted, kind, on: refs(words.on) } as Connector;

@@ -23,7 +23,7 @@ const asks: { readonly [V in Verb]?: readonly Judge[] } = {
   loosen: [reachable],
   disconnect: [reachable],
   connect: [reachable, somethingToConnect],
-  apply: [placeFree],
+  apply: [placeFree, somethingToHold],
   clean: [reachableInPlace],
   route: [outOfBox, reachableInPlace],
   cut: [afterTrial],
@@ -73,7 +73,8 @@ function isTakenTwice(move: Move, lot: Lot, { state, last }: Cell, { script }: L
 }
 
 function isThing(lot: Lot): boolean {
-  return lot.item !== null && !isFixing(lot.item);
+  // A supply holds only what the fastener held that it replaces.
+  return lot.item !== null && !isFixing(lot.item) && lot.item.kind !== 'supply';
 }
 
 /** Nothing holds what is lifted. */
@@ -96,7 +97,7 @@ function unplugged(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
 /** Nothing lies over what is worked on. */
 function reachable(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const by of lotsAt(lot.coveredBy, ledger)) {
-    blocked('still-covered', move, lot, by, plansIn(by, set, ledger, isInPlace), ledger);
+    blocked('still-covered', move, lot, by, plansIn(by, set, ledger, fillsPlace), ledger);
   }
 }
 

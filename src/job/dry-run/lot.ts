@@ -79,7 +79,7 @@ function relate(lots: readonly Lot[]): void {
     if (!item) continue;
     const old = 'replaces' in item && item.replaces ? named(one, [item.replaces]) : [];
     const inherited = old.flatMap((other) => (other.item && 'holds' in other.item ? other.item.holds : []));
-    const holds = 'holds' in item ? (item.holds.length > 0 ? item.holds : inherited) : [];
+    const holds = 'holds' in item && item.holds.length > 0 ? item.holds : inherited;
     link(one, named(one, holds), 'holds', 'heldBy');
     link(one, old, 'replaces', 'replacedBy');
     if ('on' in item) link(one, named(one, item.on), 'on', 'plugs');

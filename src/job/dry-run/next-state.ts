@@ -21,7 +21,7 @@ export function slidesUnder({ item }: Lot): boolean {
 /** The states in which a fastener holds its part; one that frees it when loosened need not come out. */
 export function holdingOf(lot: Lot): (state: StateName) => boolean {
   const frees = slidesUnder(lot);
-  return (state) => isInPlace(state) && !(frees && state === 'loosened');
+  return (state) => fillsPlace(state) && !(frees && state === 'loosened');
 }
 
 /** What has left the job for good. */

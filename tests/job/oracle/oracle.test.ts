@@ -1,0 +1,83 @@
+import { expect, it } from 'vitest';
+import { dryRun } from '../../../src/job/dry-run/index.ts';
+import { distinctOutcomes } from '../../../src/job/outcomes.ts';
+import { guide, item } from '../builder.ts';
+import { jobOf } from './jobs.ts';
+import { broken, type Job, type RuleName, rules } from './oracle.ts';
+
+/** Seeds in each run, and in the long one. */
+const seeds = process.env.LONG ? 20_000 : 1_000;
+/** Within so many seeds each rule is the only one that some job breaks. */
+const mostSeeds = 2_000;
+
+/** What the checker says of a job in one build: the kinds of its faults. */
+function told(job: Job, fog: boolean): readonly string[] {
+  const checked = guide({
+    options: { fog: 'Fog lamps' },
+    listed: [{ fog }],
+    items: job.things.map(({ kind, id, ...words }) =>
+      item(kind, id, { ...words, ...asFastener(words.replaces, job) }),
+    ),
+    steps: job.works.map(({ acts, ...step }) => ({
+      ...step,
+      do: acts.map(({ verb, id, fog: narrow }) =>
+        narrow ? { do: `${verb} ${id}`, where: 'fog' } : `${verb} ${id}`,
+      ),
+    })),
+  });
+  return dryRun(checked, distinctOutcomes(checked)).violations.map(({ kind }) => kind);
+}
+
+/** What replaces a fastener is one; a guide that is read from its text knows so. */
+function asFastener(replaces: string | undefined, { things }: Job) {
+  return things.some(({ id, kind }) => id === replaces && kind === 'fastener') ? { isFastener: true } : {};
+}
+
+function agrees(job: Job, fog: boolean): boolean {
+  return told(job, fog).length > 0 === broken(job, fog).size > 0;
+}
+
+/** A job on which both disagree, with every line and thing left out that the disagreement does not need. */
+function smallest(job: Job, fog: boolean): Job {
+  for (const [at, work] of job.works.entries()) {
+    for (const index of work.acts.keys()) {
+      const acts = work.acts.toSpliced(index, 1);
+      const works = acts.length > 0 ? job.works.with(at, { ...work, acts }) : job.works.toSpliced(at, 1);
+      if (!agrees({ ...job, works }, fog)) return smallest({ ...job, works }, fog);
+    }
+  }
+  const named = new Set(job.works.flatMap(({ acts }) => acts.map(({ id }) => id)));
+  for (const [index, { id }] of job.things.entries()) {
+    const things = job.things.toSpliced(index, 1);
+    if (!named.has(id) && !agrees({ ...job, things }, fog)) return smallest({ ...job, things }, fog);
+  }
+  return job;
+}
+
+it(`the checker and a second ledger agree on ${seeds} jobs`, { timeout: 600_000 }, () => {
+  const disagreements: string[] = [];
+  let sound = 0;
+  for (let seed = 1; seed <= seeds && disagreements.length < 5; seed += 1) {
+    const job = jobOf(seed);
+    for (const fog of [true, false]) {
+      if (broken(job, fog).size === 0) sound += 1;
+      if (agrees(job, fog)) continue;
+      const small = smallest(job, fog);
+      const verdicts = `checker: ${told(small, fog)}; oracle: ${[...broken(small, fog)]}`;
+      disagreements.push(`seed ${seed}, fog ${fog}: ${verdicts}\n${JSON.stringify(small)}`);
+    }
+  }
+  expect(disagreements.join('\n\n')).toBe('');
+  // Neither all sound nor all broken, or little would be compared.
+  expect(sound / (2 * seeds)).toBeGreaterThan(0.2);
+  expect(sound / (2 * seeds)).toBeLessThan(0.8);
+});
+
+it('each rule of the ledger is the only one that some job breaks, so that a checker without it is found', () => {
+  const alone = new Set<RuleName>();
+  for (let seed = 1; seed <= mostSeeds; seed += 1) {
+    const [only, ...more] = broken(jobOf(seed), true);
+    if (only && more.length === 0) alone.add(only);
+  }
+  expect(rules.filter((rule) => !alone.has(rule))).toEqual([]);
+});

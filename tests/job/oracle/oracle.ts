@@ -1,0 +1,367 @@
+/**
+ * The ledger a second time, written from the description of the format and not from the checker: a job is played
+ * with one plain state for each piece on each side, for one build. It knows no spans, no plans and no messages, and
+ * only says which rules a job breaks.
+ */
+
+/** A thing of a job; ids are lists separated by spaces where there may be several. */
+export interface Thing {
+  readonly kind: 'part' | 'fastener' | 'kit' | 'connector' | 'condition' | 'supply';
+  readonly id: string;
+  readonly holds?: string;
+  readonly on?: string;
+  readonly covers?: string;
+  readonly needs?: string;
+  readonly replaces?: string;
+  readonly side?: 'each' | 'left' | 'right';
+  readonly torque?: string;
+  readonly free?: boolean;
+  readonly reuse?: boolean;
+  readonly temporary?: boolean;
+  readonly stays?: boolean;
+  readonly when?: 'fog';
+}
+
+/** One action: "remove cover", for all builds or for those with fog lamps. */
+export interface Act {
+  readonly verb: string;
+  readonly id: string;
+  readonly fog?: boolean;
+}
+
+/** A step of a job. */
+export interface Work {
+  readonly side?: 'each' | 'left' | 'right';
+  readonly needs?: string;
+  readonly acts: readonly Act[];
+}
+
+/** A whole job. */
+export interface Job {
+  readonly things: readonly Thing[];
+  readonly works: readonly Work[];
+}
+
+/** The rules of the ledger, each by the fault that breaks it. */
+export const rules = [
+  'held',
+  'plugged',
+  'covered',
+  'taken',
+  'holds nothing',
+  'connects nothing',
+  'order',
+  'sides',
+  'needs of a thing',
+  'needs of a step',
+  'one-time put back',
+  'one-time lost',
+  'never lifted',
+  'left off',
+  'left loose',
+  'left in the box',
+  'left apart',
+  'left set',
+  'left on',
+] as const;
+
+/** A rule of the ledger. */
+export type RuleName = (typeof rules)[number];
+
+type Where = '' | 'left' | 'right';
+
+interface Piece {
+  readonly thing: Thing;
+  readonly where: Where;
+  state: string;
+  loosenedFirst: boolean;
+  hung: boolean;
+}
+
+const list = (ids: string | undefined): readonly string[] => (ids ?? '').split(' ').filter((id) => id !== '');
+const inPlace = (state: string) => ['in', 'tight', 'loose', 'started', 'on'].includes(state);
+const beside = (a: Piece, b: Piece) => a.where === '' || b.where === '' || a.where === b.where;
+
+/** The rules that a job breaks in a build with fog lamps, or in one without. */
+export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
+  const faults = new Set<RuleName>();
+  const things = new Map(job.things.filter((one) => fog || one.when !== 'fog').map((one) => [one.id, one]));
+  const pieces = [...things.values()].flatMap(piecesOf);
+
+  /** The supply that the left pass of a step took off as a whole. */
+  let wholeOff: string | null = null;
+
+  const named = (ids: string | undefined, near: Piece) =>
+    pieces.filter((one) => list(ids).includes(one.thing.id) && beside(one, near));
+  const old = (piece: Piece) => named(piece.thing.replaces, piece);
+  const newer = (piece: Piece) =>
+    pieces.filter((one) => list(one.thing.replaces).includes(piece.thing.id) && beside(one, piece));
+  /** Everything that says of a piece, or of what it replaces, that it holds it, sits on it or covers it. */
+  const about = (piece: Piece, name: 'holds' | 'on' | 'covers') =>
+    pieces.filter(
+      (one) =>
+        one !== piece &&
+        [piece, ...old(piece)].some(
+          (under) => beside(one, under) && beside(one, piece) && relation(one, name).includes(under.thing.id),
+        ),
+    );
+  function relation(piece: Piece, name: 'holds' | 'on' | 'covers'): readonly string[] {
+    const own = list(piece.thing[name]);
+    const isFresh = name === 'covers' || (name === 'holds' && own.length === 0);
+    return isFresh ? [...own, ...old(piece).flatMap((one) => list(one.thing[name]))] : own;
+  }
+  const isFixing = ({ thing }: Piece) =>
+    thing.kind === 'fastener' ||
+    (thing.kind === 'supply' && thing.replaces !== undefined) ||
+    (thing.kind === 'kit' &&
+      (thing.torque !== undefined ||
+        list(thing.holds).length > 0 ||
+        things.get(thing.replaces ?? '')?.kind === 'fastener'));
+  const stands = (piece: Piece) => inPlace(piece.state) || newer(piece).some(({ state }) => inPlace(state));
+  const met = (ids: string | undefined) =>
+    list(ids).every((id) => pieces.some((one) => one.thing.id === id && one.state === 'yes'));
+
+  const free = (piece: Piece) => {
+    const holds = (one: Piece) => inPlace(one.state) && !(one.thing.free && one.state === 'loose');
+    if (!isFixing(piece) && about(piece, 'holds').some(holds)) faults.add('held');
+  };
+  const unplugged = (piece: Piece) => {
+    if (about(piece, 'on').some(({ state }) => state === 'mated')) faults.add('plugged');
+  };
+  const open = (piece: Piece) => {
+    if (about(piece, 'covers').some(({ state }) => inPlace(state))) faults.add('covered');
+  };
+  const vacant = (piece: Piece) => {
+    if ([...old(piece), ...newer(piece)].some(({ state }) => inPlace(state))) faults.add('taken');
+  };
+  const under = (piece: Piece, after: string) => {
+    if (!isFixing(piece) || (piece.thing.free && after !== 'tight')) return;
+    const parts = pieces.filter(
+      (one) => relation(piece, 'holds').includes(one.thing.id) && beside(one, piece),
+    );
+    if (!parts.every(stands)) faults.add('holds nothing');
+  };
+
+  function lapse(): void {
+    for (let again = true; again; ) {
+      again = false;
+      for (const piece of pieces) {
+        if (piece.thing.kind !== 'condition' || piece.state !== 'yes' || met(piece.thing.needs)) continue;
+        piece.state = 'lapsed';
+        again = true;
+      }
+    }
+  }
+
+  function act({ verb, id }: Act, piece: Piece, later: readonly Act[]): void {
+    const { thing, state } = piece;
+    const from = (...states: readonly string[]) => {
+      if (states.includes(state)) return true;
+      faults.add('order');
+      return false;
+    };
+    const inserted = isFixing(piece) ? (thing.torque || piece.loosenedFirst ? 'started' : 'tight') : 'in';
+    const become = (next: string) => {
+      piece.state = next;
+    };
+    if (verb !== 'clear' && !met(thing.needs)) faults.add('needs of a thing');
+    const isOldOneTime = thing.kind === 'fastener' && thing.reuse === false && state === 'off';
+    switch (verb) {
+      case 'remove':
+        if (from('in', 'tight', 'loose', 'started')) {
+          free(piece);
+          unplugged(piece);
+          open(piece);
+          piece.loosenedFirst = state === 'loose';
+        }
+        become('off');
+        piece.hung = false;
+        if (thing.kind === 'fastener') {
+          for (const part of pieces.filter(
+            (one) => relation(piece, 'holds').includes(one.thing.id) && beside(one, piece),
+          )) {
+            const held = about(part, 'holds').some(
+              (one) => inPlace(one.state) && !(one.thing.free && one.state === 'loose'),
+            );
+            if (!held && part.state === 'in') part.hung = true;
+          }
+        }
+        return;
+      case 'refit':
+      case 'fit':
+      case 'start':
+        if (from(...(verb === 'refit' ? ['off'] : ['off', 'box']))) {
+          if (isOldOneTime && verb !== 'fit') faults.add('one-time put back');
+          vacant(piece);
+          open(piece);
+          under(piece, verb === 'start' ? 'started' : inserted);
+          const hung = pieces.some(
+            (one) => one.hung && list(thing.holds).includes(one.thing.id) && beside(one, piece),
+          );
+          if (verb === 'refit' && hung) faults.add('never lifted');
+        }
+        become(verb === 'start' ? 'started' : inserted);
+        return;
+      case 'tighten':
+        if (from('started', 'loose')) {
+          open(piece);
+          under(piece, 'tight');
+        }
+        become('tight');
+        return;
+      case 'loosen':
+        if (from('tight')) open(piece);
+        become('loose');
+        return;
+      case 'disconnect':
+        if (from('mated')) open(piece);
+        become('apart');
+        return;
+      case 'connect':
+        if (from('apart')) {
+          open(piece);
+          const seats = pieces.filter((one) => list(thing.on).includes(one.thing.id) && beside(one, piece));
+          const inHand = (one: Piece) =>
+            ['off', 'box'].includes(one.state) &&
+            later.some((next) => next.id === one.thing.id && ['refit', 'fit'].includes(next.verb));
+          const isThere = (one: Piece) =>
+            stands(one) || one.state === 'aside' || [one, ...newer(one)].some(inHand);
+          if (!seats.every(isThere)) faults.add('connects nothing');
+        }
+        become('mated');
+        return;
+      case 'move-aside':
+        if (from('in')) {
+          free(piece);
+          open(piece);
+        }
+        piece.hung = false;
+        become('aside');
+        return;
+      case 'move-back':
+        if (from('aside')) {
+          vacant(piece);
+          open(piece);
+        }
+        become('in');
+        return;
+      case 'apply':
+        if (thing.temporary) from('bare');
+        vacant(piece);
+        under(piece, 'on');
+        become('on');
+        return;
+      case 'set':
+        from('no', 'lapsed');
+        become('yes');
+        return;
+      case 'clear':
+        from('yes', 'lapsed');
+        become('no');
+        lapse();
+        return;
+      case 'discard':
+      case 'hand-over':
+        if (from('off', 'box')) unplugged(piece);
+        become('gone');
+        return;
+      default:
+        throw new Error(`the oracle does not know how to ${verb} ${id}`);
+    }
+  }
+
+  function takeOff(id: string, pass: Where): void {
+    const all = pieces.filter(
+      (one) => one.thing.id === id && (pass === '' || one.where === '' || one.where === pass),
+    );
+    const on = all.filter(({ state }) => state === 'on');
+    // What was put on as a whole is off after the first of two passes.
+    const isDone = pass === 'right' && wholeOff === id;
+    if (on.length === 0 && !isDone) faults.add('order');
+    for (const one of on) one.state = 'bare';
+    wholeOff = pass === 'left' && on.some(({ where }) => where === '') ? id : wholeOff;
+  }
+
+  for (const work of job.works) {
+    const passes: readonly Where[] = work.side === 'each' ? ['left', 'right'] : [work.side ?? ''];
+    if (!met(work.needs)) faults.add('needs of a step');
+    wholeOff = null;
+    for (const pass of passes) {
+      const acts = work.acts.filter((one) => fog || !one.fog);
+      for (const [index, one] of acts.entries()) {
+        if (!met(work.needs)) faults.add('needs of a step');
+        const thing = things.get(one.id);
+        if (!thing) continue;
+        const isSupply = thing.kind === 'supply';
+        const isWhole = thing.side === undefined && work.side === 'each' && !isSupply;
+        const isElsewhere =
+          thing.side !== undefined &&
+          thing.side !== 'each' &&
+          work.side !== undefined &&
+          work.side !== thing.side;
+        if (isWhole || isElsewhere) faults.add('sides');
+        if (isWhole && pass === 'right') continue;
+        if (one.verb === 'take-off') takeOff(one.id, pass);
+        else {
+          const reached = pieces.filter(
+            ({ thing: { id }, where }) =>
+              id === one.id &&
+              (thing.temporary ? where === pass : pass === '' || where === '' || where === pass),
+          );
+          for (const piece of reached) act(one, piece, acts.slice(index + 1));
+        }
+      }
+    }
+  }
+
+  for (const piece of pieces) end(piece);
+  return faults;
+
+  function end(piece: Piece): void {
+    const { thing, state } = piece;
+    const replaced = newer(piece).some((one) => inPlace(one.state));
+    if (thing.kind === 'fastener' && thing.reuse === false && state === 'gone' && !replaced)
+      faults.add('one-time lost');
+    switch (thing.kind) {
+      case 'connector': {
+        const seats = pieces.filter((one) => list(thing.on).includes(one.thing.id) && beside(one, piece));
+        const mayHang =
+          list(thing.on).length > 0 &&
+          seats.every((one) => one.state === 'gone' && !newer(one).some(({ state: now }) => inPlace(now)));
+        if (state !== 'mated' && !mayHang) faults.add('left apart');
+        return;
+      }
+      case 'condition':
+        if (state === 'yes' && !thing.stays) faults.add('left set');
+        return;
+      case 'supply':
+        if (state === 'on' && thing.temporary) faults.add('left on');
+        return;
+      default:
+        if (state === 'box') faults.add('left in the box');
+        else if (state === 'loose' || state === 'started') faults.add('left loose');
+        else if (state === 'aside' || (state === 'off' && !(replaced && thing.kind !== 'kit')))
+          faults.add('left off');
+    }
+  }
+
+  function piecesOf(thing: Thing): readonly Piece[] {
+    const sides: readonly Where[] = thing.temporary
+      ? ['', 'left', 'right']
+      : thing.side === 'each'
+        ? ['left', 'right']
+        : [thing.side ?? ''];
+    const isOnKit = list(thing.on).some(
+      (id) => things.get(id)?.kind === 'kit' || job.things.some((one) => one.id === id && one.kind === 'kit'),
+    );
+    const begin = {
+      part: 'in',
+      fastener: 'tight',
+      kit: 'box',
+      connector: isOnKit ? 'apart' : 'mated',
+      condition: 'no',
+      supply: 'bare',
+    }[thing.kind];
+    return sides.map((where) => ({ thing, where, state: begin, loosenedFirst: false, hung: false }));
+  }
+}
