@@ -2,6 +2,7 @@ import { conditionsOf } from '../job/index.ts';
 import type { Guide } from '../model/guide.ts';
 import { actionUnplayed } from './action-unplayed.ts';
 import { actionWrongKind } from './action-wrong-kind.ts';
+import { afterLater } from './after-later.ts';
 import { altMissing } from './alt-missing.ts';
 import { anchorMissing } from './anchor-missing.ts';
 import { buildRules } from './builds/index.ts';
@@ -36,6 +37,7 @@ export { notChecked } from './trade/not-checked.ts';
 const textRules: readonly Rule[] = [
   actionUnplayed,
   actionWrongKind,
+  afterLater,
   contentsDisagree,
   itemUndeclared,
   itemUnused,

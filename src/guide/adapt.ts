@@ -55,6 +55,7 @@ export function adaptStep(step: Step, by: Adaptation): Step {
     id: by.step(step.id),
     title: adaptProse(step.title, by),
     needs: step.needs.map(refWith(by.item)),
+    after: step.after.map(refWith(by.step)),
     when: adaptWhen(step.when, by),
     blocks: step.blocks.map((block) => adaptBlock(block, by)),
   };

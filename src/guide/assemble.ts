@@ -159,6 +159,7 @@ function lostStep(leaf: LeafDirective, scope: Scope): OpenStep {
     people: 1,
     signOff: false,
     anyOrder: false,
+    after: [],
     needs: [],
     when: null,
     blocks: [],

@@ -1,9 +1,11 @@
 import type { Guide } from '../model/guide.ts';
 import type { Plan, PlannedStep } from '../model/job.ts';
 import type { Build } from '../model/when.ts';
+import { base } from '../units/quantity.ts';
 import type { Played } from './dry-run/index.ts';
 import { gatherList } from './gather.ts';
 import { messagesOf } from './messages.ts';
+import { freedomOf, precedenceOf, withoutDetours } from './precedence.ts';
 import { schedulesOf } from './schedule/index.ts';
 import { stepTime, timeTotals } from './time.ts';
 import { isDone, usesOfStep } from './uses.ts';
@@ -27,7 +29,9 @@ export function planFor(guide: Guide, build: Build, benches: Played['benches'], 
   const done = guide.sections.flatMap((section) =>
     section.steps.filter((step) => isDone(step, build)).map((step) => ({ section: section.id, step })),
   );
-  const schedules = schedulesOf(guide, build, done, crew);
+  const precedence = precedenceOf(guide, build, done);
+  const direct = withoutDetours(precedence);
+  const schedules = schedulesOf(guide, build, done, crew, precedence);
   return {
     steps: done.map(({ section, step }, index): PlannedStep => {
       const used = [...new Set(usesOfStep(step, guide, build).map((use) => use.item))];
@@ -39,6 +43,11 @@ export function planFor(guide: Guide, build: Build, benches: Played['benches'], 
         time: stepTime(step),
         wait: step.wait?.value ?? 0,
         people: step.people,
+        after: [...(direct[index] ?? [])].map(([before, wait]) => ({
+          step: done[before]?.step.id ?? '',
+          wait: base<'time'>(wait),
+        })),
+        free: freedomOf(index, done, precedence),
         tools: ofKind('tool'),
         wear: ofKind('wear'),
         bench: benches.get(step.id) ?? untouched,

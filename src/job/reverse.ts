@@ -74,6 +74,10 @@ function derivedStep(step: Step, undone: readonly Undone[], reversal: Reversal):
     titleText: title,
     refitTitle: null,
     wait: null,
+    // What had to come first is undone last.
+    after: reversal.steps.flatMap(({ id, after }) =>
+      after.some(({ value }) => value === step.id) ? [{ value: `refit-${id}`, at: reversal.at }] : [],
+    ),
     // A reading that the strip-down waited for says nothing about the refit; a state of the vehicle does.
     needs: step.needs.filter(
       ({ value }) => reversal.items.get(value)?.kind === 'condition' && !cleared.includes(value),

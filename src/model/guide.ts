@@ -84,7 +84,10 @@ export interface Step {
   /** How many pairs of hands; 1 where nothing is written. */
   readonly people: number;
   readonly signOff: boolean;
+  /** It may change places with others of its section, as far as the ledger and `after` allow. */
   readonly anyOrder: boolean;
+  /** Earlier steps that must be done first, for a reason that the ledger cannot know. */
+  readonly after: readonly Ref[];
   readonly needs: readonly Ref[];
   readonly when: Written<When> | null;
   readonly blocks: readonly Block[];

@@ -1,6 +1,6 @@
 import type { Span } from '../source/span.ts';
 import type { Estimate } from '../units/estimate.ts';
-import type { Quantity } from '../units/quantity.ts';
+import type { Minutes, Quantity } from '../units/quantity.ts';
 import type { SafetyMessage } from './block.ts';
 import type { Side } from './item.ts';
 import type { Schedule } from './schedule.ts';
@@ -66,6 +66,10 @@ export interface PlannedStep {
   /** Minutes nobody works after it. */
   readonly wait: number;
   readonly people: number;
+  /** The steps that must come before it, and how many minutes before; those that others stand for are left out. */
+  readonly after: readonly { readonly step: string; readonly wait: Minutes }[];
+  /** Whether it may change places with the step before it in its section, and with the one after it. */
+  readonly free: { readonly before: boolean; readonly after: boolean };
   /** Tools of its actions and mentions, in the order of first use. */
   readonly tools: readonly string[];
   readonly wear: readonly string[];

@@ -1,6 +1,7 @@
 import { type GuideContext, readGuide } from '../../src/guide/index.ts';
 import { stepsOf } from '../../src/job/index.ts';
 import { distinctOutcomes } from '../../src/job/outcomes.ts';
+import { precedenceOf } from '../../src/job/precedence.ts';
 import { schedulesOf } from '../../src/job/schedule/index.ts';
 import { sourceFile } from '../../src/source/source-file.ts';
 
@@ -28,7 +29,7 @@ const done = guide.sections.flatMap((section) =>
   section.steps.map((step) => ({ section: section.id, step })),
 );
 const [build = {}] = distinctOutcomes(guide).groups[0] ?? [];
-const schedule = () => schedulesOf(guide, build, done, 2);
+const schedule = () => schedulesOf(guide, build, done, 2, precedenceOf(guide, build, done));
 
 const reading = fastest(read);
 const scheduling = fastest(schedule);

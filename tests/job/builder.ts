@@ -244,6 +244,7 @@ export interface StepWords {
   readonly needs?: string;
   readonly when?: string;
   readonly anyOrder?: boolean;
+  readonly after?: string;
   readonly blocks?: readonly Block[];
   readonly do: readonly Line[];
 }
@@ -343,6 +344,7 @@ export function stepOf(words: StepWords, index = 0, places = new Places()): Step
     people: words.people ?? 1,
     signOff: false,
     anyOrder: words.anyOrder ?? false,
+    after: refs(words.after),
     needs: refs(words.needs),
     when: maybeWhen(words.when),
     blocks: [

@@ -3,10 +3,11 @@ import type { HelperCall, Schedule, ScheduledTask } from '../../model/schedule.t
 import type { Build } from '../../model/when.ts';
 import { inSeries, tenthsOfAnHour } from '../../trade/labour.ts';
 import { base, type Minutes } from '../../units/quantity.ts';
+import type { DoneStep, Precedence } from '../precedence.ts';
 import { endOf } from './activity.ts';
 import { chainOf } from './chain.ts';
 import { assignHands } from './hands.ts';
-import { type DoneStep, networkOf, type StepActivity } from './network.ts';
+import { networkOf, type StepActivity } from './network.ts';
 import { solve } from './solve.ts';
 
 /**
@@ -19,9 +20,10 @@ export function schedulesOf(
   build: Build,
   done: readonly DoneStep[],
   crew: number,
+  precedence: Precedence,
 ): readonly Schedule[] {
   if (done.every(({ step }) => step.time === null)) return [];
-  const activities = networkOf(guide, build, done);
+  const activities = networkOf(guide, build, done, precedence);
   const crews = [...new Set([1, 2, crew])].sort((a, b) => a - b);
   let known: readonly number[] | undefined;
   return crews.map((people) => {

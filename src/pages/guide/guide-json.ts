@@ -121,6 +121,7 @@ function stepJson(step: Step, guide: Guide, job: Job): StepJson {
     people: step.people,
     signOff: step.signOff,
     anyOrder: step.anyOrder,
+    after: step.after.map(({ value }) => value),
     when: step.when ? whenText(step.when.value) : null,
     actions: actionsOf(step).map((placed) => actionJson(placed, step, guide)),
   };
@@ -144,12 +145,13 @@ function planJson({ index, statement, builds, steps, gather, time, schedules }: 
     index,
     statement,
     builds: builds.map((build) => ({ ...build })),
-    steps: steps.map(({ id, number, time: own, wait, people, tools, wear }) => ({
+    steps: steps.map(({ id, number, time: own, wait, people, after, tools, wear }) => ({
       id,
       number,
       time: own,
       wait,
       people,
+      after: after.map((link) => ({ ...link })),
       tools: [...tools],
       wear: [...wear],
     })),

@@ -95,6 +95,7 @@ const step = z.strictObject({
   people: z.number().int(),
   signOff: z.boolean(),
   anyOrder: z.boolean(),
+  after: z.array(z.string()),
   when,
   actions: z.array(action),
 });
@@ -137,6 +138,9 @@ const plan = z
         time: estimate.nullable().describe('For the whole step, both sides'),
         wait: minutes,
         people: z.number().int(),
+        after: z
+          .array(z.strictObject({ step: z.string(), wait: minutes }))
+          .describe('The steps that must come before it, and how long before'),
         tools: z.array(id),
         wear: z.array(id),
       }),

@@ -26,7 +26,8 @@ export interface StepView extends Shown {
   readonly bench: readonly BenchLine[];
   readonly wait: string | null;
   readonly signOff: boolean;
-  readonly anyOrder: boolean;
+  /** Where it may also be done; `null` where the written order binds. */
+  readonly anyOrder: string | null;
 }
 
 /** One line of what the vehicle and the bench are like when a step is done. */

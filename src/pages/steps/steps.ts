@@ -40,8 +40,18 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     bench: benchLines(numbered, context),
     wait: step.wait ? formatMinutes(step.wait.value) : null,
     signOff: step.signOff,
-    anyOrder: step.anyOrder,
+    anyOrder: anyOrderWords(numbered),
   };
+}
+
+/** Said only where it is true in every build that does the step. */
+function anyOrderWords({ step, plans }: NumberedStep): string | null {
+  const own = plans.flatMap(({ steps }) => steps.filter(({ id }) => id === step.id));
+  const before = own.every(({ free }) => free.before);
+  const after = own.every(({ free }) => free.after);
+  if (before && after) return 'This step may be done before or after its neighbours.';
+  if (before) return 'This step may be done before the one above it.';
+  return after ? 'This step may be done after the one below it.' : null;
 }
 
 function sideWords(side: Side | null): string | null {

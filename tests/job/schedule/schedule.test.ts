@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { computeJob } from '../../../src/job/index.ts';
+import { precedenceOf } from '../../../src/job/precedence.ts';
 import { helperWords, schedulesOf, secondTechnicianWords } from '../../../src/job/schedule/index.ts';
 import type { Guide } from '../../../src/model/guide.ts';
 import type { Schedule } from '../../../src/model/schedule.ts';
@@ -19,7 +21,7 @@ function schedules(words: GuideWords, crew = 2): readonly Schedule[] {
   const done = whole.sections.flatMap((section) =>
     section.steps.map((step) => ({ section: section.id, step })),
   );
-  return schedulesOf(whole, {}, done, crew);
+  return schedulesOf(whole, {}, done, crew, precedenceOf(whole, {}, done));
 }
 
 /** "arch L 0–10, arch R 10–20": who does what when, in the order of the starts. */
@@ -102,6 +104,31 @@ describe('the written order', () => {
     expect(told(schedules(words('refit cover'))[1] ?? none)).toBe('off 0–5, a 5–13, b 5–13');
     // The plug sits on the module, which the step before handles.
     expect(told(schedules(words('disconnect plug'))[1] ?? none)).toBe('off 0–5, a 5–13, b 13–21');
+  });
+
+  test('keeps a step of any order behind what it names in after', () => {
+    const words = (after?: string): GuideWords => ({
+      items: [part('cover'), part('module'), tool('pick', { count: 2 })],
+      steps: [
+        { id: 'a', time: always(8), do: ['remove module', 'tool pick'] },
+        {
+          id: 'b',
+          time: always(8),
+          anyOrder: true,
+          ...(after ? { after } : {}),
+          do: ['remove cover', 'tool pick'],
+        },
+      ],
+    });
+    expect(told(schedules(words())[1] ?? none)).toBe('a 0–8, b 0–8');
+    expect(told(schedules(words('a'))[1] ?? none)).toBe('a 0–8, b 8–16');
+    const freeOf = (one: GuideWords) =>
+      computeJob(guide(one)).plans[0]?.steps.map(({ free, after }) => [free, after]);
+    expect(freeOf(words())).toEqual([
+      [{ before: false, after: false }, []],
+      [{ before: true, after: false }, []],
+    ]);
+    expect(freeOf(words('a'))?.[1]).toEqual([{ before: false, after: false }, [{ step: 'a', wait: 0 }]]);
   });
 });
 

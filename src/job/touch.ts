@@ -1,8 +1,8 @@
-import type { Guide, Step } from '../../model/guide.ts';
-import type { Build } from '../../model/when.ts';
-import { featuresOf, findTarget } from '../target.ts';
-import { actionsOf, placedInStep } from '../walk.ts';
-import { allHold } from '../when.ts';
+import type { Guide, Step } from '../model/guide.ts';
+import type { Build } from '../model/when.ts';
+import { featuresOf, findTarget } from './target.ts';
+import { actionsOf, placedInStep } from './walk.ts';
+import { allHold } from './when.ts';
 
 /** What a step has its hands on, by id, as far as it decides what can be done before or after what. */
 export interface Touch {

@@ -1,0 +1,67 @@
+import type { Guide, Step } from '../model/guide.ts';
+import type { Build } from '../model/when.ts';
+import { touches, touchOf } from './touch.ts';
+
+/** A step that a plan carries out. */
+export interface DoneStep {
+  readonly section: string;
+  readonly step: Step;
+}
+
+/** For each step of a plan, the earlier steps that must come first, each with the minutes to wait after it. */
+export type Precedence = readonly ReadonlyMap<number, number>[];
+
+/**
+ * What must come before what in a plan; everything that reorders work asks here. The written order binds, except
+ * that a step marked `any-order` is free within its section as far as the ledger, which sees what steps have their
+ * hands on, and its own `after=` allow. A wait holds up what follows; where its step sets a condition, the wait holds
+ * up only what needs the condition. Two sides of one step are free of each other.
+ */
+export function precedenceOf(guide: Guide, build: Build, done: readonly DoneStep[]): Precedence {
+  const touched = done.map(({ step }) => touchOf(step, guide, build));
+  return done.map(({ section, step }, place) => {
+    const links = new Map<number, number>();
+    for (const [before, earlier] of done.slice(0, place).entries()) {
+      const [one, other] = [touched[before], touched[place]];
+      if (!one || !other) continue;
+      const isMarked = section === earlier.section && (step.anyOrder || earlier.step.anyOrder);
+      const isLinked = step.after.some(({ value }) => value === earlier.step.id);
+      if (isMarked && !isLinked && !touches(one, other, guide)) continue;
+      const wait = earlier.step.wait?.value ?? 0;
+      const carried = one.sets.size > 0;
+      const held = !carried || [...one.sets].some((condition) => other.needs.has(condition));
+      links.set(before, held ? wait : 0);
+    }
+    return links;
+  });
+}
+
+/** Leaves out each link that a step between the two stands for, with as long a wait. */
+export function withoutDetours(links: Precedence): Precedence {
+  return links.map((own) => {
+    // The step just before stands for most of them.
+    const nearestFirst = [...own.keys()].reverse();
+    const isDetour = (before: number, lag: number) =>
+      nearestFirst.some((between) => (links[between]?.get(before) ?? -1) >= lag);
+    return new Map([...own].filter(([before, lag]) => !isDetour(before, lag)));
+  });
+}
+
+/**
+ * Whether a step of a plan that is marked `any-order` may change places with the step before it, and with the one
+ * after it, in its section.
+ */
+export function freedomOf(
+  place: number,
+  done: readonly DoneStep[],
+  links: Precedence,
+): { readonly before: boolean; readonly after: boolean } {
+  const own = done[place];
+  const isFree = (first: number, second: number) =>
+    own?.step.anyOrder === true &&
+    done[first]?.section === done[second]?.section &&
+    links[second] !== undefined &&
+    first >= 0 &&
+    !links[second].has(first);
+  return { before: isFree(place - 1, place), after: isFree(place, place + 1) };
+}
