@@ -131,7 +131,7 @@ const step = (): StepView => ({
   bench: [{ ...varying(), label: text() }],
   wait: text(),
   signOff: true,
-  anyOrder: true,
+  anyOrder: text(),
 });
 
 /** A single thing, or a set of sizes, which takes the place of the row's own id and step. */
