@@ -31,6 +31,11 @@ export const guideSchema = z.strictObject({
   revision: yamlText.optional(),
   updated: date.optional(),
   options: optionsSchema,
+  'meant-for': yamlText.optional(),
+  'not-for': yamlText.optional(),
+  'done-by': yamlText.optional(),
+  'taken-off': yamlText.optional(),
+  changes: yamlText.optional(),
   contents: z.record(z.string(), count).optional(),
 });
 

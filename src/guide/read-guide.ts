@@ -66,6 +66,11 @@ export function readGuide(source: SourceFile, context: GuideContext, report: Rep
     partNumber: written(value['part-number'], front, 'part-number'),
     revision: written(value.revision, front, 'revision'),
     updated: written(value.updated, front, 'updated'),
+    meantFor: written(value['meant-for'], front, 'meant-for'),
+    notFor: written(value['not-for'], front, 'not-for'),
+    doneBy: written(value['done-by'], front, 'done-by'),
+    takenOff: written(value['taken-off'], front, 'taken-off'),
+    changes: written(value.changes, front, 'changes'),
     builds,
     items,
     templates: new Map(

@@ -16,7 +16,7 @@ export interface Fingerprints {
  */
 export function fingerprints(guide: Guide): Fingerprints {
   const { title, platform, partNumber, builds, items, templates, sequences, nones, contents } = guide;
-  const { sections, opening, footnotes } = guide;
+  const { sections, opening, footnotes, meantFor, notFor, doneBy, takenOff } = guide;
   const told = {
     title,
     platform,
@@ -30,8 +30,18 @@ export function fingerprints(guide: Guide): Fingerprints {
     sections,
   };
   return {
+    // Null where nothing is written, which a fingerprint leaves out.
     // A list, so that a guide without any keeps its fingerprint.
-    guide: digest({ ...told, sequences: [...sequences.values()], opening, footnotes }),
+    guide: digest({
+      ...told,
+      meantFor,
+      notFor,
+      doneBy,
+      takenOff,
+      sequences: [...sequences.values()],
+      opening,
+      footnotes,
+    }),
     steps: new Map(stepsOf(guide).map((step) => [step.id, digest(toldBy(step, guide))])),
   };
 }

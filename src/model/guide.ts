@@ -21,6 +21,16 @@ export interface Guide {
   readonly revision: Written<string> | null;
   /** ISO date as written. */
   readonly updated: Written<string> | null;
+  /** What the fitted part is meant for. */
+  readonly meantFor: Written<string> | null;
+  /** What it must not be used for. */
+  readonly notFor: Written<string> | null;
+  /** Who may do the work. */
+  readonly doneBy: Written<string> | null;
+  /** What becomes of what was taken off: returned, recycled, hazardous waste. */
+  readonly takenOff: Written<string> | null;
+  /** What has changed since the last revision. */
+  readonly changes: Written<string> | null;
   readonly builds: BuildSpace;
   /** Every item by id, in the order of declaration. */
   readonly items: ReadonlyMap<string, Item>;

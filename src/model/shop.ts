@@ -24,6 +24,8 @@ export interface ShopSettings {
   readonly accent: string | null;
   /** Where the site is published; printed in the QR code. */
   readonly address: string | null;
+  /** Whom to ask about a job: a name, a telephone number. */
+  readonly contact: string | null;
   readonly units: 'metric' | 'us';
   readonly papers: readonly Paper[];
   /** How many technicians work on a job. */

@@ -27,6 +27,7 @@ const schema = z.strictObject({
     .regex(/^#([0-9a-f]{3}|[0-9a-f]{6})$/i, { error: 'a colour in quotes, as in "#0b6e5f"' })
     .optional(),
   address: z.url({ protocol: /^https?$/, error: 'a web address, as in https://guides.example/' }).optional(),
+  contact: yamlText.optional(),
   units: z.enum(['metric', 'us']).default('metric'),
   papers: z.array(paper).min(1, { error: 'a list of at least one paper' }).default(['a4', 'letter']),
   crew: z
@@ -63,6 +64,7 @@ export function readSettings(
     logo: logo && logoPath !== null && files.has(logoPath) ? { value: logoPath, at: logo.at } : null,
     accent: value.accent?.toLowerCase() ?? null,
     address: value.address ?? null,
+    contact: value.contact ?? null,
     units: value.units,
     papers: [...new Set(value.papers)],
     crew: value.crew,
@@ -78,6 +80,7 @@ export const defaultSettings: ShopSettings = {
   logo: null,
   accent: null,
   address: null,
+  contact: null,
   units: 'metric',
   papers: ['a4', 'letter'],
   crew: 1,

@@ -24,6 +24,17 @@ export function showPlan(plan: number | null, table: PickTable): void {
     if (number) element.textContent = String(number);
   }
   showCodeOf(plan, table);
+  showSheetsOf(plan, table);
+}
+
+const sheets = new CSSStyleSheet();
+
+/** The head of each printed sheet names the build; without one there is a line to write it on. */
+function showSheetsOf(plan: number | null, { statements }: PickTable): void {
+  const statement = plan === null ? '' : (statements[plan] ?? '');
+  const words = statement.replace(/[^A-Za-z0-9 ,]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `);
+  sheets.replaceSync(statement === '' ? '' : `@page { @top-left { content: "Build: ${words}" } }`);
+  if (!document.adoptedStyleSheets.includes(sheets)) document.adoptedStyleSheets.push(sheets);
 }
 
 function standsFor({ dataset }: HTMLElement, plan: number | null): boolean {

@@ -12,12 +12,14 @@ import {
 import { dateWords, identityWords, shortFingerprint } from '../frame/identity.ts';
 import { isBlank, proseMarkup } from '../frame/prose.ts';
 import type { FrameView } from '../frame/shared-views.ts';
+import { aboutRows } from '../overview/about.ts';
 import { comesOffRows } from '../overview/comes-off.ts';
+import { contentsRows } from '../overview/contents.ts';
 import { coverView } from '../overview/cover.ts';
 import { glanceRows } from '../overview/glance.ts';
 import { limitRows } from '../overview/limits.ts';
 import { pickerView, pickTable, tableMarkup } from '../overview/pick-table.ts';
-import { safetyGroups } from '../overview/safety.ts';
+import { safetyGroups, signalKey } from '../overview/safety.ts';
 import { scheduleViews } from '../overview/schedule.ts';
 import { blockViews } from '../steps/blocks.ts';
 import { bayData, bayMarkup } from './bay.ts';
@@ -80,10 +82,13 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
     opening: blockViews(guide.opening, context, null),
     picker: pickerView(context),
     cover: coverView(guide, context),
+    contents: contentsRows(guide, context),
+    about: aboutRows(guide, context),
     glance: glanceRows(context, guide),
     untimed: [...untimed].flatMap((id) => stepRef(context, id) ?? []),
     accounted: job.accounted,
     safety: safetyGroups(guide, context),
+    signalKey: signalKey(context),
     sections: sectionViews(guide, context),
     schedules: scheduleViews(context),
     sheets: sheetsView(context),

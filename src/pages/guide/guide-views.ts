@@ -1,5 +1,7 @@
 import type { Markup } from '../../html/markup.ts';
 import type { FrameView, LinkView, Shown, StepRef, VaryingView } from '../frame/shared-views.ts';
+import type { AboutRow } from '../overview/about.ts';
+import type { ContentsRow } from '../overview/contents.ts';
 import type { CoverView } from '../overview/cover.ts';
 import type { ComesOffRow, GatherView, LimitRow } from '../overview/list-views.ts';
 import type { ScheduleView } from '../overview/schedule.ts';
@@ -18,12 +20,18 @@ export interface GuideView {
   readonly picker: PickerView | null;
   /** Printed alone. */
   readonly cover: CoverView;
+  /** Of a long print; empty for a short one. */
+  readonly contents: readonly ContentsRow[];
+  /** Printed on the cover and, in part, on the owner's sheet. */
+  readonly about: readonly AboutRow[];
   readonly glance: readonly GlanceRow[];
   /** Steps that state no time, so that the figures leave them out. */
   readonly untimed: readonly StepRef[];
   /** False where the guide declares nothing that is counted, so that nothing proves that nothing is left over. */
   readonly accounted: boolean;
   readonly safety: readonly SafetyGroup[];
+  /** What each signal word of the shop's scheme means. */
+  readonly signalKey: readonly SignalKeyRow[];
   readonly sections: readonly SectionView[];
   /** How the time runs; equal schedules of several builds once. Empty where no step states a time. */
   readonly schedules: readonly ScheduleView[];
@@ -62,6 +70,12 @@ export interface GlanceRow {
 /** The messages of one signal word, gathered in front of the job. */
 export interface SafetyGroup extends SignalBar {
   readonly entries: readonly SafetyEntry[];
+}
+
+/** A line of the key of the signal words. */
+export interface SignalKeyRow {
+  readonly word: string;
+  readonly meaning: string;
 }
 
 /** A message in that list, with the places where it stands. */

@@ -6,6 +6,8 @@ export interface PickTable {
   readonly options: readonly string[];
   /** Plan by build: the values of the options in their order, parted by commas ("yes,led"). */
   readonly builds: { readonly [key: string]: number };
+  /** What sets the builds of each plan apart, for the head of a printed sheet. */
+  readonly statements: readonly string[];
   /** The codes of the page and of each plan; empty where the shop has no address. */
   readonly codes: readonly PlanCode[];
 }

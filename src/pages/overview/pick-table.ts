@@ -17,6 +17,7 @@ export function pickTable(context: GuideContext): PickTable {
   return {
     options: job.decidingOptions,
     builds: Object.fromEntries(keyed),
+    statements: job.plans.map(({ statement }) => statement),
     codes: planCodes(context),
   };
 }

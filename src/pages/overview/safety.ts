@@ -1,11 +1,11 @@
 import type { SafetyMessage } from '../../model/block.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { PlacedMessage } from '../../model/job.ts';
-import { signalWords } from '../../trade/signal-words.ts';
+import { signalPanel, signalWords } from '../../trade/signal-words.ts';
 import { type GuideContext, stepRef } from '../frame/context.ts';
 import { shownIn } from '../frame/plans.ts';
 import { proseMarkup } from '../frame/prose.ts';
-import type { SafetyEntry, SafetyGroup } from '../guide/guide-views.ts';
+import type { SafetyEntry, SafetyGroup, SignalKeyRow } from '../guide/guide-views.ts';
 import { signalBar } from '../steps/blocks.ts';
 
 /** The safety messages of the whole job under their words; a message that is repeated stands once. */
@@ -23,6 +23,13 @@ export function safetyGroups(guide: Guide, context: GuideContext): readonly Safe
       { ...signalBar(word, context), entries: own.flatMap(({ places }) => entryOf(places, guide, context)) },
     ];
   });
+}
+
+/** The key of the signal words; a scheme without a word for mere damage leaves it out. */
+export function signalKey({ shop }: GuideContext): readonly SignalKeyRow[] {
+  return signalWords
+    .map((word) => signalPanel(word, shop.settings.signalWords))
+    .flatMap(({ word, meaning }) => (word === '' ? [] : [{ word, meaning }]));
 }
 
 function textKey({ word, hazard, body }: SafetyMessage, context: GuideContext): string {

@@ -24,7 +24,10 @@ export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): G
     views: guidePages(guide, job, page),
     files: [
       { path: `${folder}guide.json`, content: `${JSON.stringify(json, null, 1)}\n` },
-      { path: `${folder}page-feet.css`, content: pageFeet(guide.title.value, identityWords(guide, job)) },
+      {
+        path: `${folder}page-feet.css`,
+        content: pageFeet(guide.title.value, identityWords(guide, job), job.plans.length < 2),
+      },
     ],
   };
 }

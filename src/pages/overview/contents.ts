@@ -1,0 +1,28 @@
+import type { Guide } from '../../model/guide.ts';
+import { type GuideContext, shownStep, stepRef } from '../frame/context.ts';
+import type { Shown, StepRef } from '../frame/shared-views.ts';
+
+/** A section of a print with its steps. */
+export interface ContentsRow {
+  readonly title: string;
+  readonly steps: readonly (Shown & { readonly step: StepRef })[];
+}
+
+/**
+ * More steps than these make a print of over eight sheets: a step takes half a sheet or more, the cover, the lists
+ * and what is filled in take five. Browsers do not tell a page how many sheets it will print on.
+ */
+const SHORT = 6;
+
+/** What stands where in a long print, by the numbers of its steps; empty for a short one. */
+export function contentsRows(guide: Guide, context: GuideContext): readonly ContentsRow[] {
+  if (context.steps.size <= SHORT) return [];
+  return guide.sections.flatMap(({ titleText, steps }) => {
+    const own = steps.flatMap(({ id }) => {
+      const numbered = context.steps.get(id);
+      const step = stepRef(context, id);
+      return numbered && step ? [{ ...shownStep(context, numbered), step }] : [];
+    });
+    return own.length === 0 ? [] : [{ title: titleText, steps: own }];
+  });
+}
