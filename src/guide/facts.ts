@@ -49,11 +49,21 @@ function markdownPicture(
   at: Span,
   resolve: (from: string, written: string) => string | null,
 ): PictureFact {
+  // Markdown makes an address of what the author wrote: "front edge.jpg" comes as "front%20edge.jpg".
+  const name = decoded(src);
   return {
-    path: resolve(at.file, src),
-    src: { value: src, at },
+    path: resolve(at.file, name),
+    src: { value: name, at },
     alt: alt.trim() === '' ? null : { value: alt, at },
     figure: null,
     at,
   };
+}
+
+function decoded(address: string): string {
+  try {
+    return decodeURIComponent(address);
+  } catch {
+    return address;
+  }
 }

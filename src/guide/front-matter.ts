@@ -31,6 +31,7 @@ export const guideSchema = z.strictObject({
   revision: yamlText.optional(),
   updated: date.optional(),
   options: optionsSchema,
+  when: yamlText.optional(),
   'meant-for': yamlText.optional(),
   'not-for': yamlText.optional(),
   'done-by': yamlText.optional(),

@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
+import { nearest } from '../diagnostics/suggest.ts';
 import { parseWhen } from '../directives/when.ts';
 import { capitalised } from '../job/noun.ts';
+import { optionsIn } from '../job/when.ts';
 import type { Build, BuildSpace, Option, When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
 import { type YamlPlaces, yamlText, yamlYesNo } from '../syntax/read-yaml.ts';
@@ -69,6 +71,42 @@ export function readImpossible(
     report(finding(conditionUnreadable, reading.at ?? at, reading.message));
     return [];
   });
+}
+
+/**
+ * The builds that a guide is for, from its `when:`: every other is impossible for it. An option that neither the
+ * platform nor the guide has is told here.
+ */
+export function limitBuilds(
+  space: BuildSpace,
+  written: string | undefined,
+  places: YamlPlaces,
+  report: Report,
+): BuildSpace {
+  if (written === undefined) return space;
+  const at = inside(places.valueAt(['when']), written);
+  const reading = parseWhen(written, at);
+  if (!reading.ok) {
+    report(finding(conditionUnreadable, reading.at ?? at, reading.message));
+    return space;
+  }
+  const known = space.options.map(({ id }) => id);
+  const unknown = [...optionsIn(reading.value)].find((option) => !known.includes(option));
+  if (unknown !== undefined) {
+    const likely = nearest(unknown, known)[0];
+    const message = `"${unknown}" is no option of the platform or of this guide`;
+    report(
+      finding(
+        conditionUnreadable,
+        at,
+        message,
+        likely ? { suggestion: { at, text: written.replace(unknown, likely) } } : {},
+      ),
+    );
+    return space;
+  }
+  const others: When = { kind: 'not', of: reading.value, at };
+  return { ...space, impossible: [...space.impossible, { value: others, at }] };
 }
 
 /** The place of a YAML text without the quotes around it. */

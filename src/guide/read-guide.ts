@@ -15,7 +15,7 @@ import { finishTemplate } from './finish-template.ts';
 import { guideSchema, readFrontMatter, written } from './front-matter.ts';
 import { withLeftOut } from './left-out.ts';
 import { directiveNames } from './names.ts';
-import { joinBuilds, readOptions } from './options.ts';
+import { joinBuilds, limitBuilds, readOptions } from './options.ts';
 import { placeProcedures } from './place-procedures.ts';
 import { stepHomeless } from './rules/step-homeless.ts';
 import { scopeOf } from './scope.ts';
@@ -33,7 +33,8 @@ export function readGuide(source: SourceFile, context: GuideContext, report: Rep
   const { value } = front;
   const platformRef = { value: value.platform, at: front.valueAt(['platform']) };
   const platform = context.platforms.get(value.platform);
-  const builds = joinBuilds(platform?.builds, readOptions(value.options, front), report);
+  const joined = joinBuilds(platform?.builds, readOptions(value.options, front), report);
+  const builds = platform ? limitBuilds(joined, value.when, front, report) : joined;
 
   const assembled = assemble(document, scopeOf(source.path, context, platform, [], report));
   reportHomeless(assembled, report);

@@ -124,8 +124,8 @@ export type Violation = Shown &
         readonly state: StateName;
       }
     | {
-        /** More, or far less, of a supply is used than is declared; amounts in the base unit. */
-        readonly kind: 'supply-overused' | 'supply-underused';
+        /** More of a supply is used than is declared; amounts in the base unit. */
+        readonly kind: 'supply-overused';
         readonly item: string;
         readonly used: number;
         readonly declared: number;

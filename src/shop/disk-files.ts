@@ -15,7 +15,7 @@ const ignoredFolders = new Set(['node_modules']);
  */
 export function diskFiles(root: string, hashes: FileHashes | null = null): WorkspaceFiles {
   const read = (path: string) => {
-    const full = inside(root, path);
+    const full = inside(root, onDisk(root, path));
     try {
       return full === null ? null : readFileSync(full);
     } catch {
@@ -31,11 +31,17 @@ export function diskFiles(root: string, hashes: FileHashes | null = null): Works
     },
     read,
     hash: (path) => {
-      if (hashes) return inside(root, path) === null ? null : hashes.of(path);
+      const real = onDisk(root, path);
+      if (hashes) return inside(root, real) === null ? null : hashes.of(real);
       const bytes = read(path);
       return bytes && sha256(bytes);
     },
   };
+}
+
+/** Some systems keep "ü" as "u" and a mark; here every name is composed, and looked for decomposed where it must be. */
+function onDisk(root: string, path: string): string {
+  return inside(root, path) === null ? path.normalize('NFD') : path;
 }
 
 async function listFolder(root: string, folder: string, files: Map<string, number>, links: string[]) {
@@ -46,7 +52,7 @@ async function listFolder(root: string, folder: string, files: Map<string, numbe
     const path = folder === '' ? entry.name : `${folder}/${entry.name}`;
     if (entry.isSymbolicLink()) links.push(path);
     else if (entry.isDirectory()) await listFolder(root, path, files, links);
-    else if (entry.isFile()) files.set(path, (await lstat(join(root, path))).size);
+    else if (entry.isFile()) files.set(path.normalize('NFC'), (await lstat(join(root, path))).size);
   }
 }
 

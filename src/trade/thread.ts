@@ -39,6 +39,8 @@ const metricPitches: { readonly [size: string]: readonly number[] } = {
   M24: [3, 2, 1.5, 1],
   M27: [3, 2, 1.5],
   M30: [3.5, 3, 2, 1.5],
+  M33: [3.5, 3, 2, 1.5],
+  M36: [4, 3, 2, 1.5],
 };
 
 /** Threads to the inch by nominal size, coarse (UNC) then fine (UNF): ASME B1.1. */
@@ -58,7 +60,10 @@ const unifiedPitches: { readonly [size: string]: readonly number[] } = {
   '5/8': [11, 18],
   '3/4': [10, 16],
   '7/8': [9, 14],
-  '1': [8, 12],
+  // 1-14 is UNS, which sockets and hubs have all the same.
+  '1': [8, 12, 14],
+  '1-1/8': [7, 12],
+  '1-1/4': [7, 12],
 };
 
 const expects = 'write, for example, "M8x1.25" or "1/4-20"';
@@ -70,8 +75,8 @@ export function parseThread(text: string): ParsedThread {
   if (comma) return comma;
   const metric = /^M ?(\d+(?:\.\d+)?)(?:[x-](\d+(?:\.\d+)?|\.\d+))?$/i.exec(plain);
   if (metric?.[1]) return metricThread(Number(metric[1]), metric[2]);
-  const unified = /^(#?\d+|\d+\/\d+)(?: ?in|")? ?- ?(\d+)(?: ?UN[CF])?$/i.exec(plain);
-  if (unified?.[1] && unified[2]) return unifiedThread(unified[1], Number(unified[2]));
+  const unified = /^(#?\d+|\d+\/\d+|\d+[- ]\d+\/\d+)(?: ?in|")? ?- ?(\d+)(?: ?UN[CF])?$/i.exec(plain);
+  if (unified?.[1] && unified[2]) return unifiedThread(unified[1].replace(' ', '-'), Number(unified[2]));
   if (plain === '') return tradeProblem(`the thread is empty; ${expects}`);
   return tradeProblem(`"${plain}" is not a thread that Baybook knows; ${expects}`);
 }
@@ -114,8 +119,8 @@ function unifiedThread(typed: string, perInch: number): ParsedThread {
 /** Nominal diameter of an inch size in mm; a numbered screw is 0.060 in and 0.013 in for each number (ASME B1.1). */
 function inchDiameter(size: string): number {
   if (size.startsWith('#')) return 25.4 * (0.06 + 0.013 * Number(size.slice(1)));
-  const [top, bottom] = size.split('/');
-  return (25.4 * Number(top)) / Number(bottom ?? 1);
+  const [, whole, top, bottom] = /^(?:(\d+)-)?(\d+)(?:\/(\d+))?$/.exec(size) ?? [];
+  return 25.4 * (Number(whole ?? 0) + Number(top) / Number(bottom ?? 1));
 }
 
 /**

@@ -21,6 +21,17 @@ const columns = ['M3', 'M4', 'M5', 'M6', 'M8', 'M10', 'M12', 'M14', 'M16', 'M20'
 /** Inch sizes in the order of the columns below. */
 const inchColumns = ['#6', '#8', '#10', '1/4', '5/16', '3/8', '7/16', '1/2', '9/16', '5/8', '3/4'];
 
+/**
+ * Hexagons in mm that vehicles have and that none of the standards below gives: wheel nuts and bolts, and the bolts
+ * of seat-belt anchors (common practice, no source). They are accepted, and no standard is named for them.
+ */
+const customary: { readonly [size: string]: readonly number[] } = {
+  M12: [17, 19, 21],
+  M14: [17, 19, 21, 22],
+  '7/16': [17, 19.05],
+  '1/2': [19, 20.6375, 21],
+};
+
 type Row = readonly [name: string, makes: string, also: string, widths: string];
 
 /*
@@ -107,6 +118,8 @@ export function widthStandardNamed(name: string): WidthStandard | undefined {
 export function widthClash(drive: FlatsDrive, thread: Thread, named?: WidthStandard): string | undefined {
   const kind = drive.kind === 'twelve-point' ? 'hexagon' : drive.kind;
   if (named && named.kind !== kind) return `${named.name} makes ${nouns[named.kind]}, not ${nouns[kind]}`;
+  const usual = named || kind !== 'hexagon' ? undefined : customary[thread.size];
+  if (usual?.some((across) => Math.abs(across - drive.across) < 0.01)) return undefined;
   const byWidth = new Map<Millimetres, string[]>();
   for (const one of named ? [named] : widthStandards) {
     const across = one.kind === kind ? one.widths.get(thread.size) : undefined;

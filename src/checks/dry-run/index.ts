@@ -36,7 +36,6 @@ import { spareExceedsCount } from './spare-exceeds-count.ts';
 import { stackOpen } from './stack-open.ts';
 import { supplyNeverApplied } from './supply-never-applied.ts';
 import { supplyOverused } from './supply-overused.ts';
-import { supplyUnderused } from './supply-underused.ts';
 import { supplyUnitDiffers } from './supply-unit-differs.ts';
 import { temporaryLeftOn } from './temporary-left-on.ts';
 import { tightenedBeforeStarted } from './tightened-before-started.ts';
@@ -81,7 +80,6 @@ export const dryRunRules: readonly Rule[] = [
   stackOpen,
   supplyNeverApplied,
   supplyOverused,
-  supplyUnderused,
   supplyUnitDiffers,
   temporaryLeftOn,
   tightenedBeforeStarted,

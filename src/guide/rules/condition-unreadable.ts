@@ -4,8 +4,8 @@ export const conditionUnreadable: RuleCard = {
   code: 'condition-unreadable',
   severity: 'error',
   costs: 'condition',
-  title: 'A combination that does not exist cannot be read',
-  why: 'What a platform rules out is left out of every check. A combination that cannot be read would be checked for nothing, or not at all.',
+  title: 'A combination of options in the front matter cannot be read',
+  why: 'What a platform rules out, or the `when` of a guide leaves to others, is left out of every check. A combination that cannot be read would be checked for nothing, or not at all.',
   bad: {
     'platforms/example-van.md': `---
 title: Example van

@@ -90,10 +90,7 @@ function judgeCut(lot: Lot, ledger: Ledger): void {
   tell(ledger, lot, { kind: 'never-made', item: lot.id, ...place }, here & ~made);
 }
 
-/** Less than this share of what is declared is used: an application has been forgotten, or too much is fetched. */
-const LEAST_USED = 0.6;
-
-/** No supply runs out, and the gather list does not ask for far more than the steps use. */
+/** No supply runs out, and none that is declared goes unused; what is left of a roll or a tube is no fault. */
 function judgeSupply(lot: Lot, ledger: Ledger): void {
   const { item } = lot;
   const uses = ledger.used[lot.index] ?? [];
@@ -117,10 +114,9 @@ function judgeSupply(lot: Lot, ledger: Ledger): void {
   for (const used of new Set(sums)) {
     // Sums of decimals are off by less than a billionth.
     const over = used > declared * (1 + 1e-9);
-    if (used === 0 || (!over && (item.temporary || used >= declared * LEAST_USED))) continue;
+    if (!over) continue;
     const set = plansWhere(count, (plan) => sums[plan] === used);
     const from = uses.filter((use) => (use.set & set) !== noPlan).map((use) => use.at);
-    const kind = over ? 'supply-overused' : 'supply-underused';
-    tellEnd(lot, { kind, item: item.id, used, declared, from }, last, set, ledger);
+    tellEnd(lot, { kind: 'supply-overused', item: item.id, used, declared, from }, last, set, ledger);
   }
 }

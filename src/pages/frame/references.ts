@@ -64,7 +64,7 @@ export function pathFrom(file: string, address: string): string | null {
     if (part === '..' && parts.pop() === undefined) return null;
     if (part !== '..' && part !== '.' && part !== '') parts.push(part);
   }
-  return parts.join('/');
+  return parts.join('/').normalize('NFC');
 }
 
 function decoded(address: string): string {

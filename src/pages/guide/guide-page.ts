@@ -1,3 +1,4 @@
+import { whenInWords } from '../../job/build-words.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Job } from '../../model/job.ts';
 import { aloneView, type Inline } from '../frame/alone.ts';
@@ -77,6 +78,7 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
       ['Part', guide.partNumber?.value],
       ['Revision', guide.revision?.value],
       ['Date', guide.updated ? dateWords(guide.updated.value) : undefined],
+      ['For', buildsFor(guide)],
       ['Fingerprint', shortFingerprint(job.fingerprint)],
     ].flatMap(([label, value]) => (label && value ? [{ label, value }] : [])),
     opening: blockViews(guide.opening, context, null),
@@ -98,6 +100,12 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
     bay: bayMarkup(bayData(guide, job, context)),
     alone: null,
   };
+}
+
+/** The builds that the guide itself is limited to; undefined where it is for all that the platform has. */
+function buildsFor({ builds, file }: Guide): string | undefined {
+  const own = builds.impossible.find(({ at }) => at.file === file);
+  return own?.value.kind === 'not' ? whenInWords(own.value.of, builds.options) : undefined;
 }
 
 /** Everything that the parts of a guide's page look up. */
