@@ -13,24 +13,33 @@ export interface ClearanceHoles {
 
 type Three = readonly [fine: number, medium: number, coarse: number];
 
-/** ISO 273: fine, medium, coarse series, in mm. */
+/** ISO 273: fine, medium, coarse series, in mm; M7 and from M18 up from memory. */
 const iso273: { readonly [size: string]: Three } = {
   M3: [3.2, 3.4, 3.6],
   M4: [4.3, 4.5, 4.8],
   M5: [5.3, 5.5, 5.8],
   M6: [6.4, 6.6, 7],
+  M7: [7.4, 7.6, 8],
   M8: [8.4, 9, 10],
   M10: [10.5, 11, 12],
   M12: [13, 13.5, 14.5],
   M14: [15, 15.5, 16.5],
   M16: [17, 17.5, 18.5],
+  M18: [19, 20, 21],
+  M20: [21, 22, 24],
+  M22: [23, 24, 26],
+  M24: [25, 26, 28],
 };
 
-/** ASME B18.2.8: close, normal, loose fit, in 64ths of an inch. */
+/** ASME B18.2.8: close, normal, loose fit, in 64ths of an inch; from 7/16 up from memory. */
 const asmeB1828: { readonly [size: string]: Three } = {
   '1/4': [17, 18, 19],
   '5/16': [21, 22, 23],
   '3/8': [25, 26, 27],
+  '7/16': [29, 30, 31],
+  '1/2': [34, 36, 39],
+  '5/8': [42, 44, 47],
+  '3/4': [50, 52, 58],
 };
 
 /** The clearance holes for a thread; undefined for sizes that the tables here do not hold. */

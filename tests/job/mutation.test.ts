@@ -93,7 +93,9 @@ function reasonFor({ change }: Mutant, guide: Guide): string | null {
       if (idle && !needed) return `a :${verb} on which nothing waits`;
       const supply = guide.items.get(target.value);
       const rest = supply?.kind === 'supply' && !supply.temporary && change.kind === 'drop';
-      const uses = stepsOf(guide).flatMap(actionsOf).filter(({ node }) => node.target.value === target.value);
+      const uses = stepsOf(guide)
+        .flatMap(actionsOf)
+        .filter(({ node }) => node.target.value === target.value);
       return rest && uses.length > 1 ? 'one of several uses of a supply, of which much may be left' : null;
     }
     case 'when': {

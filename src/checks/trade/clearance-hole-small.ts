@@ -17,16 +17,20 @@ const card: RuleCard = {
 export const clearanceHoleSmall: Rule = {
   card,
   run: ({ guide }, report) => {
+    const taps = [...guide.items.values()].some(
+      ({ kind, noun }) => kind === 'tool' && /\btaps?\b/i.test(noun.label),
+    );
     for (const hole of threadedHoles(guide)) {
       const fit = hole.rivetNut ? undefined : judgeClearanceHole(hole.size, hole.thread.value);
-      if (fit?.verdict !== 'too-small' || isTapped(hole)) continue;
-      report(finding(card, hole.feature.at, fit.message, { notes: threadNotes(hole) }));
+      if (fit?.verdict !== 'too-small' || (isTapDrill(hole) && taps)) continue;
+      const tapped = isTapDrill(hole) ? '; to tap it, declare the tap among the tools' : '';
+      report(finding(card, hole.feature.at, `${fit.message}${tapped}`, { notes: threadNotes(hole) }));
     }
   },
 };
 
 /** A drill of the tapping size cuts up to a tenth large (common practice, no source). */
-function isTapped({ size, thread }: ThreadedHole): boolean {
+function isTapDrill({ size, thread }: ThreadedHole): boolean {
   const drill = tapDrill(thread.value);
   return drill !== undefined && Math.abs(size.base - drill) <= 0.1;
 }

@@ -24,9 +24,14 @@ export function threadedHoles({ templates, items }: Guide): readonly ThreadedHol
   return [...templates.values()].flatMap(featuresOf).flatMap((feature) => {
     const item = feature.for === null ? undefined : items.get(feature.for.value);
     if (!item || !isFixing(item) || !item.thread) return [];
-    const rivetNut = isRivetNut(item);
+    const rivetNut = isRivetNut(item) || item.stack.some((ref) => isNamedRivetNut(items.get(ref.value)));
     return [{ feature, item, thread: item.thread, size: sizeOf(feature), rivetNut }];
   });
+}
+
+/** A bolt whose stack ends in a rivet nut goes through the hole that the rivet nut sits in. */
+function isNamedRivetNut(item: Item | undefined): boolean {
+  return item !== undefined && isRivetNut(item);
 }
 
 /** A rivet nut is known by its name, since a kit item has no type. */

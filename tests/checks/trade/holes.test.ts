@@ -33,13 +33,36 @@ describe('a hole for a bolt', () => {
     // ASME B18.2.8: 1/4 in passes 17/64 to 19/64.
     ['1/4-20', '1/4 in', 'clearance-hole-small'],
     ['1/4-20', '17/64 in', undefined],
-    // Tap drills, ISO 2306: a hole of that size is meant to be tapped.
-    ['M8x1.25', '6.8 mm', undefined],
-    ['M6x1', '5 mm', undefined],
+    // Tap drills, ISO 2306: nothing taps them here.
+    ['M8x1.25', '6.8 mm', 'clearance-hole-small'],
+    ['M6x1', '5 mm', 'clearance-hole-small'],
+    // From memory: ASME B18.2.8 begins at 17/32 for 1/2 in, ISO 273 at 21 for M20.
+    ['1/2-13', '12.7 mm', 'clearance-hole-small'],
+    ['1/2-13', '9/16 in', undefined],
+    ['M20x2.5', '5 mm', 'clearance-hole-small'],
     // No table here has it.
-    ['M20x2.5', '5 mm', undefined],
+    ['M30', '5 mm', undefined],
   ])('%s in %s: %s', async (thread, hole, code) => {
     expect(await codesOf(bolted(thread, hole))).toEqual(code === undefined ? [] : [code]);
+  });
+
+  it('of the tap drill is sound where a tap is declared', async () => {
+    const tapped = bolted('M8x1.25', '6.8 mm').replace(
+      '::kit[M8 bolt]',
+      '::tool[M8 tap]{#tap}\n::kit[M8 bolt]',
+    );
+    const used = tapped.replace(':start[bolt]', 'Cut the thread with the :tool[tap]. Then :start[bolt]');
+    expect(await codesOf(used)).toEqual([]);
+  });
+
+  it('into which a rivet nut goes is that of the rivet nut', async () => {
+    const joint = (hole: string) =>
+      bolted('M8x1.25', hole)
+        .replace('grade=8.8', 'grade=8.8 stack=rivet-nut')
+        .replace('::kit[M8 bolt]', '::kit[Rivet nut]{#rivet-nut thread=M8x1.25}\n::kit[M8 bolt]')
+        .replace(':start[bolt]', ':fit[rivet-nut] and :start[bolt]');
+    expect(await codesOf(joint('9 mm'))).toContain('rivet-nut-hole');
+    expect(await codesOf(joint('11 mm'))).not.toContain('rivet-nut-hole');
   });
 
   it('is told with the thread as the second place', async () => {
