@@ -1,5 +1,5 @@
 import type { Face, PaperName } from '../model/cut-template.ts';
-import type { Correction } from '../trade/print-check.ts';
+import { type Correction, correctionStamp } from '../trade/print-check.ts';
 import type { Fonts, Metrics } from './drawing/metrics.ts';
 
 /** What a template is printed for; everything that the geometry does not know. */
@@ -33,6 +33,6 @@ export function identityLines(context: CutContext, side: string | null, face: Fa
       : `Revision ${context.revision} · fingerprint ${context.fingerprint}`,
     'SCALE 1:1 · cut the middle of the wide line',
     // Short enough for the strip of a tile.
-    ...(correction ? [`CORRECTED ×${correction.x.toFixed(4)} across, ×${correction.y.toFixed(4)} up`] : []),
+    ...(correction ? [correctionStamp(correction)] : []),
   ];
 }

@@ -16,7 +16,7 @@ export interface SiteKit {
 }
 
 /** The browser scripts that a site has. */
-const scriptNames = ['guide', 'search', 'offline', 'worker'] as const;
+const scriptNames = ['guide', 'correct-print', 'search', 'offline', 'worker'] as const;
 
 /**
  * Readies the layouts, styles, scripts and fonts, with the shop's own layouts and styles in their places.

@@ -80,6 +80,24 @@ export interface Correction {
   readonly y: number;
 }
 
+/**
+ * The factors along a page of a size: the sheet is measured upright, and a page that lies is turned upright to be
+ * printed.
+ */
+export function correctionOn({ x, y }: Correction, width: number, height: number): Correction {
+  return width > height ? { x: y, y: x } : { x, y };
+}
+
+/** What every corrected sheet says about itself. */
+export function correctionStamp({ x, y }: Correction): string {
+  return `CORRECTED ×${x.toFixed(4)} across, ×${y.toFixed(4)} up`;
+}
+
+/** The name of a corrected file: `notch-a4.pdf` becomes `notch-a4-corrected.pdf`. */
+export function correctedName(name: string): string {
+  return name.replace(/(?:-corrected)?\.pdf$/i, '-corrected.pdf');
+}
+
 export type PrintCheck =
   /** Both sides are true: the sheets may be used. */
   | { readonly kind: 'true' }

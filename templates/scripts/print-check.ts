@@ -1,4 +1,5 @@
 import { checkPrint, correctionCommand, type PrintCheck } from '../../src/trade/print-check.ts';
+import { correctedSheets } from './corrected-sheets.ts';
 import { readMeasured } from './measured.ts';
 
 /** Below this a bare number is inches: no print of a 100 mm square is so small. */
@@ -18,7 +19,7 @@ function start(check: HTMLElement): void {
 
   const judge = (): void => {
     const [x, y] = [readSide(across.value), readSide(up.value)];
-    verdict.replaceChildren(...(x === null || y === null ? [paragraph(unread)] : told(x, y, check.dataset)));
+    verdict.replaceChildren(...(x === null || y === null ? [paragraph(unread)] : told(x, y, check)));
   };
   sides.hidden = false;
   sides.querySelector('button')?.addEventListener('click', judge);
@@ -40,16 +41,17 @@ function readSide(text: string): number | null {
 }
 
 /** What the two sides mean, in the words of a technician. */
-function told(across: number, up: number, names: DOMStringMap): HTMLElement[] {
+function told(across: number, up: number, element: HTMLElement): HTMLElement[] {
   const check = checkPrint(across, up);
+  const { guide = '', template = '' } = element.dataset;
   const verdict = check.kind === 'true' ? 'true to size.' : 'do not use these sheets.';
   return [
     paragraph(`${across} × ${up} mm: ${verdict}`, 'strong'),
-    ...mends(check, correctionCommand(names.guide ?? '', names.template ?? '', across, up)),
+    ...mends(check, correctionCommand(guide, template, across, up), element),
   ];
 }
 
-function mends(check: PrintCheck, command: string): HTMLElement[] {
+function mends(check: PrintCheck, command: string, element: HTMLElement): HTMLElement[] {
   switch (check.kind) {
     case 'true':
       return [paragraph('Both diagonals must measure 141.4 mm too.')];
@@ -60,7 +62,9 @@ function mends(check: PrintCheck, command: string): HTMLElement[] {
       ];
     case 'correct':
       return [
-        paragraph('No setting explains it, so the printer itself is off. This makes sheets for it:'),
+        paragraph('No setting explains it, so the printer itself is off. Sheets made for it come out true:'),
+        ...correctedSheets(element, check.correction),
+        paragraph('Whoever keeps the guides makes the same with:'),
         paragraph(command, 'code'),
       ];
     case 'refused':

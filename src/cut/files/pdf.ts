@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit';
 import { pieceOf, pointAt, type Segment } from '../../geometry/segment.ts';
 import { POINTS_PER_MM } from '../../trade/paper.ts';
-import type { Correction } from '../../trade/print-check.ts';
+import { type Correction, correctionOn, correctionStamp } from '../../trade/print-check.ts';
 import { LINES, type Mark, type Sheet } from '../drawing/drawing.ts';
 import { capitalOf, type Fonts } from '../drawing/metrics.ts';
 
@@ -23,7 +23,14 @@ export async function writePdf(
     autoFirstPage: false,
     compress: false,
     pdfVersion: '1.7',
-    info: { Title: title, Producer: 'Baybook', Creator: 'Baybook', CreationDate: NO_DATE },
+    info: {
+      Title: title,
+      // Read by whoever would correct the same file again.
+      ...(correction && { Subject: correctionStamp(correction) }),
+      Producer: 'Baybook',
+      Creator: 'Baybook',
+      CreationDate: NO_DATE,
+    },
   });
   const chunks: Buffer[] = [];
   const done = new Promise<void>((resolve, reject) => {
@@ -59,7 +66,8 @@ function drawPage(doc: PDFKit.PDFDocument, sheet: Sheet, correction: Correction 
   doc.transform(POINTS_PER_MM, 0, 0, -POINTS_PER_MM, 0, height);
   if (correction) {
     const [x, y] = [sheet.width / 2, sheet.height / 2];
-    doc.transform(correction.x, 0, 0, correction.y, x - x * correction.x, y - y * correction.y);
+    const by = correctionOn(correction, sheet.width, sheet.height);
+    doc.transform(by.x, 0, 0, by.y, x - x * by.x, y - y * by.y);
   }
   for (const mark of sheet.marks) drawMark(doc, mark);
 }

@@ -110,7 +110,7 @@ export const styleSheets = [
 const policy = markup(
   [
     "default-src 'none'",
-    ...['img', 'style', 'script', 'worker', 'manifest'].map((kind) => `${kind}-src 'self'`),
+    ...['img', 'style', 'script', 'worker', 'manifest', 'connect'].map((kind) => `${kind}-src 'self'`),
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; '),
