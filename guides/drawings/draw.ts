@@ -4,6 +4,7 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { crashBar } from './crash-bar.ts';
 import { flushSensors } from './flush-sensors.ts';
 import { lampCradle } from './lamp-cradle.ts';
 import { platforms } from './platforms.ts';
@@ -24,6 +25,7 @@ const folders: readonly (readonly [string, Readonly<Record<string, string>>])[] 
   ['swivel-seat/pictures', swivelSeat],
   ['switch-panel/pictures', switchPanel],
   ['lamp-cradle/pictures', lampCradle],
+  ['crash-bar/pictures', crashBar],
 ];
 
 for (const [folder, drawings] of folders) {

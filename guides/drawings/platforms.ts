@@ -1,4 +1,5 @@
 /** Side views of the two invented vehicles, facing left. */
+import { tansyFerret } from './crash-bar.ts';
 import { box, circle, path, sheet } from './pen.ts';
 
 const wheel = (x: number, y: number, r: number): string =>
@@ -45,4 +46,5 @@ function wicket(): string {
 export const platforms: Readonly<Record<string, string>> = {
   'larkspur-dray': dray(),
   'sorrel-wicket': wicket(),
+  'tansy-ferret': tansyFerret(),
 };

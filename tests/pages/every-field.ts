@@ -216,7 +216,7 @@ export const guideView = (): GuideView => ({
     code: { address: text(), drawing: html() },
     templates: [{ ...shown(), title: text(), sheets: [varying()] }],
   },
-  contents: [{ title: text(), steps: [{ ...shown(), step: stepRef() }] }],
+  contents: [{ title: text(), steps: [stepRef()] }],
   about: [{ label: text(), text: text(), owner: true }],
   signalKey: [{ word: text(), meaning: text() }],
   glance: [{ label: text(), lines: [varying()], more: [varying()], steps: [stepRef()] }],

@@ -1,11 +1,11 @@
 import type { Guide } from '../../model/guide.ts';
-import { type GuideContext, shownStep, stepRef } from '../frame/context.ts';
-import type { Shown, StepRef } from '../frame/shared-views.ts';
+import { type GuideContext, stepRef } from '../frame/context.ts';
+import type { StepRef } from '../frame/shared-views.ts';
 
 /** A section of a print with its steps. */
 export interface ContentsRow {
   readonly title: string;
-  readonly steps: readonly (Shown & { readonly step: StepRef })[];
+  readonly steps: readonly StepRef[];
 }
 
 /**
@@ -18,11 +18,7 @@ const SHORT = 6;
 export function contentsRows(guide: Guide, context: GuideContext): readonly ContentsRow[] {
   if (context.steps.size <= SHORT) return [];
   return guide.sections.flatMap(({ titleText, steps }) => {
-    const own = steps.flatMap(({ id }) => {
-      const numbered = context.steps.get(id);
-      const step = stepRef(context, id);
-      return numbered && step ? [{ ...shownStep(context, numbered), step }] : [];
-    });
+    const own = steps.flatMap(({ id }) => stepRef(context, id) ?? []);
     return own.length === 0 ? [] : [{ title: titleText, steps: own }];
   });
 }
