@@ -25,8 +25,8 @@ function bar(): string {
     path(`M${to + 120} ${y - 7}H${to + 144}M${to + 120} ${y + 7}H${to + 144}`, 'detail') +
     centreLine(96, y, to + 172, y);
   return sheet(
-    path('M382 20L402 380H470L450 20Z', 'part'),
-    joint(112, 178, 348),
+    path('M296 20L396 380H464L364 20Z', 'part'),
+    joint(112, 178, 290),
     joint(292, 178, 366),
     path('M140 20C130 60 140 80 140 112V292C140 330 130 350 120 384H158C168 350 178 330 178 292V112C178 80 168 60 178 20Z', 'part'),
   );
