@@ -11,7 +11,12 @@ function spacers(): string {
     const x = 70 + index * 10;
     return `M${x} 262V${index % 5 === 0 ? 286 : 276}`;
   });
-  return sheet(tube(140, 120), tube(345, 180), box(50, 262, 540, 60, 'back', 3), path(ticks.join(''), 'detail'));
+  return sheet(
+    tube(140, 120),
+    tube(345, 180),
+    box(50, 262, 540, 60, 'back', 3),
+    path(ticks.join(''), 'detail'),
+  );
 }
 
 function bar(): string {
@@ -28,7 +33,10 @@ function bar(): string {
     path('M296 20L396 380H464L364 20Z', 'part'),
     joint(112, 178, 290),
     joint(292, 178, 366),
-    path('M140 20C130 60 140 80 140 112V292C140 330 130 350 120 384H158C168 350 178 330 178 292V112C178 80 168 60 178 20Z', 'part'),
+    path(
+      'M140 20C130 60 140 80 140 112V292C140 330 130 350 120 384H158C168 350 178 330 178 292V112C178 80 168 60 178 20Z',
+      'part',
+    ),
   );
 }
 
