@@ -201,6 +201,8 @@ function legend({ schedule: { crew }, lanes }: Sheet, top: number): Element {
 
 /** The step's number, as a page's script finds it, and its side. */
 function nameOf({ step, number, side }: ScheduledTask): (Element | string)[] {
+  // A proof has no number of its own.
+  if (number === null) return ['proof'];
   const marked = s('tspan', { dataStep: step }, String(number));
   return side === null ? [marked] : [marked, `\u00a0${side === 'left' ? 'L' : 'R'}`];
 }

@@ -65,8 +65,16 @@ function digest(value: unknown): string {
   return createHash('sha256').update(canonical(value)).digest('hex');
 }
 
-/** Where a thing stands and how it came there: not told to anyone. */
-const untold: ReadonlySet<string> = new Set(['at', 'idAt', 'file', 'origins', 'unknown', 'src']);
+/** Where a thing stands, how it came there and what follows from the rest: not told to anyone. */
+const untold: ReadonlySet<string> = new Set([
+  'isFastener',
+  'at',
+  'idAt',
+  'file',
+  'origins',
+  'unknown',
+  'src',
+]);
 
 /** One text for one meaning: keys in order, runs of white space as one space, what is empty left out. */
 function canonical(value: unknown): string {

@@ -6,9 +6,10 @@ import type { Played } from './dry-run/index.ts';
 import { gatherList } from './gather.ts';
 import { messagesOf } from './messages.ts';
 import { freedomOf, precedenceOf, withoutDetours } from './precedence.ts';
+import { workOf } from './proofs.ts';
 import { schedulesOf } from './schedule/index.ts';
 import { stepTime, timeTotals } from './time.ts';
-import { isDone, usesOfStep } from './uses.ts';
+import { usesOfStep } from './uses.ts';
 
 /** What a plan says apart from its builds and the sheets of the dry run. */
 export type PaperPlan = Pick<Plan, 'steps' | 'gather' | 'messages' | 'time' | 'schedules'>;
@@ -26,12 +27,11 @@ const untouched: PlannedStep['bench'] = {
 
 /** The job as it is for one build, and for all that read like it. */
 export function planFor(guide: Guide, build: Build, benches: Played['benches'], crew: number): PaperPlan {
-  const done = guide.sections.flatMap((section) =>
-    section.steps.filter((step) => isDone(step, build)).map((step) => ({ section: section.id, step })),
-  );
+  const work = workOf(guide, build);
+  const done = work.filter(({ isProof }) => !isProof);
   const precedence = precedenceOf(guide, build, done);
   const direct = withoutDetours(precedence);
-  const schedules = schedulesOf(guide, build, done, crew, precedence);
+  const schedules = schedulesOf(guide, build, work, crew, precedenceOf(guide, build, work));
   return {
     steps: done.map(({ section, step }, index): PlannedStep => {
       const used = [...new Set(usesOfStep(step, guide, build).map((use) => use.item))];
@@ -55,7 +55,7 @@ export function planFor(guide: Guide, build: Build, benches: Played['benches'], 
     }),
     gather: gatherList(guide, build, schedules),
     messages: messagesOf(guide, build),
-    time: timeTotals(done),
+    time: timeTotals(work),
     schedules,
   };
 }

@@ -6,6 +6,8 @@ import { touches, touchOf } from './touch.ts';
 export interface DoneStep {
   readonly section: string;
   readonly step: Step;
+  /** Whether it stands for a proof that takes time: it has no number. */
+  readonly isProof?: boolean;
 }
 
 /** For each step of a plan, the earlier steps that must come first, each with the minutes to wait after it. */

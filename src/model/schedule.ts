@@ -24,8 +24,10 @@ export interface Schedule {
 /** A step, or one side of a step that is done on each, as it stands in the schedule. */
 export interface ScheduledTask {
   readonly step: string;
-  /** The step's number in the plan. */
-  readonly number: number;
+  /** What it is called. */
+  readonly title: string;
+  /** The step's number in the plan; `null` for a proof that takes time. */
+  readonly number: number | null;
   /** `null` for a step that is not done on each side by itself. */
   readonly side: 'left' | 'right' | null;
   readonly start: Minutes;

@@ -14,6 +14,7 @@ function task(words: string): ScheduledTask {
   const hands = [...(more.find((word) => word.startsWith('h'))?.slice(1) ?? '1')].map(Number);
   return {
     step: `step-${number}`,
+    title: `Step ${number}`,
     number,
     side: name.endsWith('L') ? 'left' : name.endsWith('R') ? 'right' : null,
     start: base(start),

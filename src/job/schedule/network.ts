@@ -8,8 +8,8 @@ import type { Activity, ToolInUse } from './activity.ts';
 /** A step, or one side of it, with what must come before it. */
 export interface StepActivity extends Activity {
   readonly step: Step;
-  /** The step's number in the plan. */
-  readonly number: number;
+  /** The step's number in the plan; `null` for a proof. */
+  readonly number: number | null;
   readonly side: 'left' | 'right' | null;
 }
 
@@ -26,7 +26,9 @@ export function networkOf(
   const links = withoutDetours(precedence);
   const activities: StepActivity[] = [];
   const first: number[] = [];
-  done.forEach(({ step }, place) => {
+  let steps = 0;
+  done.forEach(({ step, isProof }, place) => {
+    if (!isProof) steps += 1;
     first.push(activities.length);
     const after = [...(links[place] ?? [])].flatMap(([before, lag]) =>
       sidesOf(done[before]?.step).map((_, side) => ({
@@ -39,7 +41,7 @@ export function networkOf(
     for (const side of sidesOf(step)) {
       activities.push({
         step,
-        number: place + 1,
+        number: isProof ? null : steps,
         side,
         duration,
         tools,

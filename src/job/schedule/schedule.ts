@@ -33,6 +33,9 @@ export function schedulesOf(
   });
 }
 
+/** Of what starts together, a proof comes after the steps, which have numbers. */
+const LAST = Number.MAX_SAFE_INTEGER;
+
 function scheduleOf(
   activities: readonly StepActivity[],
   starts: readonly number[],
@@ -45,6 +48,7 @@ function scheduleOf(
     const start = starts[index] ?? 0;
     return {
       step: activity.step.id,
+      title: activity.step.titleText,
       number: activity.number,
       side: activity.side,
       start: minutes(start),
@@ -57,7 +61,7 @@ function scheduleOf(
   });
   return {
     crew,
-    tasks: tasks.sort((a, b) => a.start - b.start || a.number - b.number),
+    tasks: tasks.sort((a, b) => a.start - b.start || (a.number ?? LAST) - (b.number ?? LAST)),
     elapsed: {
       mean: minutes(endOf(activities, starts)),
       spread: inSeries(chain.flatMap((index) => timeOf(activities[index]))).spread,

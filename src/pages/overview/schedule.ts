@@ -63,9 +63,9 @@ function crewView(schedule: Schedule, context: GuideContext): CrewView {
       schedule.helpers.length > 0 ? `${helperWords(schedule)}.` : null,
       schedule.proved ? null : 'A quicker order may exist.',
     ].filter((line) => line !== null),
-    charts: scheduleCharts(numberedForPage(schedule, context), (step) => titleOf(step, context)).map(
-      (chart) => stringify([chart]),
-    ),
+    charts: scheduleCharts(numberedForPage(schedule, context), (step) =>
+      titleOf(step, schedule, context),
+    ).map((chart) => stringify([chart])),
   };
 }
 
@@ -79,11 +79,12 @@ function restWords({ workEnds, elapsed }: Schedule): string | null {
 function numberedForPage(schedule: Schedule, { steps }: GuideContext): Schedule {
   const tasks = schedule.tasks.map((task) => ({
     ...task,
-    number: steps.get(task.step)?.number ?? task.number,
+    number: task.number === null ? null : (steps.get(task.step)?.number ?? task.number),
   }));
   return { ...schedule, tasks };
 }
 
-function titleOf(step: string, { steps }: GuideContext): string {
-  return steps.get(step)?.step.titleText ?? step;
+function titleOf(step: string, { tasks }: Schedule, { steps }: GuideContext): string {
+  const proof = tasks.find((task) => task.step === step)?.title;
+  return steps.get(step)?.step.titleText ?? proof ?? step;
 }
