@@ -1,11 +1,7 @@
 import { nearest } from '../diagnostics/suggest.ts';
-import type { PaperName } from '../model/cut-template.ts';
-import { PAPERS } from '../trade/paper.ts';
+import { type PaperName, paperNames } from '../trade/paper.ts';
 import { type Correction, checkPrint } from '../trade/print-check.ts';
 import { UsageError } from './io.ts';
-
-/** Every paper that templates can be asked for, as `--paper` names it. */
-export const paperNames: readonly PaperName[] = [...typedKeys(PAPERS), 'single'];
 
 /** Reads `--paper a4,letter`: each once, in the order as written. */
 export function readPapers(written: string): readonly PaperName[] {
@@ -49,8 +45,4 @@ export function readMeasured(written: string): Correction {
     case 'correct':
       return check.correction;
   }
-}
-
-function typedKeys<K extends string>(record: Readonly<Record<K, unknown>>): readonly K[] {
-  return Object.keys(record) as K[];
 }

@@ -1,5 +1,5 @@
 import { Command, CommanderError, Option } from 'commander';
-import { paperNames } from './cut-options.ts';
+import { paperNames } from '../trade/paper.ts';
 import { formats } from './formats.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
 import { version } from './version.ts';

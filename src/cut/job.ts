@@ -1,4 +1,5 @@
-import type { Face, PaperName } from '../model/cut-template.ts';
+import type { Face } from '../model/cut-template.ts';
+import type { PaperName } from '../trade/paper.ts';
 import { type Correction, correctionStamp } from '../trade/print-check.ts';
 import type { Fonts, Metrics } from './drawing/metrics.ts';
 

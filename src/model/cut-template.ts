@@ -1,4 +1,5 @@
 import type { Span, Written } from '../source/span.ts';
+import type { PaperName } from '../trade/paper.ts';
 import type { Degrees, Millimetres } from '../units/quantity.ts';
 import type { Ref } from './inline.ts';
 import type { When } from './when.ts';
@@ -168,9 +169,6 @@ export interface CutTemplate {
   readonly variant: TemplateVariant | null;
   readonly at: Span;
 }
-
-/** `single` is one sheet as large as the drawing needs, for a plotter. */
-export type PaperName = 'a4' | 'letter' | 'a3' | 'tabloid' | 'single';
 
 /** One printed sheet of a tiled template. */
 export interface SheetTile {

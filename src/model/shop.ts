@@ -1,4 +1,5 @@
 import type { Span, Written } from '../source/span.ts';
+import type { PaperName } from '../trade/paper.ts';
 import type { Block } from './block.ts';
 import type { LinkFact, PictureFact } from './guide.ts';
 import type { FastenerType, Part, Tool, Wear } from './item.ts';
@@ -27,16 +28,13 @@ export interface ShopSettings {
   /** Whom to ask about a job: a name, a telephone number. */
   readonly contact: string | null;
   readonly units: 'metric' | 'us';
-  readonly papers: readonly Paper[];
+  readonly papers: readonly PaperName[];
   /** How many technicians work on a job. */
   readonly crew: number;
   readonly signalWords: 'ansi' | 'iso';
   readonly plainLanguage: PlainLanguage;
   readonly at: Span;
 }
-
-/** The sheets that templates are drawn for. */
-export type Paper = 'a4' | 'letter' | 'a3' | 'tabloid' | 'single';
 
 /** Which plain-language rules are off, by code. */
 export interface PlainLanguage {

@@ -1,21 +1,20 @@
 import { z } from 'zod';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import type { Paper, ShopSettings } from '../model/shop.ts';
+import type { ShopSettings } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { wholeFile } from '../source/span.ts';
 import { readYaml, yamlText, yamlYesNo } from '../syntax/read-yaml.ts';
+import { paperNames } from '../trade/paper.ts';
 import { resolvePath } from './resolve-path.ts';
 import { logoMissing } from './rules.ts';
 
 export const settingsFile = 'shop.yaml';
 
-const papers = ['a4', 'letter', 'a3', 'tabloid', 'single'] as const satisfies readonly Paper[];
-
 const paper = z
   .string()
   .transform((name) => name.toLowerCase())
-  .pipe(z.enum(papers, { error: `a paper: ${papers.join(', ')}` }));
+  .pipe(z.enum(paperNames, { error: `a paper: ${paperNames.join(', ')}` }));
 
 const crewExpected = 'a whole number from 1 to 9';
 

@@ -25,7 +25,7 @@ export function readMarkdown(source: SourceFile, names: DirectiveNames, report: 
     return refused(source, 'this file is too large to be a guide', report);
   if (levels(source.text) > mostLevels) return refused(source, tooDeep, report);
   if (mostEmphasis(source.text) > mostMarks) return refused(source, tooManyMarks, report);
-  const root = parseMarkdown(parsable(source.text));
+  const root = parseMarkdown(keepingOffsets(source.text));
   if (!isShallow(root)) return refused(source, tooDeep, report);
   const page = pageOf(source, root, names);
   for (const { node } of page.placed) if (node.type === 'heading') takeHeadingId(node, source);
@@ -95,7 +95,7 @@ function refused(source: SourceFile, message: string, report: Report): Reading {
 }
 
 /** The parser skips a byte-order mark without counting it, which would shift every place by one. */
-function parsable(text: string): string {
+function keepingOffsets(text: string): string {
   return text.replace(/^\uFEFF/, '\u200B');
 }
 

@@ -16,6 +16,12 @@ export const PAPERS = {
   tabloid: { title: 'Tabloid', width: 279.4, height: 431.8 },
 } as const satisfies Record<string, Paper>;
 
+/** A paper by its name; `single` is one sheet as large as the template asks for. */
+export type PaperName = keyof typeof PAPERS | 'single';
+
+/** Every paper that templates can be asked for. */
+export const paperNames = [...typedKeys(PAPERS), 'single'] as const satisfies readonly PaperName[];
+
 /** A PDF unit is 1/72 in (ISO 32000-1, 8.3.2.3), and an inch is 25.4 mm. */
 export const POINTS_PER_MM = 72 / 25.4;
 
@@ -31,4 +37,8 @@ export const SAFE_MARGIN = { left: 13, right: 13, top: 13, bottom: 18 } as const
  */
 export function paperTolerance(length: number): number {
   return 0.3 + 0.002 * length;
+}
+
+function typedKeys<K extends string>(record: Readonly<Record<K, unknown>>): readonly K[] {
+  return Object.keys(record) as K[];
 }

@@ -1,8 +1,8 @@
 import { type Bounds, grow, unite } from '../../geometry/point.ts';
 import { line, type Segment, segmentBounds } from '../../geometry/segment.ts';
 import { moveSegment, rotation } from '../../geometry/transform.ts';
-import type { PaperName, SheetPlan, SheetTile } from '../../model/cut-template.ts';
-import { PAPERS, type Paper, SAFE_MARGIN } from '../../trade/paper.ts';
+import type { SheetPlan, SheetTile } from '../../model/cut-template.ts';
+import { PAPERS, type Paper, type PaperName, SAFE_MARGIN } from '../../trade/paper.ts';
 import { dimensionView, LANE_TEXT } from '../drawing/dimensions.ts';
 import type { Mark, Sheet } from '../drawing/drawing.ts';
 import { labelView } from '../drawing/labels.ts';
