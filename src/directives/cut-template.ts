@@ -59,6 +59,7 @@ export const cutTemplate = directive({
       curveRadius: lengthOf(values['curve-radius']),
       join: values.join?.value ?? 'round',
       cutterRadius: null,
+      cutterDiameter: null,
       variant: null,
       at: found.at,
     };

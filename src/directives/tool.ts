@@ -22,7 +22,7 @@ export const tool = directive({
     or: refs,
   },
   summary:
-    'Declares a tool that the job asks for. `count` says how many are at hand, one where it does not: two steps, or the two sides of one, that use the same tool are not done at the same time unless there are two. `offset` makes it a crowfoot: from the middle of its square to that of the fastener. `length` is that of a torque wrench, from the middle of its grip to that of its square; with both, the step prints what the wrench is set to.',
+    'Declares a tool that the job asks for. `count` says how many are at hand, one where it does not: two steps, or the two sides of one, that use the same tool are not done at the same time unless there are two. `diameter` is what a bit drills or a cutter takes away: the path of the cutter’s middle lies half of it within the waste. `cutter-radius` is the least radius that a cutter can turn, which for a jigsaw has nothing to do with its blade. `offset` makes it a crowfoot: from the middle of its square to that of the fastener. `length` is that of a torque wrench, from the middle of its grip to that of its square; with both, the step prints what the wrench is set to.',
   example: '::tool[13 mm socket]{#socket-13 drive="hex 13"}',
   build: (read): Tool | null => {
     const { values, unknown, directive: found, scope } = read;

@@ -7,23 +7,33 @@ import type { Item } from '../model/item.ts';
 import type { Written } from '../source/span.ts';
 import type { Millimetres } from '../units/quantity.ts';
 
-/** A template with the radius of the cutter that its cutting step names: no inner corner can be tighter. */
+/** A template with what the cutters that its cutting steps name can turn, and what they take away. */
 export function finishTemplate(
   template: CutTemplate,
   steps: readonly Step[],
   items: ReadonlyMap<string, Item>,
 ): CutTemplate {
-  const radii = steps.flatMap((step) =>
+  const refs = steps.flatMap((step) =>
     actionsOf(step)
       .filter(({ node }) => node.verb === 'cut' && node.target.value === template.id)
-      .flatMap(({ node }) => radiiOf(cuttersOf(node, step), items)),
+      .flatMap(({ node }) => cuttersOf(node, step)),
   );
-  return { ...template, cutterRadius: radii.sort((a, b) => b.value - a.value)[0] ?? null };
+  return {
+    ...template,
+    cutterRadius: largest(refs, items, 'cutterRadius'),
+    cutterDiameter: largest(refs, items, 'diameter'),
+  };
 }
 
-function radiiOf(refs: readonly Ref[], items: ReadonlyMap<string, Item>): Written<Millimetres>[] {
-  return refs.flatMap(({ value, at }) => {
+function largest(
+  refs: readonly Ref[],
+  items: ReadonlyMap<string, Item>,
+  of: 'cutterRadius' | 'diameter',
+): Written<Millimetres> | null {
+  const sizes = refs.flatMap(({ value, at }) => {
     const tool = items.get(value);
-    return tool?.kind === 'tool' && tool.cutterRadius ? [{ value: tool.cutterRadius.value.base, at }] : [];
+    const size = tool?.kind === 'tool' ? tool[of] : null;
+    return size ? [{ value: size.value.base, at }] : [];
   });
+  return sizes.sort((a, b) => b.value - a.value)[0] ?? null;
 }

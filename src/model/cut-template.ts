@@ -163,8 +163,10 @@ export interface CutTemplate {
   readonly curveRadius: Written<Millimetres> | null;
   /** How the set-back turns a sharp corner. */
   readonly join: 'round' | 'mitre';
-  /** Radius of the cutter that the cutting step names: no inner corner can be tighter. */
+  /** The least radius that the cutter of the cutting step can turn: no inner corner can be tighter. */
   readonly cutterRadius: Written<Millimetres> | null;
+  /** What that cutter takes away, apart from how it turns: a jigsaw's blade is thin and turns wide. */
+  readonly cutterDiameter: Written<Millimetres> | null;
   /** `null` as written, and where every build has the same. */
   readonly variant: TemplateVariant | null;
   readonly at: Span;

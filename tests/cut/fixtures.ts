@@ -80,6 +80,7 @@ export function template(parts: Partial<CutTemplate>): CutTemplate {
     curveRadius: null,
     join: 'round',
     cutterRadius: null,
+    cutterDiameter: null,
     variant: null,
     at: span(1),
     ...parts,
@@ -108,6 +109,7 @@ export const NOTCH: CutTemplate = template({
     ]),
   ],
   cutterRadius: { value: mm(3), at: span(12) },
+  cutterDiameter: { value: mm(6), at: span(12) },
 });
 
 /** A roof opening over six A4 sheets, with bolt holes all round. */

@@ -151,6 +151,7 @@ const notch: CutTemplate = {
   curveRadius: null,
   join: 'round',
   cutterRadius: null,
+  cutterDiameter: null,
   variant: null,
   at: here(),
 };

@@ -34,10 +34,12 @@ export function lintResolved(
   report: Report,
 ): void {
   const cutter = template.cutterRadius?.value ?? 0;
+  // A cutter whose width is not said may take away as much as it turns.
+  const reach = template.cutterDiameter ? template.cutterDiameter.value / 2 : cutter;
   for (const cut of resolved.cuts) {
     if (cut.kind === 'hole') lintHole(cut, cutter, bits, report);
     else if (cutter > 0) lintCutter(cut, cutter, bits, report);
-    lintKeepOuts(cut, resolved, cutter, report);
+    lintKeepOuts(cut, resolved, reach, report);
     lintPanel(cut, resolved, report);
   }
   lintPairs(resolved, template, report);
@@ -116,6 +118,8 @@ function lintPairs({ cuts }: Resolved, template: CutTemplate, report: Report): v
     for (let j = i + 1; j < cuts.length; j++) {
       const [b, boxA, boxB] = [cuts[j], boxes[i], boxes[j]];
       if (!b || !boxA || !boxB || !boundsMeet(grow(boxA, web), boxB)) continue;
+      // A hole within the waste is where a saw starts.
+      if (isStartHole(a, b) || isStartHole(b, a)) continue;
       const apart = areaDistance(a.area, b.area);
       const notes = [{ message: `${b.mark}: ${b.label}`, at: b.at }];
       if (apart === 0) {
@@ -133,4 +137,11 @@ function lintPairs({ cuts }: Resolved, template: CutTemplate, report: Report): v
       }
     }
   });
+}
+
+/** A drilled hole that lies wholly in what an outline takes away. */
+function isStartHole(hole: ResolvedCut, waste: ResolvedCut): boolean {
+  const first = hole.area.segments[0];
+  if (hole.kind !== 'hole' || waste.kind !== 'outline' || !first) return false;
+  return isInside(waste.area, startOf(first)) && lineDistance(hole.area, waste.area) > 0;
 }

@@ -74,6 +74,7 @@ export function withUsableNumbers(template: CutTemplate, report: Report): CutTem
     setBack: usableLength(template.setBack, 'the set-back', report),
     curveRadius: usableRadius(template, report),
     cutterRadius: usableLength(template.cutterRadius, 'the cutter’s radius', report),
+    cutterDiameter: usableLength(template.cutterDiameter, 'the cutter’s diameter', report),
   };
 }
 

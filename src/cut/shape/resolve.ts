@@ -27,6 +27,7 @@ import {
   SET_BACK_LOST,
   TOO_FEW_CORNERS,
 } from './rules.ts';
+import { toolPathOf } from './tool-path.ts';
 
 /**
  * Works out every shape of a template, and everything that is wrong with it. What could not be worked out is
@@ -202,7 +203,7 @@ function finishCut(
       mark,
       label: shape.label,
       ...grown,
-      toolPath: toolPathOf(grown.area, template),
+      toolPath: toolPathOf(grown, template.cutterDiameter?.value ?? 0),
       stations: stationsOf(flat, mark),
       diameter: shape.diameter,
       at: shape.at,
@@ -245,12 +246,6 @@ function setBack(shape: Shape, template: CutTemplate): Pick<ResolvedCut, 'area' 
   const area = closeAlongEdge(cut);
   const edge = area.segments.at(-1);
   return { area, cut, edge: edge?.kind === 'line' ? edge : null };
-}
-
-function toolPathOf(area: Contour, template: CutTemplate): Contour | null {
-  const radius = template.cutterRadius?.value ?? 0;
-  if (radius <= 0) return null;
-  return offset(area, -radius)?.[0] ?? null;
 }
 
 function stationsOf(shape: Shape, mark: string): Station[] {
