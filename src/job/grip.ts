@@ -4,7 +4,7 @@ import { isFixing } from './actions.ts';
 
 /** How long what a bolt clamps is, and what is left of the bolt beyond it. */
 export interface Grip {
-  /** The sum of what lies on it, its nut apart; millimetres. */
+  /** The sum of what it clamps; millimetres. */
   readonly grip: number;
   /** Of the bolt; millimetres. */
   readonly length: number;
@@ -22,11 +22,15 @@ export function piecesOn(bolt: Fastener | KitItem, guide: Pick<Guide, 'items'>):
   return bolt.stack.flatMap(({ value }) => guide.items.get(value) ?? []);
 }
 
+/** What a bolt clamps: all that lies on it, without the nut, or without what it is screwed into. */
+function clampedBy(bolt: Fastener | KitItem, guide: Pick<Guide, 'items'>): readonly Item[] {
+  const pieces = piecesOn(bolt, guide);
+  return pieces.some(isNut) ? pieces.filter((piece) => !isNut(piece)) : pieces.slice(0, -1);
+}
+
 /** The pieces on a bolt, and the bolt itself, that state no length: as long as there are any, nothing is checked. */
 export function lengthless(bolt: Fastener | KitItem, guide: Pick<Guide, 'items'>): readonly Item[] {
-  return [bolt, ...piecesOn(bolt, guide).filter((piece) => !isNut(piece))].filter(
-    (item) => !('length' in item) || item.length === null,
-  );
+  return [bolt, ...clampedBy(bolt, guide)].filter((item) => !('length' in item) || item.length === null);
 }
 
 /** The grip of a bolt; `null` where a length is missing, or nothing lies on it. */
@@ -34,8 +38,7 @@ export function gripOf(bolt: Fastener | KitItem, guide: Pick<Guide, 'items'>): G
   const pieces = piecesOn(bolt, guide);
   if (pieces.length !== bolt.stack.length || pieces.length === 0) return null;
   if (lengthless(bolt, guide).length > 0 || bolt.length === null) return null;
-  const clamped = pieces.filter((piece) => !isNut(piece));
-  const grip = clamped.reduce((sum, piece) => sum + lengthOf(piece), 0);
+  const grip = clampedBy(bolt, guide).reduce((sum, piece) => sum + lengthOf(piece), 0);
   return { grip, length: bolt.length.value.base, nut: pieces.find(isNut) ?? null };
 }
 
