@@ -42,6 +42,7 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
 
   withCommonOptions(program.command('check'))
     .description('check every guide and write nothing')
+    .option('--read', 'print each step of each build as the technician will read it')
     .action(async (options) => done(await (await import('./check.ts')).check(options, io)));
 
   withCommonOptions(program.command('build'))
@@ -104,6 +105,7 @@ Examples:
   baybook build --out site               check it and write the site
   baybook cut lamp-cradle                the templates of one guide, without the site
   baybook check --format sarif           findings for a code host
+  baybook check --read                   and print the steps as they will be read
   baybook explain tool-undeclared        what a finding is about`;
 
 function failed(error: unknown, io: Io): ExitCode {

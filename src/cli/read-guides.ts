@@ -1,0 +1,15 @@
+import { readAloud } from '../pages/steps/read-aloud.ts';
+import { diskFiles } from '../shop/disk-files.ts';
+import { inspect } from '../shop/index.ts';
+import type { Io } from './io.ts';
+
+/** Prints each step of every guide, build by build, as the technician will read it. */
+export async function readGuides(root: string, io: Io): Promise<void> {
+  const { guides } = await inspect(diskFiles(root));
+  for (const { guide, job } of guides) {
+    for (const plan of job.plans) {
+      const build = plan.statement === '' ? '' : `, ${plan.statement}`;
+      io.out(`\n${guide.title.value}${build}\n\n${readAloud(guide, plan)}\n`);
+    }
+  }
+}
