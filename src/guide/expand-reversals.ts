@@ -3,6 +3,7 @@ import { finding } from '../diagnostics/rule-card.ts';
 import { listed, nearest } from '../diagnostics/suggest.ts';
 import type { ReversePlace } from '../directives/reverse.ts';
 import { type ReverseProblem, reverseSteps } from '../job/reverse.ts';
+import { actionsOf } from '../job/walk.ts';
 import type { Block } from '../model/block.ts';
 import type { CutTemplate } from '../model/cut-template.ts';
 import type { Section, Step } from '../model/guide.ts';
@@ -21,6 +22,8 @@ export interface Reversing {
   readonly brought: ReadonlyMap<string, readonly string[]>;
   readonly items: ReadonlyMap<string, Item>;
   readonly templates: ReadonlyMap<string, CutTemplate>;
+  /** Items that some written step puts in. */
+  readonly fitted: ReadonlySet<string>;
   readonly report: Report;
 }
 
@@ -31,7 +34,11 @@ interface Source {
 }
 
 /** Spells out every reversal, in the order of the text. */
-export function expandReversals(sections: readonly DraftSection[], reversing: Reversing): readonly Section[] {
+export function expandReversals(
+  sections: readonly DraftSection[],
+  asked: Omit<Reversing, 'fitted'>,
+): readonly Section[] {
+  const reversing = { ...asked, fitted: fittedIn(sections) };
   const done = new Map<Step, Span>();
   return sections.map(({ entries, ...section }) => ({
     ...section,
@@ -42,6 +49,15 @@ export function expandReversals(sections: readonly DraftSection[], reversing: Re
       return source ? reversed(entry, source, done, reversing) : [];
     }),
   }));
+}
+
+function fittedIn(sections: readonly DraftSection[]): ReadonlySet<string> {
+  const actions = sections.flatMap(({ entries }) => entries.filter(isStep).flatMap(actionsOf));
+  return new Set(
+    actions.flatMap(({ node }) =>
+      ['fit', 'bond', 'start', 'apply'].includes(node.verb) ? [node.target.value] : [],
+    ),
+  );
 }
 
 function reversed(place: ReversePlace, source: Source, done: Map<Step, Span>, reversing: Reversing) {
@@ -57,6 +73,7 @@ function reversed(place: ReversePlace, source: Source, done: Map<Step, Span>, re
     guards: source.guards,
     items,
     templates,
+    fitted: reversing.fitted,
     time: place.time,
     when: place.when,
     at: place.at,

@@ -20,6 +20,8 @@ export interface Reversal {
   readonly guards: readonly Block[];
   readonly items: ReadonlyMap<string, Item>;
   readonly templates: ReadonlyMap<string, CutTemplate>;
+  /** Items that some written step puts in. */
+  readonly fitted: ReadonlySet<string>;
   /** Hands-on time of the whole refit; `null` takes each step's from the strip-down. */
   readonly time: Written<Estimate> | null;
   readonly when: Written<When> | null;
@@ -52,7 +54,7 @@ export function reverseSteps(reversal: Reversal): {
   );
   const derived = steps.toReversed().flatMap((step) => {
     const loosenedEarlier = loosenedIn(steps.slice(0, steps.indexOf(step)));
-    const { undone, unsound } = undo(step, { items, loosenedEarlier, lost });
+    const { undone, unsound } = undo(step, { items, loosenedEarlier, lost, fitted: reversal.fitted });
     problems.push(...unsound.map((problem) => ({ ...problem, step })));
     return undone.length === 0 ? [] : [derivedStep(step, undone, reversal)];
   });

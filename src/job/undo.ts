@@ -26,12 +26,14 @@ export interface Undoing {
   readonly loosenedEarlier: ReadonlySet<string>;
   /** Items that are discarded or given to the owner. */
   readonly lost: ReadonlySet<string>;
+  /** Items that some written step puts in: what takes an old one's place there is no business of a reversal. */
+  readonly fitted: ReadonlySet<string>;
 }
 
 /** Undoes the actions of a step, last first; all tightening stands at the end, after the last refit. */
 export function undo(
   step: Step,
-  { items, loosenedEarlier, lost }: Undoing,
+  { items, loosenedEarlier, lost, fitted }: Undoing,
 ): { readonly undone: readonly Undone[]; readonly unsound: readonly Unsound[] } {
   const undone: Undone[] = [];
   const tightened: Undone[] = [];
@@ -42,7 +44,7 @@ export function undo(
   for (const { node, whens } of net(actionsOf(step)).toReversed()) {
     const item = items.get(node.target.value) ?? null;
     const replacement = replacing.get(node.target.value) ?? null;
-    const problem = unsoundness(node, item, replacement, lost);
+    const problem = unsoundness(node, item, replacement, lost, fitted);
     if (problem) unsound.push({ kind: problem, action: node, replacement });
     const verb = problem ? null : inverse(node, item, replacement, lost);
     if (!verb) continue;
@@ -89,15 +91,20 @@ function unsoundness(
   item: Item | null,
   replacement: Item | null,
   lost: ReadonlySet<string>,
+  fitted: ReadonlySet<string>,
 ): Unsound['kind'] | null {
   const gone = action.verb === 'discard' || action.verb === 'hand-over';
   const oneTime = item !== null && isFixing(item) && !item.reuse;
   if (gone) return replacement || oneTime ? null : 'lost';
   if (actionRule(action.verb).forGood) return 'for-good';
+  // What is not put back by turning a screw is put in by a step of its own, or the reversal asks for one.
+  if (action.verb === 'remove' && replacement && !isFixing(replacement)) {
+    return fitted.has(replacement.id) ? null : 'replaced';
+  }
   if (action.verb !== 'remove' || lost.has(action.target.value)) {
     return action.verb === 'remove' && oneTime && !replacement ? 'one-time' : null;
   }
-  if (replacement) return isFixing(replacement) ? null : 'replaced';
+  if (replacement) return null;
   return oneTime ? 'one-time' : null;
 }
 

@@ -220,3 +220,29 @@ ${action}.
     ]);
   });
 });
+
+describe('a part that another replaces', () => {
+  const body = (fit: string, refit: string) => `## Off {#off}
+
+::part[Tray]{#tray}
+::kit[New tray]{#new-tray replaces=tray}
+
+::step[Take the tray out]{#out}
+
+:remove[tray] and :discard[tray].
+
+## In {#in}
+
+${fit}
+${refit}`;
+
+  it('is told where no step puts the new one in, also when the old one is discarded', () => {
+    const { findings } = readBody(body('', '::reverse{of=off}\n'));
+    expect(findings.map(({ code }) => code)).toEqual(['reverse-unsound']);
+  });
+
+  it('is left to the step that puts the new one in', () => {
+    const fit = '::step[Put the new tray in]{#put}\n\n:fit[new-tray].\n';
+    expect(readBody(body(fit, '::reverse{of=off}\n')).findings).toEqual([]);
+  });
+});
