@@ -28,7 +28,7 @@ export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
     return 1;
   }
   const bar = progressBar(io);
-  const { work, done } = workOn(workspace.root, io, bar.show);
+  const { work, done } = workOn(workspace.root, io, options.threads, bar.show);
   const hashes = fileHashes(place, io.store, nowInNanoseconds);
   const keepGoing = options.keepGoing === true;
   const refuse = (verdict: Verdict) =>

@@ -7,7 +7,7 @@ import { workspaceFolder } from './workspace.ts';
 /** `baybook check`: checks the whole workspace and prints what it finds, with `--read` the steps too. */
 export async function check(options: CheckOptions & { readonly read?: boolean }, io: Io): Promise<ExitCode> {
   const { root, prefix } = await workspaceFolder(options.guides, io);
-  const { work, done } = workOn(root, io);
+  const { work, done } = workOn(root, io, options.threads);
   const { notices, ...verdict } = await checkGuides(work);
   done();
   for (const notice of notices) io.err(`${notice}\n`);

@@ -14,6 +14,7 @@ export interface CheckOptions {
   readonly guides: string;
   readonly format: (typeof formats)[number];
   readonly strict?: boolean;
+  readonly threads?: number;
 }
 
 /** Prints what a run has found; in text, `closing` follows the summary. */

@@ -72,6 +72,12 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
   return program;
 }
 
+function readThreads(written: string): number {
+  if (!/^[1-9]\d?$/.test(written))
+    throw new UsageError(`--threads: "${written}" is no number of threads; 1 to 99 can be asked for`);
+  return Number(written);
+}
+
 function withWorkspace(command: Command): Command {
   return command.option(
     '--guides <folder>',
@@ -85,7 +91,12 @@ function withCommonOptions(command: Command): Command {
     .addOption(
       new Option('--format <format>', 'how findings are printed').choices([...formats]).default('text'),
     )
-    .option('--strict', 'count warnings as errors');
+    .option('--strict', 'count warnings as errors')
+    .addOption(
+      new Option('--threads <number>', 'how many share the work; without it, one for each core').argParser(
+        readThreads,
+      ),
+    );
 }
 
 const cutFooter = `

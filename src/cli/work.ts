@@ -17,6 +17,7 @@ export function nowInNanoseconds(): bigint {
 export function workOn(
   root: string,
   io: Io,
+  threads = io.threads,
   progress?: (done: number, of: number) => void,
 ): { readonly work: Work; readonly done: () => void } {
   const hashes = fileHashes(root, io.store, nowInNanoseconds);
@@ -24,7 +25,7 @@ export function workOn(
     work: {
       files: diskFiles(root, hashes),
       store: io.store,
-      openCrew: (guides, plan) => openThreads(guides, plan, root, io),
+      openCrew: (guides, plan) => openThreads(guides, plan, { root, io, threads }),
       ...(progress && { progress }),
     },
     done: hashes.save,
@@ -32,8 +33,12 @@ export function workOn(
 }
 
 /** Threads for so many guides; none where they would cost more than they gain, or cannot share the store. */
-async function openThreads(guides: number, plan: CrewPlan, root: string, io: Io): Promise<Crew | null> {
-  const size = Math.min(io.threads, Math.floor(guides / GUIDES_FOR_A_THREAD));
+async function openThreads(
+  guides: number,
+  plan: CrewPlan,
+  { root, io, threads }: { readonly root: string; readonly io: Io; readonly threads: number },
+): Promise<Crew | null> {
+  const size = Math.min(threads, Math.floor(guides / GUIDES_FOR_A_THREAD));
   if (size < 2 || !io.store.place) return null;
   const { openCrew } = await import('../site/guides/crew.ts');
   return openCrew({ ...plan, root, store: io.store.place }, size);
