@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { Guide, Step } from '../model/guide.ts';
+import { oncePer } from './once.ts';
 import { featuresOf } from './target.ts';
 import { toolsOf } from './uses.ts';
 import { placedInStep, stepsOf } from './walk.ts';
@@ -82,6 +83,17 @@ function canonical(value: unknown): string {
   if (typeof value !== 'object' || value === null) return String(value);
   if (value instanceof Map) return canonical([...value.entries()]);
   if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
+  return isDeclared(value) ? canonicalOnce(value) : canonicalFields(value);
+}
+
+/** Steps, items and templates stand in several fingerprints of their guide. */
+function isDeclared(value: object): boolean {
+  return 'idAt' in value;
+}
+
+const canonicalOnce = oncePer(canonicalFields);
+
+function canonicalFields(value: object): string {
   const fields = Object.entries(value).filter(([key, one]) => !untold.has(key) && !isEmpty(one));
   const sorted = fields.sort(([a], [b]) => (a < b ? -1 : 1));
   return `{${sorted.map(([key, one]) => `${JSON.stringify(key)}:${canonical(one)}`).join(',')}}`;

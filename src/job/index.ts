@@ -6,6 +6,7 @@ export { type ConditionPlace, conditionsOf } from './conditions.ts';
 export { type CrowfootUse, crowfootUse, settingInLine } from './crowfoot.ts';
 export { type Grip, gripOf, isNut, lengthless, piecesOn } from './grip.ts';
 export { capitalised, listed, lowered, nounOf } from './noun.ts';
+export { oncePer } from './once.ts';
 export {
   actionWords,
   countWords,

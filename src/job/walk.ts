@@ -4,6 +4,7 @@ import type { Action, Mention } from '../model/inline.ts';
 import type { Prose } from '../model/prose.ts';
 import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
+import { oncePer } from './once.ts';
 
 /** A mention or an action where it stands, with everything that must hold for it to be read. */
 export interface Placed<N> {
@@ -17,20 +18,25 @@ type Found = { readonly node: Action | Mention; readonly whens: readonly When[] 
 
 /** Every mention and action of some prose, in the order of the text. */
 export function inlinesOf(prose: Prose, whens: readonly When[] = []): readonly Found[] {
-  return prose.flatMap((node) => inlinesIn(node, whens));
+  const found = inlinesWithin(prose);
+  return whens.length === 0
+    ? found
+    : found.map(({ node, whens: own }) => ({ node, whens: [...whens, ...own] }));
 }
 
-function inlinesIn(node: Prose[number], whens: readonly When[]): readonly Found[] {
+const inlinesWithin = oncePer((prose: Prose) => prose.flatMap((node) => inlinesIn(node)));
+
+function inlinesIn(node: Prose[number]): readonly Found[] {
   switch (node.type) {
     case 'text':
       return [];
     case 'element':
-      return inlinesOf(node.children, whens);
+      return inlinesOf(node.children);
     case 'where':
-      return inlinesOf(node.children, [...whens, node.when.value]);
+      return inlinesOf(node.children, [node.when.value]);
     case 'mention':
     case 'action':
-      return [{ node, whens: also(whens, node.when) }];
+      return [{ node, whens: also([], node.when) }];
   }
 }
 
@@ -51,16 +57,16 @@ export function stepWhens(step: Step): readonly When[] {
 }
 
 /** What a step mentions and does, in the order of the text. */
-export function placedInStep(step: Step): readonly Placed<Action | Mention>[] {
-  return placedIn(step.blocks, stepWhens(step));
-}
+export const placedInStep: (step: Step) => readonly Placed<Action | Mention>[] = oncePer((step) =>
+  placedIn(step.blocks, stepWhens(step)),
+);
 
 /** What a step does, in the order of doing: what its sentences and its safety messages ask for. */
-export function actionsOf(step: Step): readonly Placed<Action>[] {
-  return placedInStep(step).flatMap(({ node, block, whens }) =>
+export const actionsOf: (step: Step) => readonly Placed<Action>[] = oncePer((step) =>
+  placedInStep(step).flatMap(({ node, block, whens }) =>
     node.type === 'action' && tells(block) ? [{ node, block, whens }] : [],
-  );
-}
+  ),
+);
 
 /** Whether the sentences of a block tell the technician what to do. */
 export function tells(block: Block): boolean {
@@ -68,9 +74,11 @@ export function tells(block: Block): boolean {
 }
 
 /** Every step of a guide, in order. */
-export function stepsOf(guide: Pick<Guide, 'sections'>): readonly Step[] {
-  return guide.sections.flatMap((section) => section.steps);
+export function stepsOf({ sections }: Pick<Guide, 'sections'>): readonly Step[] {
+  return stepsIn(sections);
 }
+
+const stepsIn = oncePer((sections: readonly Section[]) => sections.flatMap(({ steps }) => steps));
 
 /** Every `:::prove` of a guide, in order. */
 export function provesOf(guide: Pick<Guide, 'sections'>): readonly Block[] {

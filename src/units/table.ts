@@ -153,13 +153,20 @@ export function unitKey(text: string): string {
 /** The unit that a typed text means, preferring the wanted dimension; undefined where none does. */
 export function findUnit(text: string, wanted: Dimension): Unit | undefined {
   const key = unitKey(text);
-  const means = (one: Unit): boolean => {
-    const name = unitKey(one.name);
-    if (name === key) return true;
-    const lower = key.toLowerCase();
-    return one.spellings.includes(lower) || (!one.exactCase && name.toLowerCase() === lower);
-  };
-  return units.find((one) => one.dimension === wanted && means(one)) ?? units.find(means);
+  const means = [...(byName.get(key) ?? []), ...(byLowerCase.get(key.toLowerCase()) ?? [])];
+  const inOrder = means.sort((a, b) => units.indexOf(a) - units.indexOf(b));
+  return inOrder.find((one) => one.dimension === wanted) ?? inOrder[0];
+}
+
+const byName = indexed((one) => [unitKey(one.name)]);
+const byLowerCase = indexed((one) =>
+  one.exactCase ? one.spellings : [...one.spellings, unitKey(one.name).toLowerCase()],
+);
+
+function indexed(keysOf: (unit: Unit) => readonly string[]): ReadonlyMap<string, readonly Unit[]> {
+  const index = new Map<string, Unit[]>();
+  for (const one of units) for (const key of keysOf(one)) index.set(key, [...(index.get(key) ?? []), one]);
+  return index;
 }
 
 /** The unit with this printed name; throws for a name that is not in the table, which is our own fault. */

@@ -1,4 +1,4 @@
-import { actionWords, findTarget, mentionWords, targetNoun } from '../../job/index.ts';
+import { actionWords, findTarget, mentionWords, oncePer, targetNoun } from '../../job/index.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Action, Mention } from '../../model/inline.ts';
 import type { Side } from '../../model/item.ts';
@@ -35,8 +35,15 @@ const unread = new Set(['table', 'pre', 'code', 'img']);
 
 /** The sentences of some prose, with what `:where` holds in its place. */
 export function sentencesOf(prose: Prose, guide: Guide, stepSide: Side | null): readonly Sentence[] {
-  return runsOf(prose).flatMap((run) => split(piecesOf(run, guide, stepSide)));
+  return readersOf(guide)[stepSide ?? 'none'](prose);
 }
+
+/** Every rule about language reads the same sentences, so they are taken apart once. */
+const readersOf = oncePer((guide: Guide) => {
+  const reader = (side: Side | null) =>
+    oncePer((prose: Prose) => runsOf(prose).flatMap((run) => split(piecesOf(run, guide, side))));
+  return { none: reader(null), left: reader('left'), right: reader('right'), each: reader('each') };
+});
 
 function runsOf(prose: Prose): readonly Prose[] {
   const loose: Prose[number][] = [];
