@@ -2,7 +2,7 @@ import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import type { TargetKind } from '../job/actions.ts';
 import { actionRule, findTarget, listed, type Target, targetKinds } from '../job/index.ts';
 import { actionsWritten } from './actions-written.ts';
-import { articled, kindOf, placeOf } from './kinds.ts';
+import { articled, declaredAt, kindOf } from './kinds.ts';
 import type { Rule } from './rule.ts';
 
 const card: RuleCard = {
@@ -26,7 +26,7 @@ export const actionWrongKind: Rule = {
       const message = `:${action.verb} is done to ${can}; "${action.target.value}" is ${articled(kindOf(target))}`;
       report(
         finding(card, action.target.at, message, {
-          notes: [{ message: 'declared here', at: placeOf(target) }],
+          notes: [{ message: 'declared here', at: declaredAt(target) }],
         }),
       );
     }

@@ -14,7 +14,7 @@ export function kindOf(target: Target): string {
 }
 
 /** Where something is declared. */
-export function placeOf(target: Target): Span {
+export function declaredAt(target: Target): Span {
   switch (target.kind) {
     case 'item':
       return target.item.idAt;

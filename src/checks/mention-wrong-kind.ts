@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { findTarget, isFixing, type Target } from '../job/index.ts';
-import { articled, kindOf, placeOf } from './kinds.ts';
+import { articled, declaredAt, kindOf } from './kinds.ts';
 import { type Reference, referencesOf } from './references.ts';
 import type { Rule } from './rule.ts';
 
@@ -25,7 +25,7 @@ export const mentionWrongKind: Rule = {
       const asked = wanted === 'alternative' ? 'tool' : wanted;
       report(
         finding(card, ref.at, `"${ref.value}" is ${articled(kind)}, not ${articled(asked)}`, {
-          notes: [{ message: `declared here as ${articled(kind)}`, at: placeOf(target) }],
+          notes: [{ message: `declared here as ${articled(kind)}`, at: declaredAt(target) }],
         }),
       );
     }

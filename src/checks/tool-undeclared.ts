@@ -1,5 +1,5 @@
 import type { RuleCard } from '../diagnostics/rule-card.ts';
-import { listed, nearest } from '../diagnostics/suggest.ts';
+import { nearest, quotedList } from '../diagnostics/suggest.ts';
 import { type Reference, referencesOf } from './references.ts';
 import type { Rule, Subject } from './rule.ts';
 import { reportUndeclared, type Undeclared, whoNames } from './undeclared.ts';
@@ -45,7 +45,9 @@ function describe(first: Reference, { guide, shop }: Subject): Undeclared {
     message,
     notes: [
       { message: `the tool crib has it: declare it with ::tool{#${id}}`, at: owned.idAt },
-      ...(near.length > 0 ? [{ message: `nearest among the declared tools: ${listed(near, 'or')}` }] : []),
+      ...(near.length > 0
+        ? [{ message: `nearest among the declared tools: ${quotedList(near, 'or')}` }]
+        : []),
     ],
   };
 }

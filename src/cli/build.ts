@@ -1,5 +1,5 @@
 import { relative } from 'node:path';
-import { listed } from '../diagnostics/suggest.ts';
+import { quotedList } from '../diagnostics/suggest.ts';
 import type { Verdict } from '../shop/verdict.ts';
 import { buildSite } from '../site/build-site.ts';
 import { openOutputFolder } from '../site/folder/output-folder.ts';
@@ -66,6 +66,6 @@ function whyNotPublished(
   if (code === 0) return null;
   if (!keepGoing) return 'the guides have faults, and the last site stays as it is';
   if (brokenForAll.length > 0)
-    return `every guide depends on ${listed(brokenForAll, 'and')}, which must be mended first`;
+    return `every guide depends on ${quotedList(brokenForAll, 'and')}, which must be mended first`;
   return soundGuides.size === 0 ? 'no guide is sound' : null;
 }

@@ -9,7 +9,7 @@ const forms = {
 } as const;
 
 /** Every name that the format has, each once. */
-export const directiveNames: readonly string[] = [...new Set(directives.map(({ name }) => name))];
+export const describedNames: readonly string[] = [...new Set(directives.map(({ name }) => name))];
 
 /** The page of the format reference for a directive in all its forms; `null` for a name that is none. */
 export function directiveText(written: string): string | null {

@@ -1,13 +1,13 @@
 import type { RuleCard, RuleExample } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
 import { ruleCards } from '../shop/index.ts';
-import { directiveNames, directiveText } from './describe-directive.ts';
+import { describedNames, directiveText } from './describe-directive.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
 
 /** `baybook explain NAME`: prints a rule's card or a directive's reference; without a name, lists all. */
 export function explain(code: string | undefined, io: Io): ExitCode {
   if (code === undefined) {
-    io.out(`Directives: ${wrapped(directiveNames.join(', '), Math.min(io.width, 80))}\n\n`);
+    io.out(`Directives: ${wrapped(describedNames.join(', '), Math.min(io.width, 80))}\n\n`);
     io.out(ruleCards.map((card) => `${card.code}\n    ${card.title}\n`).join(''));
     return 0;
   }
@@ -18,7 +18,7 @@ export function explain(code: string | undefined, io: Io): ExitCode {
   }
   const card = ruleCards.find((one) => one.code === code);
   if (!card) {
-    const near = nearest(code, [...directiveNames, ...ruleCards.map((one) => one.code)]);
+    const near = nearest(code, [...describedNames, ...ruleCards.map((one) => one.code)]);
     const help = near.length > 0 ? `; did you mean ${near.join(' or ')}?` : '; "baybook explain" lists all';
     throw new UsageError(`there is no rule or directive "${code}"${help}`);
   }

@@ -12,7 +12,7 @@ import type { CutContext } from './job.ts';
 import type { Bit } from './shape/lint.ts';
 import { mirrored } from './shape/mirror.ts';
 import { resolve } from './shape/resolve.ts';
-import { type Resolved, wordsOf } from './shape/resolved.ts';
+import { type Resolved, writtenWords } from './shape/resolved.ts';
 import { LETTERS_MISSING, SHEETS_TOO_MANY } from './shape/rules.ts';
 import { MOST_SHEETS } from './sheet/sheet-count.ts';
 import { drawSheets } from './sheet/sheets.ts';
@@ -130,7 +130,7 @@ async function drawSide(
 
 /** Lettering that the fonts can print; what they lack becomes a question mark and a finding. */
 function printable(resolved: Resolved, metrics: Metrics, report: (finding: Finding) => void): Resolved {
-  const texts = wordsOf(resolved);
+  const texts = writtenWords(resolved);
   const missing = [...new Set(texts.flatMap((text) => metrics.lacks(text)))];
   if (missing.length === 0) return resolved;
   report(

@@ -25,11 +25,11 @@ export function nearest(written: string, names: Iterable<string>): string[] {
 
 /** did you mean "a" or "b"? Empty for an empty list. */
 export function didYouMean(names: readonly string[]): string {
-  return names.length === 0 ? '' : `did you mean ${listed(names, 'or')}?`;
+  return names.length === 0 ? '' : `did you mean ${quotedList(names, 'or')}?`;
 }
 
 /** Names in quotes, as a person lists them: "a", "b" or "c". */
-export function listed(names: readonly string[], word: 'and' | 'or'): string {
+export function quotedList(names: readonly string[], word: 'and' | 'or'): string {
   const marked = names.map((name) => `"${name}"`);
   const last = marked.pop() ?? '';
   return marked.length === 0 ? last : `${marked.join(', ')} ${word} ${last}`;

@@ -1,4 +1,4 @@
-import { listed, nearest } from '../diagnostics/suggest.ts';
+import { nearest, quotedList } from '../diagnostics/suggest.ts';
 import type { PictureBox } from '../model/block.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Span, Written } from '../source/span.ts';
@@ -46,7 +46,7 @@ export const refs: AttributeType<readonly Ref[]> = {
   expects: 'ids set apart by spaces, as in `cover beam`',
   read: (text, at) => {
     const list: Ref[] = [];
-    for (const word of wordsOf(text, at)) {
+    for (const word of placedWords(text, at)) {
       const parts = word.value.split(',').filter((part) => part !== '');
       if (parts.length > 0 && word.value.includes(',') && parts.every((part) => ID.test(part))) {
         return bad('ids stand apart by spaces, not by commas', parts.join(' '), word.at);
@@ -94,7 +94,10 @@ export function oneOf<const T extends string>(...choices: readonly T[]): Attribu
       const found = choices.find((choice) => choice === text);
       return found
         ? good(found)
-        : bad(`"${text}" was found where ${listed(choices, 'or')} was expected`, nearest(text, choices)[0]);
+        : bad(
+            `"${text}" was found where ${quotedList(choices, 'or')} was expected`,
+            nearest(text, choices)[0],
+          );
     },
   };
 }
@@ -284,7 +287,7 @@ function plainPercent(text: string): number {
 }
 
 /** The words of a value, each with its own place. */
-export function wordsOf(text: string, at: Span): Written<string>[] {
+export function placedWords(text: string, at: Span): Written<string>[] {
   // A character reference in the value makes the text shorter than its place; then the whole is pointed at.
   const exact = at.end - at.start === text.length;
   return [...text.matchAll(/\S+/g)].map((match) => ({

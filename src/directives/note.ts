@@ -1,15 +1,15 @@
-import type { Block, Note } from '../model/block.ts';
+import type { Block, NoteBlock } from '../model/block.ts';
 import { type BlockReader, directive } from './directive.ts';
 import { when } from './when.ts';
 
-const kinds: { readonly [K in Note['type']]: string } = {
+const kinds: { readonly [K in NoteBlock['type']]: string } = {
   note: 'Informs; it never instructs.',
   why: 'Explains to trainees; folded on screen and left out of the print.',
   owner: 'Goes on the hand-over sheet for the owner.',
 };
 
 /** Text beside the steps. */
-export const notes: readonly BlockReader[] = (Object.keys(kinds) as Note['type'][]).map((type) =>
+export const notes: readonly BlockReader[] = (Object.keys(kinds) as NoteBlock['type'][]).map((type) =>
   directive({
     name: type,
     form: 'container',

@@ -3,7 +3,7 @@ import type { Span } from '../source/span.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { base, type Millimetres } from '../units/quantity.ts';
 import { type AttributeType, bad, good, type Reading } from './attribute.ts';
-import { wordsOf } from './attribute-types.ts';
+import { placedWords } from './attribute-types.ts';
 
 /** Coordinates as typed, before the directive's unit is known. */
 export interface TypedPoint {
@@ -18,7 +18,7 @@ const RADIUS = /^r(\d+(?:\.\d+)?)$/;
 
 function readPoints(text: string, at: Span, radii: boolean): Reading<readonly TypedPoint[]> {
   const points: TypedPoint[] = [];
-  for (const word of wordsOf(text, at)) {
+  for (const word of placedWords(text, at)) {
     const pair = PAIR.exec(word.value);
     if (pair) {
       points.push({ x: Number(pair[1]), y: Number(pair[2]), radius: null, at: word.at });

@@ -2,7 +2,7 @@ import type { Ref } from '../model/inline.ts';
 import type { When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
 import { type AttributeType, bad, good, required } from './attribute.ts';
-import { id, ref, refs, wordsOf } from './attribute-types.ts';
+import { id, placedWords, ref, refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { when } from './when.ts';
 
@@ -29,7 +29,7 @@ const passedOptions: AttributeType<readonly PassedOption[]> = {
   expects: "pairs of the procedure's option and the guide's, as in `fog=fog`",
   read: (text, at) => {
     const passed: PassedOption[] = [];
-    for (const word of wordsOf(text, at)) {
+    for (const word of placedWords(text, at)) {
       const pair = /^([a-z0-9-]+)=([a-z0-9-]+)$/.exec(word.value);
       if (!pair?.[1] || !pair[2]) {
         return bad(

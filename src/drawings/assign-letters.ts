@@ -1,4 +1,4 @@
-import { distance, distanceToLeader, type Leader, leadersCross, type Point } from './leader.ts';
+import { type DrawingPoint, distance, distanceToLeader, type Leader, leadersCross } from './leader.ts';
 
 /** How near a leader may pass another mark's dot before that counts against it, in units of the overlay. */
 const CLEARANCE = 26;
@@ -25,8 +25,8 @@ const MAX_ROUNDS = 12;
  * @returns the index of a slot for each point
  */
 export function assignLetters(
-  points: readonly Point[],
-  slots: readonly Point[],
+  points: readonly DrawingPoint[],
+  slots: readonly DrawingPoint[],
 ): { slots: number[]; cost: number } {
   const chosen = uncross(nearestFree(points, slots), points, slots);
   let best = cost(chosen, points, slots);
@@ -46,7 +46,7 @@ export function assignLetters(
   return { slots: chosen, cost: best };
 }
 
-function nearestFree(points: readonly Point[], slots: readonly Point[]): number[] {
+function nearestFree(points: readonly DrawingPoint[], slots: readonly DrawingPoint[]): number[] {
   const free = new Set(slots.keys());
   return points.map((point) => {
     let nearest = -1;
@@ -62,7 +62,11 @@ function nearestFree(points: readonly Point[], slots: readonly Point[]): number[
   });
 }
 
-function uncross(chosen: number[], points: readonly Point[], slots: readonly Point[]): number[] {
+function uncross(
+  chosen: number[],
+  points: readonly DrawingPoint[],
+  slots: readonly DrawingPoint[],
+): number[] {
   for (let again = true; again; ) {
     again = false;
     for (let a = 0; a < chosen.length; a += 1) {
@@ -86,7 +90,11 @@ function moved(chosen: readonly number[], mark: number, slot: number): number[] 
   return chosen.map((held, index) => (index === mark ? slot : held === slot ? left : held));
 }
 
-function cost(chosen: readonly number[], points: readonly Point[], slots: readonly Point[]): number {
+function cost(
+  chosen: readonly number[],
+  points: readonly DrawingPoint[],
+  slots: readonly DrawingPoint[],
+): number {
   const leaders = chosen.map((_, mark) => leader(mark, chosen, points, slots));
   let total = length(leaders);
   leaders.forEach((one, mark) => {
@@ -110,8 +118,8 @@ function lean({ from, to }: Leader): number {
 function leader(
   mark: number,
   chosen: readonly number[],
-  points: readonly Point[],
-  slots: readonly Point[],
+  points: readonly DrawingPoint[],
+  slots: readonly DrawingPoint[],
 ): Leader {
   const to = points[mark] ?? { x: 0, y: 0 };
   return { from: slots[chosen[mark] ?? 0] ?? to, to };

@@ -1,7 +1,7 @@
 import type { Element } from 'hast';
 import { s } from 'hastscript';
 import type { Drive } from '../trade/drives.ts';
-import { hexalobe, NARROW, outline, polar, polygon, star, WIDE } from './shapes.ts';
+import { atBearing, hexalobe, NARROW, outline, regularCorners, star, WIDE } from './shapes.ts';
 
 const centre = [12, 12] as const;
 
@@ -27,21 +27,21 @@ export function driveGlyph(drive: Drive): Element {
 function driveShapes(drive: Drive): Element[] {
   switch (drive.kind) {
     case 'hexagon':
-      return [line(outline(polygon(6, 11, centre))), ring(8.2, NARROW)];
+      return [line(outline(regularCorners(6, 11, centre))), ring(8.2, NARROW)];
     case 'twelve-point':
       return [line(outline(star(12, 11, 9, centre))), ring(7, NARROW)];
     case 'square-flats':
-      return [line(outline(polygon(4, 13, centre, 45))), ring(7.6, NARROW)];
+      return [line(outline(regularCorners(4, 13, centre, 45))), ring(7.6, NARROW)];
     case 'external-hexalobular':
       return [line(hexalobe(22, 16, 2.1, centre)), ring(5.6, NARROW)];
     case 'hexagon-socket':
-      return [ring(10.5), solid(outline(polygon(6, 6.6, centre)))];
+      return [ring(10.5), solid(outline(regularCorners(6, 6.6, centre)))];
     case 'hexalobular':
       return [ring(10.5), solid(lobes)];
     case 'security-hexalobular':
       return [ring(10.5), solid(lobes + disc(2.5))];
     case 'square':
-      return [ring(10.5), solid(outline(polygon(4, 7, centre, 45)))];
+      return [ring(10.5), solid(outline(regularCorners(4, 7, centre, 45)))];
     case 'spline':
       return [ring(10.5), solid(outline(star(12, 7, 5.2, centre)))];
     case 'cross':
@@ -62,9 +62,9 @@ const lobes = hexalobe(14, (14 * 3.95) / 5.6, (14 * 0.45) / 5.6, centre);
 function crossOutline(form: 'PH' | 'PZ' | 'JIS'): string {
   const [tip, root] = form === 'PZ' ? [1.5, 1.5] : [1.4, 2.3];
   const quarter = [0, 90, 180, 270].flatMap((turn) => [
-    polar(Math.sqrt(49 + tip * tip), turn - (Math.atan2(tip, 7) * 180) / Math.PI, centre),
-    polar(Math.sqrt(49 + tip * tip), turn + (Math.atan2(tip, 7) * 180) / Math.PI, centre),
-    polar(root * Math.SQRT2, turn + 45, centre),
+    atBearing(Math.sqrt(49 + tip * tip), turn - (Math.atan2(tip, 7) * 180) / Math.PI, centre),
+    atBearing(Math.sqrt(49 + tip * tip), turn + (Math.atan2(tip, 7) * 180) / Math.PI, centre),
+    atBearing(root * Math.SQRT2, turn + 45, centre),
   ]);
   return outline(quarter);
 }
@@ -74,7 +74,7 @@ function crossMark(form: 'PH' | 'PZ' | 'JIS'): Element[] {
   if (form === 'JIS') return [solid('M15.9 6.6a1.5 1.5 0 1 0 3 0a1.5 1.5 0 1 0-3 0z')];
   if (form === 'PH') return [];
   const ticks = [45, 135, 225, 315].map((turn) => {
-    const [[x1, y1], [x2, y2]] = [polar(4, turn, centre), polar(7.6, turn, centre)];
+    const [[x1, y1], [x2, y2]] = [atBearing(4, turn, centre), atBearing(7.6, turn, centre)];
     return `M${x1.toFixed(2)} ${y1.toFixed(2)}L${x2.toFixed(2)} ${y2.toFixed(2)}`;
   });
   return [line(ticks.join(''), NARROW * 1.4)];

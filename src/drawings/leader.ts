@@ -1,22 +1,22 @@
 /** A point in the units of a drawing: x to the right, y down. */
-export interface Point {
+export interface DrawingPoint {
   readonly x: number;
   readonly y: number;
 }
 
 /** A straight leader line, from its letter to what it points at. */
 export interface Leader {
-  readonly from: Point;
-  readonly to: Point;
+  readonly from: DrawingPoint;
+  readonly to: DrawingPoint;
 }
 
 /** The straight distance between two points. */
-export function distance(a: Point, b: Point): number {
+export function distance(a: DrawingPoint, b: DrawingPoint): number {
   return Math.sqrt((a.x - b.x) ** 2 + (a.y - b.y) ** 2);
 }
 
 /** How far a point lies from a leader. */
-export function distanceToLeader(point: Point, { from, to }: Leader): number {
+export function distanceToLeader(point: DrawingPoint, { from, to }: Leader): number {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const along = dx * dx + dy * dy;
   const share = along === 0 ? 0 : ((point.x - from.x) * dx + (point.y - from.y) * dy) / along;
@@ -39,6 +39,6 @@ export function leadersCross(a: Leader, b: Leader): boolean {
 }
 
 /** Positive, negative or zero as a point lies on one side of a leader, the other, or in line with it. */
-function turn({ from, to }: Leader, point: Point): number {
+function turn({ from, to }: Leader, point: DrawingPoint): number {
   return (to.x - from.x) * (point.y - from.y) - (to.y - from.y) * (point.x - from.x);
 }

@@ -1,7 +1,7 @@
 import type { Element } from 'hast';
 import { s } from 'hastscript';
 import type { PictureBox } from '../model/block.ts';
-import type { Point } from './leader.ts';
+import type { DrawingPoint } from './leader.ts';
 import { MARGIN, type MarkLayout, PICTURE_WIDTH } from './place-marks.ts';
 
 /** Width of a leader: a narrow continuous line (ISO 128, type 01.1), about 0.5 mm in print, one pixel on a phone. */
@@ -51,7 +51,7 @@ const light = (width: number) => ({ stroke: '#fff', 'stroke-width': width });
 
 const dark = (width: number) => ({ stroke: '#111', 'stroke-width': width });
 
-function place({ x, y }: Point): string {
+function place({ x, y }: DrawingPoint): string {
   return `${round(x)} ${round(y)}`;
 }
 

@@ -1,6 +1,6 @@
 import type { FigureMark, PictureBox } from '../model/block.ts';
 import { assignLetters } from './assign-letters.ts';
-import type { Leader, Point } from './leader.ts';
+import type { DrawingPoint, Leader } from './leader.ts';
 
 /** A side of the picture on which letters stand in a row or a column. */
 export type MarkSide = 'above' | 'below' | 'left' | 'right';
@@ -10,7 +10,7 @@ export interface PlacedMark {
   readonly letter: string;
   readonly side: MarkSide;
   /** Centre of the letter. */
-  readonly centre: Point;
+  readonly centre: DrawingPoint;
   /** From the letter's edge to the dot. */
   readonly leader: Leader;
 }
@@ -58,7 +58,7 @@ export function placeMarks(
 ): MarkLayout {
   const part = shown ?? { left: 0, top: 0, width: 1, height: 1 };
   const height = tenth((PICTURE_WIDTH * part.height * picture.height) / (part.width * picture.width));
-  const inside: { readonly letter: string; readonly point: Point }[] = [];
+  const inside: { readonly letter: string; readonly point: DrawingPoint }[] = [];
   const outside: string[] = [];
   for (const { letter, point } of marks) {
     if (!point) continue;
@@ -76,7 +76,7 @@ function tenth(value: number): number {
 }
 
 function bestSides(
-  marks: readonly { readonly letter: string; readonly point: Point }[],
+  marks: readonly { readonly letter: string; readonly point: DrawingPoint }[],
   height: number,
 ): Pick<MarkLayout, 'placed' | 'sides' | 'letterSize'> {
   if (marks.length === 0) return { placed: [], sides: [], letterSize: LETTER_SIZE };
@@ -110,9 +110,9 @@ function pitchFor(count: number, length: number): number {
   return Math.min(PITCH, length / Math.ceil(count / 2));
 }
 
-interface Slot extends Point {
+interface Slot extends DrawingPoint {
   readonly side: MarkSide;
-  readonly centre: Point;
+  readonly centre: DrawingPoint;
 }
 
 /** Places for letters on one side, evenly spaced and centred; the slot itself is where the leader begins. */

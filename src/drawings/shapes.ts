@@ -11,19 +11,21 @@ export function outline(points: readonly Xy[]): string {
 }
 
 /** The corners of a regular polygon; `first` is the direction of the first corner in degrees, clockwise from the right. */
-export function polygon(sides: number, radius: number, centre: Xy, first = 0): Xy[] {
-  return Array.from({ length: sides }, (_, index) => polar(radius, first + (index * 360) / sides, centre));
+export function regularCorners(sides: number, radius: number, centre: Xy, first = 0): Xy[] {
+  return Array.from({ length: sides }, (_, index) =>
+    atBearing(radius, first + (index * 360) / sides, centre),
+  );
 }
 
 /** A star with as many points as given, between an outer and an inner radius. */
 export function star(points: number, outer: number, inner: number, centre: Xy): Xy[] {
   return Array.from({ length: points * 2 }, (_, index) =>
-    polar(index % 2 === 0 ? outer : inner, (index * 180) / points, centre),
+    atBearing(index % 2 === 0 ? outer : inner, (index * 180) / points, centre),
   );
 }
 
 /** A point at a distance and a direction, degrees clockwise from the right. */
-export function polar(radius: number, degrees: number, [x, y]: Xy): Xy {
+export function atBearing(radius: number, degrees: number, [x, y]: Xy): Xy {
   const angle = (degrees * Math.PI) / 180;
   return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
 }
@@ -39,9 +41,9 @@ export function hexalobe(across: number, hollow: number, lobe: number, centre: X
     (lobe * lobe - a * a - (hollow * hollow) / 4 + a * cos30 * hollow) / (hollow - 2 * a * cos30 - 2 * lobe);
   const b = hollow / 2 + waist;
   const arcs = Array.from({ length: 6 }, (_, index) => {
-    const lobeCentre = polar(a, index * 60, centre);
-    const before = tangent(lobeCentre, polar(b, index * 60 - 30, centre), lobe, waist);
-    const after = tangent(lobeCentre, polar(b, index * 60 + 30, centre), lobe, waist);
+    const lobeCentre = atBearing(a, index * 60, centre);
+    const before = tangent(lobeCentre, atBearing(b, index * 60 - 30, centre), lobe, waist);
+    const after = tangent(lobeCentre, atBearing(b, index * 60 + 30, centre), lobe, waist);
     return { before, after };
   });
   const path = arcs.map(({ before, after }, index) => {

@@ -1,7 +1,7 @@
 import type { Element } from 'hast';
 import { s } from 'hastscript';
 import { type Pattern, patternPoints } from '../trade/pattern.ts';
-import { distanceToLeader, type Leader, type Point } from './leader.ts';
+import { type DrawingPoint, distanceToLeader, type Leader } from './leader.ts';
 
 /** Size of a fastener in the drawing, and of the room around the outermost, in units of the drawing. */
 const BOLT = 26;
@@ -69,7 +69,7 @@ function spread(count: number, pattern: Pattern): { readonly width: number; read
 const LONGEST_PATH = 6;
 
 /** Arrows from each fastener to the next, from rim to rim. */
-function arrows(inTurn: readonly Point[], pattern: Pattern): Element[] {
+function arrows(inTurn: readonly DrawingPoint[], pattern: Pattern): Element[] {
   if (pattern === 'row' || inTurn.length > LONGEST_PATH) return [];
   const leads = inTurn.slice(1).map((to, index) => ({ from: inTurn[index] ?? to, to }));
   const isCrossed = (lead: Leader) =>
@@ -82,7 +82,7 @@ function arrows(inTurn: readonly Point[], pattern: Pattern): Element[] {
   return [s('path', { className: 'order-path', d: lines.join(''), ...look })];
 }
 
-function arrow(from: Point, to: Point): string {
+function arrow(from: DrawingPoint, to: DrawingPoint): string {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const length = Math.sqrt(dx * dx + dy * dy);
   const [ux, uy] = [dx / length, dy / length];
@@ -110,7 +110,7 @@ function flange(pattern: Pattern, count: number, width: number, height: number):
   });
 }
 
-function fastener({ x, y }: Point, turn: number): Element[] {
+function fastener({ x, y }: DrawingPoint, turn: number): Element[] {
   const rim = turn === 1 ? 7 : 2.5;
   const look = { fill: 'none', stroke: 'currentColor', 'stroke-width': rim };
   return [

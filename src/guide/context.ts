@@ -3,7 +3,7 @@ import type { Platform } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 
 /** What a guide can draw on: all that the workspace declares outside it. */
-export interface GuideContext {
+export interface ReadingContext {
   readonly crib: ReadonlyMap<string, Tool | Wear>;
   readonly fastenerTypes: ReadonlyMap<string, FastenerType>;
   readonly platforms: ReadonlyMap<string, Platform>;

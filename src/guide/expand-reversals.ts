@@ -1,6 +1,6 @@
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { listed, nearest } from '../diagnostics/suggest.ts';
+import { nearest, quotedList } from '../diagnostics/suggest.ts';
 import type { ReversePlace } from '../directives/reverse.ts';
 import { type ReverseProblem, reverseSteps } from '../job/reverse.ts';
 import { actionsOf } from '../job/walk.ts';
@@ -137,7 +137,7 @@ function unknown(ref: Ref, known: readonly string[], message: string) {
 
 function doubled(place: ReversePlace, steps: readonly Step[], earlier: Span) {
   const notes = [{ message: 'first reversed here', at: earlier }];
-  const titles = listed(
+  const titles = quotedList(
     steps.map(({ titleText }) => titleText),
     'and',
   );

@@ -24,7 +24,7 @@ const count = z
   .positive({ error: 'a whole number above zero' });
 
 /** What stands at the top of a guide. */
-export const guideSchema = z.strictObject({
+export const frontMatterSchema = z.strictObject({
   title: yamlText,
   platform: yamlText,
   'part-number': yamlText.optional(),

@@ -16,7 +16,7 @@ import { reverseUnsound } from './rules/reverse-unsound.ts';
 import { sequenceAction } from './rules/sequence-action.ts';
 import { stepHomeless } from './rules/step-homeless.ts';
 
-export type { GuideContext } from './context.ts';
+export type { ReadingContext } from './context.ts';
 export { directiveNames } from './names.ts';
 export { placeChains, placedReport } from './placed-report.ts';
 export { readGuide } from './read-guide.ts';

@@ -10,7 +10,7 @@ import type { Platform } from '../model/shop.ts';
 import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
 import { type Adaptation, adaptItem, adaptSequence, adaptStep, adaptTemplate } from './adapt.ts';
-import type { GuideContext } from './context.ts';
+import type { ReadingContext } from './context.ts';
 import { type DeclaredTemplate, type Draft, type DraftSection, type Entry, isStep } from './draft.ts';
 import { itemsOfSteps } from './items-of-steps.ts';
 import { optionPassing } from './pass-options.ts';
@@ -23,7 +23,7 @@ import { procedureUnknown } from './rules/procedure-unknown.ts';
 
 /** What the placing of procedures may ask. */
 export interface Placing {
-  readonly context: GuideContext;
+  readonly context: ReadingContext;
   readonly platform: Platform | undefined;
   /** Ids of the options that the file which holds the place can pass on. */
   readonly options: readonly string[];

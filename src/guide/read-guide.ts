@@ -7,12 +7,12 @@ import type { Guide, Section } from '../model/guide.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { readMarkdown } from '../syntax/read.ts';
 import { assemble } from './assemble.ts';
-import type { GuideContext } from './context.ts';
+import type { ReadingContext } from './context.ts';
 import { type Draft, isStep } from './draft.ts';
 import { expandReversals } from './expand-reversals.ts';
 import { factsOf } from './facts.ts';
 import { finishTemplate } from './finish-template.ts';
-import { guideSchema, readFrontMatter, written } from './front-matter.ts';
+import { frontMatterSchema, readFrontMatter, written } from './front-matter.ts';
 import { withLeftOut } from './left-out.ts';
 import { directiveNames } from './names.ts';
 import { joinBuilds, limitBuilds, readOptions } from './options.ts';
@@ -26,9 +26,9 @@ import { uniqueIds } from './unique-ids.ts';
  * Reads one guide: its file, the procedures that it places and the reversals that it asks for. `null` after a
  * fault of syntax or front matter, which leaves nothing to judge.
  */
-export function readGuide(source: SourceFile, context: GuideContext, report: Report): Guide | null {
+export function readGuide(source: SourceFile, context: ReadingContext, report: Report): Guide | null {
   const { document, sound } = readMarkdown(source, directiveNames, report);
-  const front = readFrontMatter(document, source, guideSchema, report);
+  const front = readFrontMatter(document, source, frontMatterSchema, report);
   if (!sound || !front) return null;
   const { value } = front;
   const platformRef = { value: value.platform, at: front.valueAt(['platform']) };

@@ -7,7 +7,7 @@ import type { Platform } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { readMarkdown } from '../syntax/read.ts';
 import { assemble } from './assemble.ts';
-import type { GuideContext } from './context.ts';
+import type { ReadingContext } from './context.ts';
 import { factsOf } from './facts.ts';
 import { platformSchema, readFrontMatter } from './front-matter.ts';
 import { directiveNames } from './names.ts';
@@ -19,7 +19,7 @@ import { uniqueIds } from './unique-ids.ts';
  * Reads a vehicle platform: its description, options and builds, and the parts that its guides share. `null`
  * after a fault of syntax or front matter.
  */
-export function readPlatform(source: SourceFile, context: GuideContext, report: Report): Platform | null {
+export function readPlatform(source: SourceFile, context: ReadingContext, report: Report): Platform | null {
   const { document, sound } = readMarkdown(source, directiveNames, report);
   const front = readFrontMatter(document, source, platformSchema, report);
   if (!sound || !front) return null;

@@ -7,7 +7,7 @@ import type { Option } from '../model/when.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { readMarkdown } from '../syntax/read.ts';
 import { assemble } from './assemble.ts';
-import type { GuideContext } from './context.ts';
+import type { ReadingContext } from './context.ts';
 import type { Draft } from './draft.ts';
 import { procedureSchema, readFrontMatter } from './front-matter.ts';
 import { directiveNames } from './names.ts';
@@ -17,7 +17,7 @@ import { scopeOf } from './scope.ts';
 /** Reads a shared procedure as it stands in its own file; `null` after a fault that leaves nothing to place. */
 export function readProcedure(
   source: SourceFile,
-  context: GuideContext,
+  context: ReadingContext,
   platform: Platform | undefined,
   origins: readonly Origin[],
   report: Report,

@@ -7,14 +7,14 @@ import type { Origin } from '../model/origin.ts';
 import type { Inline, Prose, ProseNode } from '../model/prose.ts';
 import type { Platform } from '../model/shop.ts';
 import type { DocumentNode, RawProse, TextDirective } from '../syntax/tree.ts';
-import type { GuideContext } from './context.ts';
+import type { ReadingContext } from './context.ts';
 
 const inlineNamed = new Map(inlines.map((reader) => [reader.name, reader]));
 
 /** What the directives of one file may ask for. */
 export function scopeOf(
   file: string,
-  context: GuideContext,
+  context: ReadingContext,
   platform: Platform | undefined,
   origins: readonly Origin[],
   report: Report,

@@ -54,7 +54,7 @@ export function buildKey(build: Build, options: readonly Option[]): string {
 }
 
 /** A build with these options alone. */
-export function reduced(build: Build, options: readonly Option[]): Build {
+export function buildOfOptions(build: Build, options: readonly Option[]): Build {
   return Object.fromEntries(options.map((option) => [option.id, build[option.id] ?? false]));
 }
 

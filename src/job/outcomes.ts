@@ -1,7 +1,7 @@
 import type { Guide } from '../model/guide.ts';
 import type { BuildProblem } from '../model/job.ts';
 import type { Build, Option, When } from '../model/when.ts';
-import { buildKey, enumerateBuilds, reduced, valuesOf } from './builds.ts';
+import { buildKey, buildOfOptions, enumerateBuilds, valuesOf } from './builds.ts';
 import { conditionsOf } from './conditions.ts';
 import { holds, optionsIn, whenKey } from './when.ts';
 
@@ -23,7 +23,9 @@ export function distinctOutcomes(guide: Guide): Outcomes {
   const asked = new Set(whens.flatMap(optionsIn));
   const deciding = guide.builds.options.filter((option) => asked.has(option.id));
   const { builds, tooMany } = enumerateBuilds(guide.builds);
-  const distinct = new Map(builds.map((build) => [buildKey(build, deciding), reduced(build, deciding)]));
+  const distinct = new Map(
+    builds.map((build) => [buildKey(build, deciding), buildOfOptions(build, deciding)]),
+  );
   const groups = new Map<string, Build[]>();
   for (const build of distinct.values()) {
     const key = outcomeKey(whens, build);
@@ -43,7 +45,7 @@ export function distinctOutcomes(guide: Guide): Outcomes {
           }
         : null;
   const kept = [...groups.values()].slice(0, MOST_OUTCOMES);
-  return { deciding, groups: kept.length > 0 ? kept : [[reduced({}, deciding)]], problem };
+  return { deciding, groups: kept.length > 0 ? kept : [[buildOfOptions({}, deciding)]], problem };
 }
 
 /** Every condition that a guide is written under, each wording once. */

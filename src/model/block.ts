@@ -6,7 +6,7 @@ import type { Prose } from './prose.ts';
 import type { When } from './when.ts';
 
 /** What a section or a step is made of, in the order of the text. */
-export type Block = ProseBlock | SafetyMessage | Note | RefitNote | Figure | TemplatePlace | Prove;
+export type Block = ProseBlock | SafetyMessage | NoteBlock | RefitNote | Figure | TemplatePlace | Prove;
 
 /** Ordinary Markdown: a paragraph, list, table. */
 export interface ProseBlock {
@@ -26,7 +26,7 @@ export interface SafetyMessage {
 }
 
 /** `:::note` informs, `:::why` explains to trainees, `:::owner` goes on the hand-over sheet. */
-export interface Note {
+export interface NoteBlock {
   readonly type: 'note' | 'why' | 'owner';
   readonly title: Prose | null;
   readonly body: Prose;

@@ -10,7 +10,7 @@ import {
   textElements,
   unsafeElements,
 } from './svg-allowed.ts';
-import { keptAttributes } from './svg-attributes.ts';
+import { keptSvgAttributes } from './svg-attributes.ts';
 import { elementsOf, references, unfoldedSize } from './svg-references.ts';
 import { parseViewBox, prefixPaint, userLength } from './svg-values.ts';
 
@@ -142,7 +142,7 @@ function openElement(
     problem('drawing-part-unsupported', unsupported(name));
     return null;
   }
-  const attributes = keptAttributes(tag, allowed, problem);
+  const attributes = keptSvgAttributes(tag, allowed, problem);
   if (isRoot && attributes.viewBox === undefined) Object.assign(attributes, sizeAsViewBox(tag));
   return s(name, attributes);
 }

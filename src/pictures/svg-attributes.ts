@@ -7,7 +7,7 @@ import { styleDeclarations, valueFault } from './svg-values.ts';
  * The attributes of a tag that may stay, with the declarations of its `style` turned into attributes. Tells of
  * those that run code, reach outside, or whose look would be lost.
  */
-export function keptAttributes(
+export function keptSvgAttributes(
   tag: SaxesTagNS,
   allowed: ReadonlySet<string>,
   problem: (code: PictureCode, what: string) => void,

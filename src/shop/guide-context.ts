@@ -1,4 +1,4 @@
-import type { GuideContext } from '../guide/index.ts';
+import type { ReadingContext } from '../guide/index.ts';
 import type { Shop } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { resolvePath } from './resolve-path.ts';
@@ -10,7 +10,7 @@ export function guideContext(
   { crib, fastenerTypes, platforms }: Shop,
   procedures: ReadonlyMap<string, SourceFile>,
   files: Pick<WorkspaceFiles, 'read'>,
-): GuideContext {
+): ReadingContext {
   return {
     crib,
     fastenerTypes,

@@ -19,6 +19,6 @@ export async function checkPage(
 }
 
 /** A platform as a page. */
-export function platformPage(platform: Platform): Page {
+export function asPage(platform: Platform): Page {
   return { ...platform, anchors: platformAnchors(platform) };
 }

@@ -9,7 +9,7 @@ import { wholeFile } from '../source/span.ts';
 import { noStore, type Store } from '../store/store.ts';
 import { type Discovered, discover, fileId } from './discover.ts';
 import { guideContext } from './guide-context.ts';
-import { checkPage, platformPage } from './inspect-page.ts';
+import { asPage, checkPage } from './inspect-page.ts';
 import { nothingLost } from './lost.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
 import { type ListFaults, readLists } from './read-lists.ts';
@@ -79,7 +79,7 @@ export async function openWorkspace(
   const byId = new Map(platforms.flatMap(({ value }) => (value ? [[value.id, value] as const] : [])));
   const shop: Shop = { ...lists, platforms: byId };
   for (const { value, report: tell } of platforms) {
-    if (value) await checkPage(platformPage(value), { shop, files, look }, tell, nothingLost);
+    if (value) await checkPage(asPage(value), { shop, files, look }, tell, nothingLost);
   }
   return {
     files,

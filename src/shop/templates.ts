@@ -3,7 +3,7 @@ import { type Fonts, type Metrics, metricsOf } from '../cut/drawing/metrics.ts';
 import type { SheetContext } from '../cut/job.ts';
 import type { Bit } from '../cut/shape/lint.ts';
 import { resolve } from '../cut/shape/resolve.ts';
-import { type Resolved, wordsOf } from '../cut/shape/resolved.ts';
+import { type Resolved, writtenWords } from '../cut/shape/resolved.ts';
 import { LETTERS_MISSING, SHEETS_TOO_MANY } from '../cut/shape/rules.ts';
 import { MOST_SHEETS } from '../cut/sheet/sheet-count.ts';
 import { tooManySheets } from '../cut/sheet/sheets.ts';
@@ -84,7 +84,7 @@ function eachOnce(drawn: readonly Judged[], guide: Guide, job: Job): readonly Fi
 
 function reportSheets(resolved: Resolved, context: SheetContext, report: Report): void {
   const { metrics, papers } = context;
-  const lacking = new Set(wordsOf(resolved).flatMap((text) => metrics.lacks(text)));
+  const lacking = new Set(writtenWords(resolved).flatMap((text) => metrics.lacks(text)));
   if (lacking.size > 0) {
     const letters = [...lacking].map((letter) => `“${letter}”`).join(' ');
     report(

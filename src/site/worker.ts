@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import type { SiteBuild } from './site-build.ts';
+import type { BuildList } from './site-build.ts';
 
 /** The place of the worker: it serves the folder it lies in and all below. */
 export const workerPath = 'worker.js';
@@ -23,14 +23,14 @@ export function workerScript(
 export function listedIn(worker: string): Readonly<Record<string, string>> {
   const list = /^globalThis\.siteBuild=(.*);$/m.exec(worker)?.[1];
   try {
-    const { kept, asked }: Partial<SiteBuild> = JSON.parse(list ?? '{}');
+    const { kept, asked }: Partial<BuildList> = JSON.parse(list ?? '{}');
     return { ...kept, ...asked };
   } catch {
     return {};
   }
 }
 
-function siteBuild(hashes: ReadonlyMap<string, string>, asked: ReadonlySet<string>): SiteBuild {
+function siteBuild(hashes: ReadonlyMap<string, string>, asked: ReadonlySet<string>): BuildList {
   const files = [...hashes].sort(([a], [b]) => (a < b ? -1 : 1));
   const list = files.map(([path, hash]) => `${hash} ${path}\n`).join('');
   return {

@@ -9,25 +9,25 @@ import { takeHeadingId } from './heading-id.ts';
 import { parseMarkdown, toHtmlTree } from './markdown.ts';
 import type { DirectiveNames } from './names.ts';
 import { judge } from './rules/index.ts';
-import { pageOf } from './rules/rule.ts';
+import { syntaxPage } from './rules/rule.ts';
 import { textOversized } from './rules/text-oversized.ts';
 import type { Document } from './tree.ts';
 
 /** A file as read. `sound` is false where a fault of syntax makes what follows from the text unsure. */
-export interface Reading {
+export interface DocumentRead {
   readonly document: Document;
   readonly sound: boolean;
 }
 
 /** Reads a Markdown file: front matter, headings, prose and directives with their places. Never throws. */
-export function readMarkdown(source: SourceFile, names: DirectiveNames, report: Report): Reading {
+export function readMarkdown(source: SourceFile, names: DirectiveNames, report: Report): DocumentRead {
   if (source.text.length > mostCharacters)
     return refused(source, 'this file is too large to be a guide', report);
   if (levels(source.text) > mostLevels) return refused(source, tooDeep, report);
   if (mostEmphasis(source.text) > mostMarks) return refused(source, tooManyMarks, report);
   const root = parseMarkdown(keepingOffsets(source.text));
   if (!isShallow(root)) return refused(source, tooDeep, report);
-  const page = pageOf(source, root, names);
+  const page = syntaxPage(source, root, names);
   for (const { node } of page.placed) if (node.type === 'heading') takeHeadingId(node, source);
   const sound = judge(page, report);
   const blocks = convertRoot(toHtmlTree(root), { source, flags: names.flags });
@@ -80,7 +80,7 @@ function isShallow(root: Root): boolean {
 }
 
 /** A file of which only the front matter is read, so that it lacks nothing else. */
-function refused(source: SourceFile, message: string, report: Report): Reading {
+function refused(source: SourceFile, message: string, report: Report): DocumentRead {
   report(finding(textOversized, wholeFile(source.path), message));
   const opening = /^---[ \t]*[\r\n]/.test(source.text);
   const closing = /(?:\r\n|\n|\r)---[ \t]*(?=[\r\n]|$)/.exec(source.text);

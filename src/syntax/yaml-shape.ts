@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Finding } from '../diagnostics/finding.ts';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { didYouMean, listed, nearest } from '../diagnostics/suggest.ts';
+import { didYouMean, nearest, quotedList } from '../diagnostics/suggest.ts';
 import type { YamlPath, YamlPlaces } from './yaml-places.ts';
 import { yamlMissingKey, yamlUnknownKey, yamlWrongValue } from './yaml-rules.ts';
 
@@ -86,7 +86,7 @@ function unknownKey(path: YamlPath, known: readonly string[], places: YamlPlaces
   const key = lastOf(path);
   const near = nearest(key, known);
   const at = places.keyAt(path);
-  const help = near.length > 0 ? didYouMean(near) : `known here: ${listed(known, 'and')}`;
+  const help = near.length > 0 ? didYouMean(near) : `known here: ${quotedList(known, 'and')}`;
   return finding(yamlUnknownKey, at, `"${key}" is not a key that is known here`, {
     notes: known.length > 0 && near.length !== 1 ? [{ message: help }] : [],
     suggestion: near.length === 1 && near[0] !== undefined ? { at, text: near[0] } : undefined,
@@ -113,7 +113,7 @@ function expected(issue: z.core.$ZodRawIssue): string {
     case 'invalid_type':
       return kinds[String(issue.expected)] ?? String(issue.expected);
     case 'invalid_value':
-      return listed((issue.values as readonly unknown[]).map(String), 'or');
+      return quotedList((issue.values as readonly unknown[]).map(String), 'or');
     case 'too_small':
       return issue.origin === 'string'
         ? 'text'

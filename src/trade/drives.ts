@@ -1,4 +1,4 @@
-import { plainText, readNumber } from '../units/number.ts';
+import { inOneForm, readNumber } from '../units/number.ts';
 import { base, type Millimetres } from '../units/quantity.ts';
 import { decimalComma, type TradeProblem, tradeProblem } from './problem.ts';
 
@@ -61,7 +61,7 @@ const expects =
 
 /** Reads a drive as an author types it; what was meant is suggested where a trade name was written. */
 export function parseDrive(text: string): ParsedDrive {
-  const plain = plainText(text);
+  const plain = inOneForm(text);
   const parsed = readDrive(plain);
   if (parsed) return parsed;
   for (const [pattern, word] of otherWords) {

@@ -1,4 +1,4 @@
-import { plainText } from '../units/number.ts';
+import { inOneForm } from '../units/number.ts';
 import { type Base, base, type Millimetres } from '../units/quantity.ts';
 import { decimalComma, type TradeProblem, tradeProblem } from './problem.ts';
 
@@ -70,7 +70,7 @@ const expects = 'write, for example, "M8x1.25" or "1/4-20"';
 
 /** Reads `M8x1.25`, `M8×1.25`, `M8` (coarse), `1/4-20`, `#10-24`; a pitch that the size does not have is refused. */
 export function parseThread(text: string): ParsedThread {
-  const plain = plainText(text).replace(/ ?[×xX*] ?/, 'x');
+  const plain = inOneForm(text).replace(/ ?[×xX*] ?/, 'x');
   const comma = decimalComma(plain, (mended) => parseThread(mended).ok);
   if (comma) return comma;
   const metric = /^M ?(\d+(?:\.\d+)?)(?:[x-](\d+(?:\.\d+)?|\.\d+))?$/i.exec(plain);

@@ -115,7 +115,7 @@ export function widthStandardNamed(name: string): WidthStandard | undefined {
  * that width, or where none is known; else a message, ready for a finding. A width is never worked out from the
  * thread alone.
  */
-export function widthClash(drive: FlatsDrive, thread: Thread, named?: WidthStandard): string | undefined {
+export function clashOfWidth(drive: FlatsDrive, thread: Thread, named?: WidthStandard): string | undefined {
   const kind = drive.kind === 'twelve-point' ? 'hexagon' : drive.kind;
   if (named && named.kind !== kind) return `${named.name} makes ${nouns[named.kind]}, not ${nouns[kind]}`;
   const usual = named || kind !== 'hexagon' ? undefined : customary[thread.size];

@@ -1,4 +1,4 @@
-import { plainText, readNumber } from '../units/number.ts';
+import { inOneForm, readNumber } from '../units/number.ts';
 import { type Base, base, type Millimetres } from '../units/quantity.ts';
 import { decimalComma, type TradeProblem, tradeProblem } from './problem.ts';
 
@@ -78,7 +78,7 @@ const expects = 'write, for example, "2.5 mm²", "14 AWG" or "14 SAE"';
 
 /** Reads a wire size: `2.5 mm²`, `14 AWG`, `14 SAE`; a bare gauge is refused because AWG and SAE differ. */
 export function parseWire(text: string): ParsedWire {
-  const plain = plainText(text);
+  const plain = inOneForm(text);
   const comma = decimalComma(plain, (mended) => parseWire(mended).ok);
   if (comma) return comma;
   const gauge = /^(?:(AWG|SAE) ?(\d+|[1-4]\/0)|(\d+|[1-4]\/0) ?(AWG|SAE))$/i.exec(plain);

@@ -1,4 +1,4 @@
-import { plainText, readNumber } from './number.ts';
+import { inOneForm, readNumber } from './number.ts';
 import { faultOfText, parseQuantity, parseRange, splitRange } from './parse.ts';
 import { problem, type QuantityProblem } from './problem.ts';
 import { base, type Minutes, type Quantity } from './quantity.ts';
@@ -18,7 +18,7 @@ export type ParsedEstimate = { readonly ok: true; readonly estimate: Estimate } 
  * likely and most (`4/6/15 min`).
  */
 export function parseEstimate(text: string): ParsedEstimate {
-  const plain = plainText(text);
+  const plain = inOneForm(text);
   const fault = faultOfText(plain, 'time');
   if (fault) return fault;
   const parts = plain.split('/').map((part) => part.trim());

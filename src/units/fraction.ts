@@ -15,16 +15,16 @@ export interface InchFraction {
  * finest that a shop rule shows, so the error is never more than 0.2 mm beyond the tolerance asked for.
  */
 export function inchFraction(length: Millimetres, tolerance = 0): InchFraction {
-  let best = nearest(length, 1);
+  let best = nearestFraction(length, 1);
   for (const denominator of [2, 4, 8, 16, 32, 64]) {
     if (Math.abs(best.error) <= tolerance) return best;
-    best = nearest(length, denominator);
+    best = nearestFraction(length, denominator);
   }
   return best;
 }
 
 /** The nearest fraction with this denominator (a power of two), reduced. */
-export function nearest(length: Millimetres, denominator: number): InchFraction {
+export function nearestFraction(length: Millimetres, denominator: number): InchFraction {
   const parts = Math.round((Math.abs(length) / INCH) * denominator);
   const sign = length < 0 && parts > 0 ? '-' : '';
   const whole = Math.floor(parts / denominator);

@@ -23,7 +23,7 @@ const vulgar: { readonly [sign: string]: string } = {
  * Typed text in one form: plain spaces, hyphen for minus, `/` for the fraction slash, straight inch and foot
  * marks, one middle dot, fractions such as `1¼` as `1 1/4`.
  */
-export function plainText(text: string): string {
+export function inOneForm(text: string): string {
   return text
     .replace(/[¼½¾⅓⅔⅛⅜⅝⅞]/g, (sign) => ` ${vulgar[sign] ?? ''}`)
     .replace(/\s+/g, ' ')

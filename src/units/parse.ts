@@ -1,4 +1,4 @@
-import { plainText, readNumber, type WrittenNumber } from './number.ts';
+import { inOneForm, readNumber, type WrittenNumber } from './number.ts';
 import { expected, problem, type QuantityProblem, unitList } from './problem.ts';
 import { base, type Dimension, type Quantity, type QuantityRange } from './quantity.ts';
 import { dimensionWords, findUnit, limits, type Unit } from './table.ts';
@@ -32,7 +32,7 @@ export function parseQuantity<D extends Dimension>(
   dimension: D,
   options: ParseOptions = {},
 ): ParsedQuantity<D> {
-  const plain = plainText(text);
+  const plain = inOneForm(text);
   const fault = faultOfText(plain, dimension);
   if (fault) return fault;
   const number = readNumber(plain);
@@ -57,7 +57,7 @@ export function parseRange<D extends Dimension>(
   dimension: D,
   options: ParseOptions = {},
 ): ParsedRange<D> {
-  const plain = plainText(text);
+  const plain = inOneForm(text);
   const fault = faultOfText(plain, dimension);
   if (fault) return fault;
   const ends = splitRange(plain);

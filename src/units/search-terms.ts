@@ -1,4 +1,4 @@
-import { plainText } from './number.ts';
+import { inOneForm } from './number.ts';
 import { findUnit, type Unit } from './table.ts';
 
 /** One thing to look for in a text: a word, or a size with its unit. */
@@ -33,7 +33,7 @@ export function queryTerms(text: string): readonly string[] {
 }
 
 function piecesOf(text: string): readonly Piece[] {
-  const plain = plainText(text)
+  const plain = inOneForm(text)
     .toLowerCase()
     .replace(/(\d),(\d)/g, '$1.$2')
     .replace(/×/g, 'x')

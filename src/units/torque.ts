@@ -1,5 +1,5 @@
 import { formatBoth, formatQuantity } from './format.ts';
-import { plainText } from './number.ts';
+import { inOneForm } from './number.ts';
 import { faultOfText, parseQuantity, splitRange } from './parse.ts';
 import { problem, type QuantityProblem } from './problem.ts';
 import type { Quantity } from './quantity.ts';
@@ -17,7 +17,7 @@ export type ParsedTorque = { readonly ok: true; readonly passes: TorqueSpec } | 
 
 /** Reads `25 N·m`, or passes set apart by commas, `+` or "then": `20 N·m, 50 N·m, +90°`. */
 export function parseTorque(text: string): ParsedTorque {
-  const plain = plainText(text);
+  const plain = inOneForm(text);
   const fault = faultOfText(plain, 'torque');
   if (fault) return fault;
   const passes: TorquePass[] = [];

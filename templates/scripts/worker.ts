@@ -1,6 +1,6 @@
 import { answer } from './worker/answer.ts';
 import { cachePrefix, dropOthers, fill } from './worker/build-cache.ts';
-import type { SiteBuild } from './worker/site-build.ts';
+import type { BuildList } from './worker/site-build.ts';
 
 /**
  * The offline worker of a site. One worker belongs to one build: it keeps that build whole, each file proved by
@@ -10,7 +10,7 @@ import type { SiteBuild } from './worker/site-build.ts';
 
 /** What is used of a service worker's global scope, which the types of pages do not know. */
 interface WorkerScope {
-  readonly siteBuild: SiteBuild;
+  readonly siteBuild: BuildList;
   readonly registration: { readonly scope: string };
   readonly skipWaiting: () => Promise<void>;
 }

@@ -1,4 +1,4 @@
-import { directiveNames, type GuideContext, readGuide } from '../../src/guide/index.ts';
+import { directiveNames, type ReadingContext, readGuide } from '../../src/guide/index.ts';
 import { dryRun } from '../../src/job/dry-run/index.ts';
 import { stepsOf } from '../../src/job/index.ts';
 import { distinctOutcomes } from '../../src/job/outcomes.ts';
@@ -11,7 +11,7 @@ import { readMarkdown } from '../../src/syntax/read.ts';
  *
  *   npx tsx tests/bench/dry-run.ts
  */
-const context: GuideContext = {
+const context: ReadingContext = {
   crib: new Map(),
   fastenerTypes: new Map(),
   platforms: new Map(),

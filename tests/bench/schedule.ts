@@ -1,4 +1,4 @@
-import { type GuideContext, readGuide } from '../../src/guide/index.ts';
+import { type ReadingContext, readGuide } from '../../src/guide/index.ts';
 import { stepsOf } from '../../src/job/index.ts';
 import { distinctOutcomes } from '../../src/job/outcomes.ts';
 import { precedenceOf } from '../../src/job/precedence.ts';
@@ -11,7 +11,7 @@ import { sourceFile } from '../../src/source/source-file.ts';
  *
  *   npx tsx tests/bench/schedule.ts
  */
-const context: GuideContext = {
+const context: ReadingContext = {
   crib: new Map(),
   fastenerTypes: new Map(),
   platforms: new Map(),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { didYouMean, listed, nearest } from '../../src/diagnostics/suggest.ts';
+import { didYouMean, nearest, quotedList } from '../../src/diagnostics/suggest.ts';
 
 describe('nearest', () => {
   const tools = ['trim-lever', 'bit-t15', 'socket-7', 'socket-13', 'torque-60', 'rotary-cutter', 'hand-file'];
@@ -26,8 +26,8 @@ describe('nearest', () => {
 });
 
 it('lists names as a person does', () => {
-  expect(listed(['a'], 'or')).toBe('"a"');
-  expect(listed(['a', 'b', 'c'], 'and')).toBe('"a", "b" and "c"');
+  expect(quotedList(['a'], 'or')).toBe('"a"');
+  expect(quotedList(['a', 'b', 'c'], 'and')).toBe('"a", "b" and "c"');
   expect(didYouMean([])).toBe('');
   expect(didYouMean(['a', 'b'])).toBe('did you mean "a" or "b"?');
 });

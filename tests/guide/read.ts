@@ -1,5 +1,5 @@
 import { collector } from '../../src/diagnostics/report.ts';
-import type { GuideContext } from '../../src/guide/index.ts';
+import type { ReadingContext } from '../../src/guide/index.ts';
 import { readGuide, readPlatform } from '../../src/guide/index.ts';
 import { actionWords, findTarget } from '../../src/job/index.ts';
 import type { Block } from '../../src/model/block.ts';
@@ -24,7 +24,7 @@ A van.
 export function readBody(body: string, procedures: { readonly [id: string]: string } = {}) {
   const { findings, report } = collector();
   const platforms = new Map<string, Platform>();
-  const context: GuideContext = {
+  const context: ReadingContext = {
     crib: new Map(),
     fastenerTypes: new Map(),
     platforms,

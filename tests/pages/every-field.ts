@@ -2,8 +2,8 @@ import { type Markup, markup } from '../../src/html/markup.ts';
 import type {
   FrameView,
   LinkView,
-  PictureFile,
   Shown,
+  SizedPicture,
   StepRef,
   VaryingView,
 } from '../../src/pages/frame/shared-views.ts';
@@ -35,7 +35,7 @@ const shown = (): Shown => ({ plans: String(number()), only: text() });
 const varying = (): VaryingView => ({ ...shown(), text: text() });
 const link = (): LinkView => ({ text: text(), href: href() });
 const stepRef = (): StepRef => ({ ...shown(), id: id(), number: number(), title: text() });
-const file = (): PictureFile => ({ src: href(), width: number(), height: number() });
+const file = (): SizedPicture => ({ src: href(), width: number(), height: number() });
 
 const picture = (detail: PictureView | null): PictureView => ({
   ...file(),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Activity, endOf } from '../../src/job/schedule/activity.ts';
+import { type Activity, whenAllDone } from '../../src/job/schedule/activity.ts';
 import { chainOf } from '../../src/job/schedule/chain.ts';
 import { solve } from '../../src/job/schedule/solve.ts';
 import { eventNet, net } from '../job/schedule/nets.ts';
@@ -7,7 +7,7 @@ import { eventNet, net } from '../job/schedule/nets.ts';
 function end(activities: readonly Activity[], crew: number): number {
   const { starts, proved } = solve(activities, crew);
   expect(proved).toBe(true);
-  return endOf(activities, starts);
+  return whenAllDone(activities, starts);
 }
 
 const unlimited = (activities: readonly Activity[]) => end(activities, activities.length);

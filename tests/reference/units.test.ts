@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { unit as mathUnit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { convert, quantityOf } from '../../src/units/format.ts';
-import { nearest } from '../../src/units/fraction.ts';
+import { nearestFraction } from '../../src/units/fraction.ts';
 import { base, type Dimension } from '../../src/units/quantity.ts';
 import { units } from '../../src/units/table.ts';
 import { runs } from '../samples.ts';
@@ -128,14 +128,14 @@ describe('torques that a shop meets', () => {
 
 describe('fractions of an inch', () => {
   // Decimal-to-fraction chart of machinecalcs.com: 0.123 in is 7.87/64, so 8/64, so 1/8.
-  test('the worked example', () => expect(nearest(base(0.123 * 25.4), 64).text).toBe('1/8'));
+  test('the worked example', () => expect(nearestFraction(base(0.123 * 25.4), 64).text).toBe('1/8'));
 
   test.each([
     ['25/64', 9.921875],
     ['33/64', 13.096875],
     ['63/64', 25.003125],
   ])('%s in of the chart', (text, mm) =>
-    expect(nearest(base(mm), 64)).toEqual({ text, error: expect.closeTo(0, 9) }),
+    expect(nearestFraction(base(mm), 64)).toEqual({ text, error: expect.closeTo(0, 9) }),
   );
 
   // Computed; errors in mm are those of the fraction against the metric size.
@@ -153,7 +153,7 @@ describe('fractions of an inch', () => {
     [51, '2 1/64', 0.197, '2'],
     [300, '11 13/16', 0.037, '11 13/16'],
   ])('%d mm', (mm, in64ths, error, in16ths) => {
-    expect(nearest(base(mm), 64)).toEqual({ text: in64ths, error: expect.closeTo(error, 2) });
-    expect(nearest(base(mm), 16).text).toBe(in16ths);
+    expect(nearestFraction(base(mm), 64)).toEqual({ text: in64ths, error: expect.closeTo(error, 2) });
+    expect(nearestFraction(base(mm), 16).text).toBe(in16ths);
   });
 });

@@ -3,7 +3,7 @@ import { collector } from '../../src/diagnostics/report.ts';
 import { lineColumn, sourceFile } from '../../src/source/source-file.ts';
 import type { Span } from '../../src/source/span.ts';
 import type { DirectiveNames } from '../../src/syntax/names.ts';
-import { type Reading, readMarkdown } from '../../src/syntax/read.ts';
+import { type DocumentRead, readMarkdown } from '../../src/syntax/read.ts';
 
 /** The names of the format, as far as these tests write them. */
 export const names: DirectiveNames = {
@@ -14,7 +14,7 @@ export const names: DirectiveNames = {
 };
 
 /** Reads a text as a guide. */
-export function read(text: string): Reading & { readonly findings: readonly Finding[] } {
+export function read(text: string): DocumentRead & { readonly findings: readonly Finding[] } {
   const { findings, report } = collector();
   return { ...readMarkdown(sourceFile('guide.md', text), names, report), findings };
 }

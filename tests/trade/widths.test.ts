@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { widthClash, widthStandardNamed } from '../../src/trade/widths.ts';
+import { clashOfWidth, widthStandardNamed } from '../../src/trade/widths.ts';
 import { flats, plain, thread } from './read.ts';
 
 const clash = (drive: string, on: string, standard?: string): string | undefined => {
-  const found = widthClash(
+  const found = clashOfWidth(
     flats(drive),
     thread(on),
     standard === undefined ? undefined : widthStandardNamed(standard),

@@ -9,7 +9,7 @@ import {
   quantityOf,
   significant,
 } from '../../src/units/format.ts';
-import { inchFraction, nearest } from '../../src/units/fraction.ts';
+import { inchFraction, nearestFraction } from '../../src/units/fraction.ts';
 import { parseQuantity, parseRange } from '../../src/units/parse.ts';
 import { base, type Dimension, type Quantity, type QuantityRange } from '../../src/units/quantity.ts';
 import { limits, units } from '../../src/units/table.ts';
@@ -77,7 +77,7 @@ describe('fractions of an inch', () => {
   test('are reduced, at most 64ths, and their error is known', () => {
     expect(inchFraction(base(25))).toEqual({ text: '63/64', error: expect.closeTo(0.003, 3) });
     expect(inchFraction(base(25), 0.4)).toEqual({ text: '1', error: expect.closeTo(0.4, 9) });
-    expect(nearest(base(12.7), 16).text).toBe('1/2');
+    expect(nearestFraction(base(12.7), 16).text).toBe('1/2');
     expect(inchFraction(base(-12.7)).text).toBe('-1/2');
     expect(inchFraction(base(0)).text).toBe('0');
   });

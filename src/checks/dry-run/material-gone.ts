@@ -1,4 +1,4 @@
-import { cutsOnPanel, frameOf, isGone, type PanelCut } from '../../cut/shape/on-panel.ts';
+import { cutsOnPanel, isCutAway, type PanelCut, panelFrame } from '../../cut/shape/on-panel.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { actionsOf, allHold, findTarget, stepsOf, targetNoun, whensOfTarget } from '../../job/index.ts';
 import { type Feature, featuresOf } from '../../job/target.ts';
@@ -62,8 +62,8 @@ export const materialGone: Rule = {
       const earlier = gone.find(
         (one) =>
           one.template !== use.template &&
-          frameOf(one.template) === frameOf(use.template) &&
-          isGone(use.cut, one.cut) &&
+          panelFrame(one.template) === panelFrame(use.template) &&
+          isCutAway(use.cut, one.cut) &&
           builds.some((build) => allHold([...one.whens, ...use.whens], build)),
       );
       const key = `${use.action.at.file} ${use.action.at.start} ${use.words}`;
@@ -98,10 +98,10 @@ function makes(verb: Verb): boolean {
 function usesOf(guide: Guide): readonly Use[] {
   const placed = stepsOf(guide).flatMap(actionsOf);
   const named = new Set(placed.map(({ node }) => node.target.value));
-  const frames = [...guide.templates.values()].map(frameOf);
+  const frames = [...guide.templates.values()].map(panelFrame);
   // A template that is alone on its panel has none to be held against.
   const drawn = [...guide.templates.values()].filter((one) => {
-    const frame = frameOf(one);
+    const frame = panelFrame(one);
     return frame !== null && frames.filter((other) => other === frame).length > 1;
   });
   const cutsOf = new Map(drawn.map((one) => [one, cutsOnPanel(one)]));

@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import type { Rule } from '../rule.ts';
-import { messagesWritten, type WrittenMessage, wordsOf } from './messages-written.ts';
+import { comparableWords, messagesWritten, type WrittenMessage } from './messages-written.ts';
 
 /** In how many steps of a section the same message is one too many. */
 const TOO_MANY = 3;
@@ -25,7 +25,7 @@ export const messageRepeated: Rule = {
     const inSteps = messagesWritten(guide).filter(({ step }) => step !== null);
     const alike = new Map<string, WrittenMessage[]>();
     for (const written of inSteps) {
-      const key = `${written.section.id}\n${written.message.word}\n${wordsOf(written, guide)}`;
+      const key = `${written.section.id}\n${written.message.word}\n${comparableWords(written, guide)}`;
       const others = alike.get(key) ?? [];
       if (!others.some(({ step }) => step === written.step)) alike.set(key, [...others, written]);
     }

@@ -27,7 +27,7 @@ export function bodyOf({ message, step }: WrittenMessage, guide: Guide): readonl
 }
 
 /** Hazard and text as printed, in lower case and without marks, for comparing. */
-export function wordsOf(written: WrittenMessage, guide: Guide): string {
+export function comparableWords(written: WrittenMessage, guide: Guide): string {
   const hazard = sentencesOf(written.message.hazard, guide, null);
   const words = [...hazard, ...bodyOf(written, guide)].flatMap((sentence) => sentence.words);
   return words.map(({ text }) => text).join(' ');

@@ -1,7 +1,7 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import type { Rule } from '../rule.ts';
 import { isMereDamage } from './injury.ts';
-import { messagesWritten, wordsOf } from './messages-written.ts';
+import { comparableWords, messagesWritten } from './messages-written.ts';
 
 const step = (word: string) =>
   `::step[Ease the panel off]{#ease}\n\n:::${word}[Scratched paint]\nThe clips scratch the paint when the panel slides down. Tape the edge first.\n:::\n\nEase the panel off.`;
@@ -22,7 +22,7 @@ export const signalWordTooStrong: Rule = {
     for (const written of messagesWritten(guide)) {
       const { word, at } = written.message;
       if (word !== 'danger' && word !== 'warning') continue;
-      if (!isMereDamage(wordsOf(written, guide))) continue;
+      if (!isMereDamage(comparableWords(written, guide))) continue;
       const instead = shop.settings.signalWords === 'ansi' ? ':::notice' : 'the text of the step';
       const message = `${word.toUpperCase()} is about injury, and this speaks of damage; say it in ${instead}, or say who gets hurt`;
       report(finding(card, at, message));

@@ -1,7 +1,7 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import type { Rule } from '../rule.ts';
 import { isInjury } from './injury.ts';
-import { messagesWritten, wordsOf } from './messages-written.ts';
+import { comparableWords, messagesWritten } from './messages-written.ts';
 
 const step = (word: string) =>
   `::step[Draw the panel back]{#draw}\n\n:::${word}[Sharp edge]\nThe lip of the panel can cut a finger. Keep your hands on the outside.\n:::\n\nDraw the panel back.`;
@@ -21,7 +21,7 @@ export const signalWordTooWeak: Rule = {
   run: ({ guide }, report) => {
     for (const written of messagesWritten(guide)) {
       const { word, at } = written.message;
-      if (word !== 'notice' || !isInjury(wordsOf(written, guide))) continue;
+      if (word !== 'notice' || !isInjury(comparableWords(written, guide))) continue;
       report(finding(card, at, 'NOTICE is about damage, and this speaks of injury; use :::caution at least'));
     }
   },

@@ -5,7 +5,7 @@ import type { Rule, Subject } from '../rule.ts';
 import { crowfootExample } from './crowfoot-example.ts';
 import type { ToolUse } from './tool-use.ts';
 import { reportUses, type UseFault } from './use-fault.ts';
-import { torquesOf } from './wrenches.ts';
+import { torquesAsked } from './wrenches.ts';
 
 const card: RuleCard = {
   code: 'setting-outside-wrench',
@@ -26,7 +26,7 @@ function judge(use: ToolUse, { guide }: Subject): UseFault | null {
   const found = crowfootUse(use.action, guide);
   const range = found?.wrench.range;
   if (!found || !range) return null;
-  for (const torque of torquesOf(use)) {
+  for (const torque of torquesAsked(use)) {
     const setting = settingInLine(torque, found);
     if (!setting || wrenchFits(torque, range.value).verdict !== 'within') continue;
     const fit = wrenchFits(setting, range.value);

@@ -4,7 +4,7 @@ import { formatDrive } from '../../trade/drives.ts';
 import type { Rule, Subject } from '../rule.ts';
 import { boundDrive, offeredFit } from './drive-of-use.ts';
 import type { ToolUse } from './tool-use.ts';
-import { firstTool, reportUses, toolNouns, type UseFault, wordsOf } from './use-fault.ts';
+import { firstTool, reportUses, toolNouns, type UseFault, wordsOfUse } from './use-fault.ts';
 
 const card: RuleCard = {
   code: 'tool-missing',
@@ -53,8 +53,8 @@ function judge(use: ToolUse, subject: Subject): UseFault | null {
   const { offers, action } = use;
   const message =
     offers.length === 0
-      ? `no tool is named to ${wordsOf(use)}${fits}; ${mend}`
-      : `nothing that is named fits, to ${wordsOf(use)}${fits}: ${toolNouns(offers)} ${offers.length === 1 ? 'has no drive of its own' : 'have no drive of their own'}; ${mend}`;
+      ? `no tool is named to ${wordsOfUse(use)}${fits}; ${mend}`
+      : `nothing that is named fits, to ${wordsOfUse(use)}${fits}: ${toolNouns(offers)} ${offers.length === 1 ? 'has no drive of its own' : 'have no drive of their own'}; ${mend}`;
   return {
     at: action.at,
     message,

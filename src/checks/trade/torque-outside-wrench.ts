@@ -6,7 +6,7 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Rule, Subject } from '../rule.ts';
 import type { ToolUse } from './tool-use.ts';
 import { fastenerNoun, firstTool, placeOfOffers, reportUses, type UseFault } from './use-fault.ts';
-import { torquesOf, type Wrench, wrenchesOf } from './wrenches.ts';
+import { torquesAsked, type Wrench, wrenchesOf } from './wrenches.ts';
 
 const card: RuleCard = {
   code: 'torque-outside-wrench',
@@ -45,7 +45,7 @@ export const torqueOutsideWrench: Rule = {
 
 function judge(use: ToolUse, subject: Subject): UseFault | null {
   const wrenches = wrenchesOf(use);
-  const torques = torquesOf(use);
+  const torques = torquesAsked(use);
   if (wrenches.length === 0 || !use.item?.torque) return null;
   const beyond = torques.find((torque) => !wrenches.some(({ range }) => covers(torque, range)));
   if (!beyond) return null;

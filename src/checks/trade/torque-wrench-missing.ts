@@ -2,8 +2,8 @@ import type { RuleCard } from '../../diagnostics/rule-card.ts';
 import { wrenchFits } from '../../trade/torque.ts';
 import type { Rule, Subject } from '../rule.ts';
 import type { ToolUse } from './tool-use.ts';
-import { firstTool, reportUses, type UseFault, wordsOf } from './use-fault.ts';
-import { torquesOf, wrenchesOf } from './wrenches.ts';
+import { firstTool, reportUses, type UseFault, wordsOfUse } from './use-fault.ts';
+import { torquesAsked, wrenchesOf } from './wrenches.ts';
 
 const card: RuleCard = {
   code: 'torque-wrench-missing',
@@ -41,13 +41,13 @@ export const torqueWrenchMissing: Rule = {
 };
 
 function judge(use: ToolUse, subject: Subject): UseFault | null {
-  const torques = torquesOf(use);
+  const torques = torquesAsked(use);
   // Where a fastener with a drive has no tool at all, that is told, and the wrench with it.
   const toolless = use.bound && use.offers.length === 0;
   if (torques.length === 0 || wrenchesOf(use).length > 0 || toolless) return null;
   return {
     at: use.action.at,
-    message: `no torque wrench is named to ${wordsOf(use)}; name one with with=, on the action or on the item`,
+    message: `no torque wrench is named to ${wordsOfUse(use)}; name one with with=, on the action or on the item`,
     notes: use.item?.torque ? [{ message: 'the torque is stated here', at: use.item.torque.at }] : [],
     better: firstTool(subject, ({ range }) =>
       torques.every((torque) => range !== null && wrenchFits(torque, range.value).verdict === 'within'),

@@ -53,7 +53,7 @@ function keyOf({ named, step, action, reversal }: ToolUse, { at }: UseFault): st
 }
 
 /** The words of the action: "remove the 3 liner screws". */
-export function wordsOf({ action, target, step }: ToolUse): string {
+export function wordsOfUse({ action, target, step }: ToolUse): string {
   return actionWords({ ...action, say: null }, target, { stepSide: step.side?.value ?? null, starts: false });
 }
 

@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { isFixing } from '../../job/index.ts';
-import { widthClash as clashOf } from '../../trade/widths.ts';
+import { clashOfWidth as clashOf } from '../../trade/widths.ts';
 import type { Rule } from '../rule.ts';
 
 const card: RuleCard = {

@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { isFixing } from '../../job/index.ts';
-import { widthClash, widthStandardNamed } from '../../trade/widths.ts';
+import { clashOfWidth, widthStandardNamed } from '../../trade/widths.ts';
 import type { Rule } from '../rule.ts';
 
 const guide = (across: number) => `::tool[${across} mm socket]{#socket drive="hex ${across}"}
@@ -27,7 +27,7 @@ export const widthNotStandard: Rule = {
       if (!isFixing(item) || !item.standard || !item.drive || !item.thread) continue;
       const standard = widthStandardNamed(item.standard.value);
       if (!standard || !('across' in item.drive.value)) continue;
-      const clash = widthClash(item.drive.value, item.thread.value, standard);
+      const clash = clashOfWidth(item.drive.value, item.thread.value, standard);
       if (clash === undefined) continue;
       const notes = [
         { message: 'the standard is named here', at: item.standard.at },

@@ -4,7 +4,7 @@ import type { Rule, Subject } from '../rule.ts';
 import { crowfootExample } from './crowfoot-example.ts';
 import type { ToolUse } from './tool-use.ts';
 import { reportUses, type UseFault } from './use-fault.ts';
-import { torquesOf } from './wrenches.ts';
+import { torquesAsked } from './wrenches.ts';
 
 const card: RuleCard = {
   code: 'wrench-length-missing',
@@ -22,7 +22,7 @@ export const wrenchLengthMissing: Rule = {
 };
 
 function judge(use: ToolUse, { guide }: Subject): UseFault | null {
-  const found = torquesOf(use).length > 0 ? crowfootUse(use.action, guide) : null;
+  const found = torquesAsked(use).length > 0 ? crowfootUse(use.action, guide) : null;
   if (!found || found.wrench.length || found.wrench.unknown.has('length')) return null;
   const { wrench, crowfoot } = found;
   const named = use.offers.find(({ tool }) => tool.id === wrench.id);

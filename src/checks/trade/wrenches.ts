@@ -10,7 +10,7 @@ export interface Wrench {
 }
 
 /** The torques that a tightening asks for, pass by pass; empty for any other action. */
-export function torquesOf({ action, item }: ToolUse): readonly Quantity<'torque'>[] {
+export function torquesAsked({ action, item }: ToolUse): readonly Quantity<'torque'>[] {
   if (action.verb !== 'tighten' || !item?.torque) return [];
   return statedTorques(item.torque.value);
 }

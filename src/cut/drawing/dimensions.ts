@@ -2,7 +2,7 @@ import { type Bounds, type Point, subtract, unit } from '../../geometry/point.ts
 import { circle } from '../../geometry/shapes.ts';
 import { movePoint } from '../../geometry/transform.ts';
 import type { Resolved } from '../shape/resolved.ts';
-import { arrowhead, HEIGHT, stroke, words } from './drawing.ts';
+import { arrowhead, HEIGHT, lettering, stroke } from './drawing.ts';
 import { signed } from './labels.ts';
 import { cutBounds } from './panel-marks.ts';
 import { rule, straight, type View } from './view.ts';
@@ -85,11 +85,11 @@ function extension(view: View, from: Point, lane: Point, text: string): boolean 
   const towards = upright ? Math.sign(lane.y - from.y) : Math.sign(lane.x - from.x);
   const beyond = 2 * towards;
   const mark = upright
-    ? words(text, lane.x + HEIGHT.small / 2, lane.y + beyond, HEIGHT.small, {
+    ? lettering(text, lane.x + HEIGHT.small / 2, lane.y + beyond, HEIGHT.small, {
         turn: 90,
         anchor: towards < 0 ? 'end' : 'start',
       })
-    : words(text, lane.x + beyond, lane.y - HEIGHT.small / 2, HEIGHT.small, {
+    : lettering(text, lane.x + beyond, lane.y - HEIGHT.small / 2, HEIGHT.small, {
         anchor: towards < 0 ? 'end' : 'start',
       });
   if (mark.kind !== 'text') return false;

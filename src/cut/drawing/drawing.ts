@@ -69,7 +69,7 @@ export function strokeBox(kind: LineKind, b: Bounds): Mark {
   return stroke(kind, ...corners.map((from, i) => line(from, corners[(i + 1) % 4] as Point)));
 }
 
-export function words(
+export function lettering(
   text: string,
   x: number,
   y: number,

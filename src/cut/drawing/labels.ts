@@ -3,7 +3,7 @@ import { isInside } from '../../geometry/inside.ts';
 import { add, distanceBetween, type Point, scale, subtract, unit } from '../../geometry/point.ts';
 import { movePoint } from '../../geometry/transform.ts';
 import { mm, type ResolvedCut, type Station } from '../shape/resolved.ts';
-import { HEIGHT, stroke, words } from './drawing.ts';
+import { HEIGHT, lettering, stroke } from './drawing.ts';
 import { letter, rule, seen, straight, type View } from './view.ts';
 
 /** Distance from the two datums, as the list of positions gives it. */
@@ -132,7 +132,9 @@ function block(view: View, at: Point, radius: number, lines: readonly string[]):
       if (ring > 5 && !leader(view, at, radius, anchor)) continue;
       view.floor.blockBox(box);
       lines.forEach((text, i) => {
-        view.marks.push(words(text, left, low + pitch * (lines.length - 1 - i), height, { bold: i === 0 }));
+        view.marks.push(
+          lettering(text, left, low + pitch * (lines.length - 1 - i), height, { bold: i === 0 }),
+        );
       });
       return true;
     }

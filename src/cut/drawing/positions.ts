@@ -1,6 +1,6 @@
 import type { Bounds } from '../../geometry/point.ts';
 import type { Resolved } from '../shape/resolved.ts';
-import { HEIGHT, type Mark, strokeLine, words } from './drawing.ts';
+import { HEIGHT, lettering, type Mark, strokeLine } from './drawing.ts';
 import { signed } from './labels.ts';
 import type { Metrics } from './metrics.ts';
 
@@ -50,7 +50,10 @@ export function positionTable(
       const right = i === 2 || i === 3;
       const fitted = metrics.fit(text, HEIGHT.small, room, bold);
       marks.push(
-        words(fitted, right ? x + room - 1 : x, y, HEIGHT.small, { bold, anchor: right ? 'end' : 'start' }),
+        lettering(fitted, right ? x + room - 1 : x, y, HEIGHT.small, {
+          bold,
+          anchor: right ? 'end' : 'start',
+        }),
       );
     });
   };
@@ -58,7 +61,7 @@ export function positionTable(
   const from = [`x from: ${datum('vertical')}`, `y from: ${datum('horizontal')}, mm`];
   from.forEach((text, i) => {
     marks.push(
-      words(
+      lettering(
         metrics.fit(text, HEIGHT.small, width),
         box.minX,
         box.maxY - HEIGHT.small - i * ROW,

@@ -1,11 +1,11 @@
 import { contourBounds } from '../../geometry/contour.ts';
 import { type Bounds, unite } from '../../geometry/point.ts';
 import type { Segment } from '../../geometry/segment.ts';
-import { escapeText, number, pathData } from '../files/path-data.ts';
+import { escapeXml, number, pathData } from '../files/path-data.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { LINES, type LineKind, type Mark } from './drawing.ts';
 import type { Metrics } from './metrics.ts';
-import { reduced, wholeDrawing } from './whole-drawing.ts';
+import { scaledDown, wholeDrawing } from './whole-drawing.ts';
 
 /** The drawing is reduced to this width, mm: lettering of 2.5 mm is then readable on a phone. */
 const WIDTH = 84;
@@ -17,7 +17,7 @@ const WIDTH = 84;
 export function previewOf(resolved: Resolved, metrics: Metrics): string {
   const b = unite(resolved.cuts.map((cut) => contourBounds(cut.area)));
   const factor = WIDTH / Math.max(b.maxX - b.minX, (b.maxY - b.minY) * 0.75);
-  const view = wholeDrawing(reduced(resolved, factor), metrics, factor);
+  const view = wholeDrawing(scaledDown(resolved, factor), metrics, factor);
   const { window: w, lines } = view;
   const path = (kind: LineKind, name: string, segments: readonly Segment[]): string =>
     pathOf(kind, name, segments, w);
@@ -31,7 +31,7 @@ export function previewOf(resolved: Resolved, metrics: Metrics): string {
   ].join('');
   const side = resolved.side ? `, ${resolved.side} side` : '';
   const builds = resolved.variant ? `, ${resolved.variant.builds}` : '';
-  const title = escapeText(
+  const title = escapeXml(
     `${resolved.title}${side}${builds}, seen on the ${resolved.face} face: reduced drawing, not for measuring`,
   );
   return `<svg xmlns="http://www.w3.org/2000/svg" class="cut-preview" viewBox="0 0 ${number(w.maxX - w.minX)} ${number(w.maxY - w.minY)}" role="img" aria-label="${title}" fill="none" stroke="currentColor">${inner}</svg>`;
@@ -68,5 +68,5 @@ function markOf(mark: Mark, w: Bounds): string {
   const [x, y] = [number(mark.at.x - w.minX), number(w.maxY - mark.at.y)];
   const turn = mark.turn === 90 ? ` transform="rotate(-90 ${x} ${y})"` : '';
   const weight = mark.bold ? ' font-weight="bold"' : '';
-  return `<text class="cut-text" x="${x}" y="${y}" font-size="${number(mark.height / 0.729)}"${weight} text-anchor="${mark.anchor}" fill="currentColor" stroke="none"${turn}>${escapeText(mark.text)}</text>`;
+  return `<text class="cut-text" x="${x}" y="${y}" font-size="${number(mark.height / 0.729)}"${weight} text-anchor="${mark.anchor}" fill="currentColor" stroke="none"${turn}>${escapeXml(mark.text)}</text>`;
 }

@@ -2,7 +2,7 @@ import { type Bounds, boundsHold, type Point } from '../../geometry/point.ts';
 import { line, type Segment } from '../../geometry/segment.ts';
 import { type Move, movePoint, moveSegment } from '../../geometry/transform.ts';
 import type { Resolved } from '../shape/resolved.ts';
-import { type Mark, words } from './drawing.ts';
+import { lettering, type Mark } from './drawing.ts';
 import { type Floor, floorOf } from './floor.ts';
 import type { Metrics } from './metrics.ts';
 import type { PanelLines } from './panel-marks.ts';
@@ -50,7 +50,7 @@ export function letter(
   bold = false,
 ): boolean {
   for (const { at, anchor = 'middle', turn = 0 } of places) {
-    const mark = words(text, at.x, at.y, height, { anchor, turn, bold });
+    const mark = lettering(text, at.x, at.y, height, { anchor, turn, bold });
     if (mark.kind !== 'text') continue;
     const box = view.metrics.box(mark);
     if (!view.floor.isFree(box)) continue;

@@ -27,7 +27,7 @@ export function wholeDrawing(resolved: Resolved, metrics: Metrics, factor = 1): 
 }
 
 /** A template made smaller or larger, for a picture of it. Sizes in words stay as they are. */
-export function reduced(resolved: Resolved, factor: number): Resolved {
+export function scaledDown(resolved: Resolved, factor: number): Resolved {
   const point = ({ x, y }: Point): Point => ({ x: x * factor, y: y * factor });
   const segment = (s: Segment): Segment =>
     s.kind === 'line'

@@ -36,6 +36,6 @@ function halved(segment: Segment): Segment[] {
 }
 
 /** Text for the inside of an element or of a double-quoted attribute. */
-export function escapeText(text: string): string {
+export function escapeXml(text: string): string {
   return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 }

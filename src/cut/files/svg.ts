@@ -2,7 +2,7 @@ import type { Bounds } from '../../geometry/point.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { LINES, type LineKind, type Mark } from '../drawing/drawing.ts';
 import type { View } from '../drawing/view.ts';
-import { escapeText, number, pathData } from './path-data.ts';
+import { escapeXml, number, pathData } from './path-data.ts';
 
 /** Height of a capital of DejaVu Sans in ems; the picture names that font and falls back on any other. */
 const CAPITAL = 0.729;
@@ -29,7 +29,7 @@ export function writeSvg(view: View): string {
     ['dimension', view.marks.map((mark) => markOf(mark, b)).join('')],
   ];
   const { title: name, variant } = resolved;
-  const title = escapeText(variant ? `${name}, ${variant.builds}` : name);
+  const title = escapeXml(variant ? `${name}, ${variant.builds}` : name);
   return `<?xml version="1.0" encoding="UTF-8"?>
 <svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}" fill="none" stroke="black">
 <title>${title}</title>
@@ -72,5 +72,5 @@ function markOf(mark: Mark, b: Bounds): string {
   const turn = mark.turn === 90 ? ` transform="rotate(-90 ${x} ${y})"` : '';
   const weight = mark.bold ? ' font-weight="bold"' : '';
   const size = number(mark.height / CAPITAL);
-  return `<text x="${x}" y="${y}" font-family="DejaVu Sans, sans-serif" font-size="${size}"${weight} text-anchor="${mark.anchor}" fill="black" stroke="none"${turn}>${escapeText(mark.text)}</text>`;
+  return `<text x="${x}" y="${y}" font-family="DejaVu Sans, sans-serif" font-size="${size}"${weight} text-anchor="${mark.anchor}" fill="black" stroke="none"${turn}>${escapeXml(mark.text)}</text>`;
 }

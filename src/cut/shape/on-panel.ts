@@ -20,7 +20,7 @@ export interface PanelCut {
  * What two templates must share for their places to be compared: the panel, both datums by their words, and
  * the curve. `null` where a template lacks one of the first three.
  */
-export function frameOf({ panel, datums, curveRadius }: CutTemplate): string | null {
+export function panelFrame({ panel, datums, curveRadius }: CutTemplate): string | null {
   const [across, up] = ['vertical', 'horizontal'].map((axis) => datums.find((one) => one.axis === axis));
   if (!panel || !across || !up) return null;
   const words = [across, up].map(({ label }) => label.trim().toLowerCase());
@@ -48,7 +48,7 @@ export function cutsOnPanel(template: CutTemplate): readonly PanelCut[] {
  * Whether a cut would be made in what another has taken away. One that is larger than the other opens it up,
  * as a hole is bored over its pilot hole.
  */
-export function isGone(later: PanelCut, removed: PanelCut): boolean {
+export function isCutAway(later: PanelCut, removed: PanelCut): boolean {
   const apart = later.side !== null && removed.side !== null && later.side !== removed.side;
   if (apart || area(later.area) > area(removed.area) + 1e-6) return false;
   return later.points.length > 0 && later.points.every((point) => isInside(removed.area, point));

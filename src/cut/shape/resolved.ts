@@ -58,7 +58,7 @@ export interface Resolved {
 }
 
 /** Everything that a template's author has written on its sheets. */
-export function wordsOf({ title, variant, datums, cuts, keepOuts }: Resolved): readonly string[] {
+export function writtenWords({ title, variant, datums, cuts, keepOuts }: Resolved): readonly string[] {
   return [title, variant?.builds ?? '', ...[...datums, ...cuts, ...keepOuts].map(({ label }) => label)];
 }
 

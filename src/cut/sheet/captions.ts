@@ -1,5 +1,5 @@
 import type { Bounds } from '../../geometry/point.ts';
-import { arrowhead, HEIGHT, type Mark, strokeLine, words } from '../drawing/drawing.ts';
+import { arrowhead, HEIGHT, lettering, type Mark, strokeLine } from '../drawing/drawing.ts';
 import { identityLines, type SheetContext } from '../job.ts';
 import { mm, type Resolved } from '../shape/resolved.ts';
 import type { Seams } from './seams.ts';
@@ -15,7 +15,7 @@ export function paragraph(
   let y = box.maxY - height;
   for (const text of texts) {
     for (const one of context.metrics.wrap(text, height, box.maxX - box.minX)) {
-      marks.push(words(one, box.minX, y, height));
+      marks.push(lettering(one, box.minX, y, height));
       y -= height * 1.55;
     }
     y -= height * 0.5;
@@ -37,17 +37,23 @@ export function titleBlock(resolved: Resolved, box: Bounds, context: SheetContex
     ...guide.map((text) => ({ text, bold: false })),
   ].slice(0, 2);
   const marks: Mark[] = [
-    words(metrics.fit(resolved.title, HEIGHT.title, width, true), box.minX, box.maxY - 5.6, HEIGHT.title, {
-      bold: true,
-    }),
+    lettering(
+      metrics.fit(resolved.title, HEIGHT.title, width, true),
+      box.minX,
+      box.maxY - 5.6,
+      HEIGHT.title,
+      {
+        bold: true,
+      },
+    ),
     ...named.map(({ text, bold }, i) =>
-      words(text, box.minX, box.maxY - 10.5 - i * 4, HEIGHT.small, { bold }),
+      lettering(text, box.minX, box.maxY - 10.5 - i * 4, HEIGHT.small, { bold }),
     ),
   ];
   identityLines(context, resolved.side, resolved.face).forEach((text, i) => {
     const bold = i === 0 || i === 3;
     const y = box.maxY - 19.5 - i * 4;
-    marks.push(words(metrics.fit(text, HEIGHT.small, width, bold), box.minX, y, HEIGHT.small, { bold }));
+    marks.push(lettering(metrics.fit(text, HEIGHT.small, width, bold), box.minX, y, HEIGHT.small, { bold }));
   });
   return marks;
 }
@@ -61,7 +67,7 @@ export function upArrow(x: number, y: number, turned: boolean): Mark[] {
   return [
     shaft,
     arrowhead(tip, turned ? { x: -1, y: 0 } : { x: 0, y: 1 }),
-    words('UP', x, y - 3.2, HEIGHT.small, { anchor: 'middle', bold: true }),
+    lettering('UP', x, y - 3.2, HEIGHT.small, { anchor: 'middle', bold: true }),
   ];
 }
 

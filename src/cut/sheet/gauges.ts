@@ -1,7 +1,7 @@
 import { polygon } from '../../geometry/corners.ts';
 import type { Bounds, Point } from '../../geometry/point.ts';
 import { line } from '../../geometry/segment.ts';
-import { HEIGHT, type Mark, stroke, strokeBox, strokeLine, words } from '../drawing/drawing.ts';
+import { HEIGHT, lettering, type Mark, stroke, strokeBox, strokeLine } from '../drawing/drawing.ts';
 
 /** A square of a side in mm, with both diagonals: two equal diagonals say that the paper went in straight. */
 export function proofSquare(corner: Point, side: number): Mark[] {
@@ -59,8 +59,8 @@ export function ruler(along: Bounds, side: RulerSide, unit: 'mm' | 'in'): Mark[]
     const p = at(distance, level ? (outward > 0 ? 3.6 : 3.6 + HEIGHT.ruler) : 3.6);
     marks.push(
       level
-        ? words(text, p.x, p.y, HEIGHT.ruler, { anchor: 'middle' })
-        : words(text, p.x + (outward > 0 ? HEIGHT.ruler : 0), p.y, HEIGHT.ruler, {
+        ? lettering(text, p.x, p.y, HEIGHT.ruler, { anchor: 'middle' })
+        : lettering(text, p.x + (outward > 0 ? HEIGHT.ruler : 0), p.y, HEIGHT.ruler, {
             anchor: 'middle',
             turn: 90,
           }),
@@ -68,7 +68,7 @@ export function ruler(along: Bounds, side: RulerSide, unit: 'mm' | 'in'): Mark[]
   }
   const name = at(1.2, level ? (outward > 0 ? 3.6 : 3.6 + HEIGHT.ruler) : 3.6);
   marks.push(
-    words(unit, name.x + (level ? 0 : outward > 0 ? HEIGHT.ruler : 0), name.y, HEIGHT.ruler, {
+    lettering(unit, name.x + (level ? 0 : outward > 0 ? HEIGHT.ruler : 0), name.y, HEIGHT.ruler, {
       turn: level ? 0 : 90,
     }),
   );

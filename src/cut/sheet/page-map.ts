@@ -2,7 +2,7 @@ import type { Bounds } from '../../geometry/point.ts';
 import { line, type Segment } from '../../geometry/segment.ts';
 import { type Move, moveSegment } from '../../geometry/transform.ts';
 import type { SheetPlan } from '../../model/cut-template.ts';
-import { HEIGHT, type Mark, stroke, strokeBox, words } from '../drawing/drawing.ts';
+import { HEIGHT, lettering, type Mark, stroke, strokeBox } from '../drawing/drawing.ts';
 import type { Metrics } from '../drawing/metrics.ts';
 
 /**
@@ -35,7 +35,7 @@ export function pageMap(
     const height = Math.min(HEIGHT.title, Math.max(HEIGHT.ruler, cell.height / 5));
     const text = metrics.width(tile.label, height, true) < cell.width ? tile.label : '';
     marks.push(
-      words(text, (b.minX + b.maxX) / 2, (b.minY + b.maxY) / 2 - height / 2, height, {
+      lettering(text, (b.minX + b.maxX) / 2, (b.minY + b.maxY) / 2 - height / 2, height, {
         anchor: 'middle',
         bold: true,
       }),

@@ -1,5 +1,5 @@
 import type { Bounds } from '../../geometry/point.ts';
-import { HEIGHT, type Mark, type Sheet, strokeLine, words } from '../drawing/drawing.ts';
+import { HEIGHT, lettering, type Mark, type Sheet, strokeLine } from '../drawing/drawing.ts';
 import { type Position, positionsOf, positionTable, rowsIn } from '../drawing/positions.ts';
 import type { SheetContext } from '../job.ts';
 import type { Resolved } from '../shape/resolved.ts';
@@ -25,8 +25,10 @@ export function proofBlock(x: number, y: number): Mark[] {
     ...ruler(square, 'left', 'mm'),
     ...ruler(square, 'above', 'in'),
     ...ruler(square, 'right', 'in'),
-    words('bank card 85.60 × 53.98', square.minX + 50, square.minY + 12, HEIGHT.small, { anchor: 'middle' }),
-    words('100.0 × 100.0 mm', (square.minX + square.maxX) / 2, square.maxY - 8, HEIGHT.normal, {
+    lettering('bank card 85.60 × 53.98', square.minX + 50, square.minY + 12, HEIGHT.small, {
+      anchor: 'middle',
+    }),
+    lettering('100.0 × 100.0 mm', (square.minX + square.maxX) / 2, square.maxY - 8, HEIGHT.normal, {
       anchor: 'middle',
       bold: true,
     }),
@@ -79,11 +81,11 @@ export function proofSheet(set: TileSet): Sheet {
     height: paper.height,
     marks: [
       ...titleBlock(resolved, { ...safe, maxX: safe.maxX - 34 }, context),
-      words(`${plan.pages} sheets, ${paper.title}`, safe.maxX, safe.maxY - 5, HEIGHT.normal, {
+      lettering(`${plan.pages} sheets, ${paper.title}`, safe.maxX, safe.maxY - 5, HEIGHT.normal, {
         anchor: 'end',
         bold: true,
       }),
-      words('sheet 1: proof', safe.maxX, safe.maxY - 11, HEIGHT.small, { anchor: 'end' }),
+      lettering('sheet 1: proof', safe.maxX, safe.maxY - 11, HEIGHT.small, { anchor: 'end' }),
       ...proofBlock(safe.minX, top - PROOF),
       ...stop.marks,
       ...steps.marks,
@@ -91,7 +93,7 @@ export function proofSheet(set: TileSet): Sheet {
       ...upArrow(left.maxX - 7, safe.minY + 6, plan.rotation === 90),
       ...(own
         ? positionTable(positions, resolved, room, context.metrics)
-        : [words('The list of positions is on the next sheet.', room.minX, room.maxY - 3, HEIGHT.small)]),
+        : [lettering('The list of positions is on the next sheet.', room.minX, room.maxY - 3, HEIGHT.small)]),
     ],
   };
 }
@@ -105,7 +107,7 @@ export function listSheet(set: TileSet, positions: readonly Position[], page: nu
     height: paper.height,
     marks: [
       ...titleBlock(resolved, { ...safe, maxX: safe.maxX - 34 }, context),
-      words(`sheet ${page} of ${plan.pages}: positions`, safe.maxX, safe.maxY - 5, HEIGHT.small, {
+      lettering(`sheet ${page} of ${plan.pages}: positions`, safe.maxX, safe.maxY - 5, HEIGHT.small, {
         anchor: 'end',
       }),
       ...positionTable(

@@ -3,7 +3,7 @@ import type { Segment } from '../../geometry/segment.ts';
 import { type Move, movePoint } from '../../geometry/transform.ts';
 import type { SheetPlan, SheetTile } from '../../model/cut-template.ts';
 import { dimensionView } from '../drawing/dimensions.ts';
-import { HEIGHT, type Mark, type Sheet, strokeLine, words } from '../drawing/drawing.ts';
+import { HEIGHT, lettering, type Mark, type Sheet, strokeLine } from '../drawing/drawing.ts';
 import { labelView } from '../drawing/labels.ts';
 import { type PanelLines, panelMarks } from '../drawing/panel-marks.ts';
 import { openView, rule, type View } from '../drawing/view.ts';
@@ -117,7 +117,7 @@ function nameTarget(view: View, { x, y }: Point, text: string): void {
     [4, 4, 'start'],
     [-4, -5, 'end'],
   ] as const) {
-    const mark = words(text, x + dx, y + dy, HEIGHT.small, { anchor });
+    const mark = lettering(text, x + dx, y + dy, HEIGHT.small, { anchor });
     if (mark.kind !== 'text') continue;
     const box = view.metrics.box(mark);
     if (!view.floor.isFree(box)) continue;
@@ -135,7 +135,7 @@ function joinWords(frame: Bounds, { joins }: SheetTile): Mark[] {
   const marks: Mark[] = [];
   if (joins.left) {
     marks.push(
-      words(
+      lettering(
         `joins ${joins.left}: lay ${joins.left} up to the dashed line`,
         frame.minX - out,
         y,
@@ -146,7 +146,7 @@ function joinWords(frame: Bounds, { joins }: SheetTile): Mark[] {
   }
   if (joins.right) {
     marks.push(
-      words(
+      lettering(
         `joins ${joins.right}: trim at the dashed line`,
         frame.maxX + out + HEIGHT.small,
         y,
@@ -157,7 +157,7 @@ function joinWords(frame: Bounds, { joins }: SheetTile): Mark[] {
   }
   if (joins.above) {
     marks.push(
-      words(
+      lettering(
         `joins ${joins.above}: lay ${joins.above} up to the dashed line`,
         x,
         frame.maxY + out,
@@ -168,7 +168,7 @@ function joinWords(frame: Bounds, { joins }: SheetTile): Mark[] {
   }
   if (joins.below) {
     marks.push(
-      words(
+      lettering(
         `joins ${joins.below}: trim at the dashed line`,
         x,
         frame.minY - out - HEIGHT.small,
@@ -197,9 +197,9 @@ function stripMarks({ layout, resolved, context, plan, whole, laid }: TileSet, t
     ...proofSquare({ x: minX + 0.5, y: minY + 0.5 }, 50),
     ...titleBlock(resolved, text, context),
     ...caption.marks,
-    words(tile.label, right, minY + 41, HEIGHT.sheet, { bold: true }),
-    words(`sheet ${tile.page} of ${plan.pages}`, maxX, minY + 47.5, HEIGHT.small, { anchor: 'end' }),
-    words(layout.paper.title, maxX, minY + 42, HEIGHT.small, { anchor: 'end' }),
+    lettering(tile.label, right, minY + 41, HEIGHT.sheet, { bold: true }),
+    lettering(`sheet ${tile.page} of ${plan.pages}`, maxX, minY + 47.5, HEIGHT.small, { anchor: 'end' }),
+    lettering(layout.paper.title, maxX, minY + 42, HEIGHT.small, { anchor: 'end' }),
     ...pageMap(plan, { ...map, maxX: maxX - 15 }, whole, laid, context.metrics, tile.label),
     ...upArrow(maxX - 7, minY + 20, plan.rotation === 90),
   ];

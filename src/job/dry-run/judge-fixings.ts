@@ -5,7 +5,7 @@ import { type Lot, sharesSide } from './lot.ts';
 import { isInPlace } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
 import type { Change } from './play.ts';
-import type { Move, Scene, Script } from './script.ts';
+import type { Deed, Scene, Script } from './script.ts';
 import { type Standing, standingOf } from './standing.ts';
 
 /** A bolt with all that lies on it, on one side. */
@@ -32,14 +32,14 @@ interface Bench {
 export function judgeFixings(changes: readonly Change[], ledger: Ledger): void {
   const { script } = ledger;
   const bench: Bench = { ledger, standing: standingOf(script), stacks: stacksOf(script), wet: new Map() };
-  const byMove = new Map<Move, Change[]>();
+  const byMove = new Map<Deed, Change[]>();
   for (const change of changes) byMove.set(change.move, [...(byMove.get(change.move) ?? []), change]);
   for (const scene of script.scenes) {
     if (scene.set !== noPlan) judgeScene(scene, byMove, bench);
   }
 }
 
-function judgeScene(scene: Scene, byMove: ReadonlyMap<Move, readonly Change[]>, bench: Bench): void {
+function judgeScene(scene: Scene, byMove: ReadonlyMap<Deed, readonly Change[]>, bench: Bench): void {
   const used = new Set<string>();
   for (const move of scene.moves) {
     if (move.action.verb === 'apply') {
@@ -134,7 +134,7 @@ function judgeOthersTight(change: Change, { standing, ledger }: Bench): void {
 /** Several of a kind are done one after the other: each is tight, or its replacement is, before the step ends. */
 function judgeLeftLoose(
   scene: Scene,
-  byMove: ReadonlyMap<Move, readonly Change[]>,
+  byMove: ReadonlyMap<Deed, readonly Change[]>,
   { standing, ledger }: Bench,
 ): void {
   for (const change of scene.moves.flatMap((move) => byMove.get(move) ?? [])) {

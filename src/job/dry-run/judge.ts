@@ -6,10 +6,10 @@ import { type Cell, cellsIn, type Fault, type Ledger, lotsAt, plansIn, replacedI
 import type { Lot } from './lot.ts';
 import { fillsPlace, holdingOf, isInPlace, nextState, slidesUnder } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
-import { laterMove, type Move, type Scene } from './script.ts';
+import { type Deed, laterMove, type Scene } from './script.ts';
 
 /** What is asked of a move before it is made, in the plans in which its lot stands in one way. */
-type Judge = (move: Move, lot: Lot, cell: Cell, ledger: Ledger) => void;
+type Judge = (move: Deed, lot: Lot, cell: Cell, ledger: Ledger) => void;
 
 /** What each verb asks for besides the state that it starts from. */
 const asks: { readonly [V in Verb]?: readonly Judge[] } = {
@@ -34,7 +34,7 @@ const asks: { readonly [V in Verb]?: readonly Judge[] } = {
 };
 
 /** Holds a move against what the vehicle and the bench allow. */
-export function judgeMove(move: Move, lot: Lot, cell: Cell, ledger: Ledger): void {
+export function judgeMove(move: Deed, lot: Lot, cell: Cell, ledger: Ledger): void {
   if (!startsWhereItMay(move, lot, cell, ledger)) return;
   for (const ask of asks[move.action.verb] ?? []) ask(move, lot, cell, ledger);
   // A state may end at any time: what it needed may have ended before it.
@@ -48,7 +48,7 @@ export function judgeMove(move: Move, lot: Lot, cell: Cell, ledger: Ledger): voi
 }
 
 /** The state of the lot is one that the action can start from; a supply may be applied again and again. */
-function startsWhereItMay(move: Move, lot: Lot, cell: Cell, ledger: Ledger): boolean {
+function startsWhereItMay(move: Deed, lot: Lot, cell: Cell, ledger: Ledger): boolean {
   const { from } = actionRule(move.action.verb);
   const { state, last } = cell;
   if (isTakenTwice(move, lot, cell, ledger)) {
@@ -67,7 +67,7 @@ function startsWhereItMay(move: Move, lot: Lot, cell: Cell, ledger: Ledger): boo
 }
 
 /** A measure on which something waits is taken twice in one step. */
-function isTakenTwice(move: Move, lot: Lot, { state, last }: Cell, { script }: Ledger): boolean {
+function isTakenTwice(move: Deed, lot: Lot, { state, last }: Cell, { script }: Ledger): boolean {
   const again = last !== null && last.step === move.step && last.action !== move.action;
   return lot.item?.kind === 'measure' && state === 'done' && again && script.needed.has(lot);
 }
@@ -78,7 +78,7 @@ function isThing(lot: Lot): boolean {
 }
 
 /** Nothing holds what is lifted. */
-function free(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
+function free(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
   if (!isThing(lot)) return;
   for (const by of lotsAt(lot.heldBy, ledger)) {
     const holding = plansIn(by, set, ledger, holdingOf(by));
@@ -87,7 +87,7 @@ function free(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
 }
 
 /** Nothing is plugged into what is lifted. */
-function unplugged(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
+function unplugged(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const by of lotsAt(lot.plugs, ledger)) {
     const mated = plansIn(by, set, ledger, (state) => state === 'mated');
     blocked('still-connected', move, lot, by, mated, ledger);
@@ -95,20 +95,20 @@ function unplugged(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
 }
 
 /** Nothing lies over what is worked on. */
-function reachable(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
+function reachable(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const by of lotsAt(lot.coveredBy, ledger)) {
     blocked('still-covered', move, lot, by, plansIn(by, set, ledger, fillsPlace), ledger);
   }
 }
 
 /** What is cleaned or laid where it sits; on the bench nothing lies over it. */
-function reachableInPlace(move: Move, lot: Lot, cell: Cell, ledger: Ledger): void {
+function reachableInPlace(move: Deed, lot: Lot, cell: Cell, ledger: Ledger): void {
   if (isInPlace(cell.state)) reachable(move, lot, cell, ledger);
 }
 
 function blocked(
   kind: 'still-held' | 'still-connected' | 'still-covered',
-  move: Move,
+  move: Deed,
   lot: Lot,
   by: Lot,
   set: PlanSet,
@@ -124,14 +124,14 @@ function blocked(
  * A fastener holds something that is there: the part, or what replaces it. One that frees its part when it is
  * loosened may go in first, and the part then slides under it before it is tightened.
  */
-function somethingToHold(move: Move, lot: Lot, { set, state, loosenedFirst }: Cell, ledger: Ledger): void {
+function somethingToHold(move: Deed, lot: Lot, { set, state, loosenedFirst }: Cell, ledger: Ledger): void {
   const after = nextState(move.action.verb, lot, state, loosenedFirst);
   if (isThing(lot) || (slidesUnder(lot) && after !== 'tight')) return;
   for (const part of lotsAt(lot.holds, ledger)) absent('nothing-to-hold', move, lot, part, set, ledger);
 }
 
 /** A part that nothing held was lifted, or moved aside: where it was not, it hung, or that line is missing. */
-function liftedBefore(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
+function liftedBefore(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const part of lotsAt(lot.holds, ledger)) {
     const hung = (ledger.hanging[part.index] ?? noPlan) & set;
     tell(
@@ -147,7 +147,7 @@ function liftedBefore(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void
  * A plug goes onto something that is there; what is aside still hangs beside its place, and what the same step
  * goes on to put in is in the hand.
  */
-function somethingToConnect(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
+function somethingToConnect(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const part of lotsAt(lot.on, ledger)) {
     const aside = plansIn(part, set, ledger, (state) => state === 'aside');
     const held = [part, ...lotsAt(part.replacedBy, ledger)].reduce(
@@ -159,7 +159,7 @@ function somethingToConnect(move: Move, lot: Lot, { set }: Cell, ledger: Ledger)
 }
 
 /** The plans in which a thing is on the bench or in the box, and goes in later in the step of a move. */
-function inHand(move: Move, lot: Lot, set: PlanSet, ledger: Ledger): PlanSet {
+function inHand(move: Deed, lot: Lot, set: PlanSet, ledger: Ledger): PlanSet {
   const moves = ledger.script.scenes.find(({ step }) => step === move.step)?.moves ?? [];
   const put = moves
     .slice(moves.indexOf(move) + 1)
@@ -170,7 +170,7 @@ function inHand(move: Move, lot: Lot, set: PlanSet, ledger: Ledger): PlanSet {
 
 function absent(
   kind: 'nothing-to-hold' | 'nothing-to-connect',
-  move: Move,
+  move: Deed,
   lot: Lot,
   part: Lot,
   set: PlanSet,
@@ -183,37 +183,37 @@ function absent(
 }
 
 /** What goes in finds its place free: the old one is out before its replacement goes in, and the reverse. */
-function placeFree(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
+function placeFree(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
   for (const by of lotsAt([...lot.replaces, ...lot.replacedBy], ledger)) {
     const taken = plansIn(by, set, ledger, fillsPlace);
     tell(ledger, by, fault(move, lot, { kind: 'place-taken', item: lot.id, by: by.id }), taken);
   }
 }
 
-function oneTime(move: Move, lot: Lot, { set, state }: Cell, ledger: Ledger): void {
+function oneTime(move: Deed, lot: Lot, { set, state }: Cell, ledger: Ledger): void {
   if (lot.item && isFixing(lot.item) && !lot.item.reuse && state === 'off') {
     tell(ledger, lot, fault(move, lot, { kind: 'one-time-refitted', item: lot.id }), set);
   }
 }
 
-function bondedForGood(move: Move, lot: Lot, { set, bonded }: Cell, ledger: Ledger): void {
+function bondedForGood(move: Deed, lot: Lot, { set, bonded }: Cell, ledger: Ledger): void {
   if (bonded) tell(ledger, lot, fault(move, lot, { kind: 'bonded', item: lot.id }), set);
 }
 
 /** What is still in the box cannot be laid anywhere. */
-function outOfBox(move: Move, lot: Lot, { set, state }: Cell, ledger: Ledger): void {
+function outOfBox(move: Deed, lot: Lot, { set, state }: Cell, ledger: Ledger): void {
   if (state !== 'in the box') return;
   tell(ledger, lot, fault(move, lot, { kind: 'wrong-state', item: lot.id, state, earlier: null }), set);
 }
 
-function bondedOnce(move: Move, lot: Lot, { set, state, bonded, last }: Cell, ledger: Ledger): void {
+function bondedOnce(move: Deed, lot: Lot, { set, state, bonded, last }: Cell, ledger: Ledger): void {
   if (!bonded) return;
   const earlier = last?.action.at ?? null;
   tell(ledger, lot, fault(move, lot, { kind: 'wrong-state', item: lot.id, state, earlier }), set);
 }
 
 /** What cannot be undone waits for the trial fit that it names. */
-function afterTrial(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
+function afterTrial(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
   const { trial } = move.action;
   // A trial that names no step of the guide is told by another rule.
   if (!trial || !ledger.script.scenes.some((scene) => scene.step?.id === trial.value)) return;
@@ -222,7 +222,7 @@ function afterTrial(move: Move, lot: Lot, { set }: Cell, ledger: Ledger): void {
 }
 
 /** The step is done where the item is, and on as many sides. */
-export function judgeSides(move: Move, ledger: Ledger): void {
+export function judgeSides(move: Deed, ledger: Ledger): void {
   const stepSide = move.step?.side?.value ?? null;
   if (stepSide === null) return;
   const first = ledger.script.lots.find((lot) => lot.id === move.action.target.value);
@@ -241,7 +241,7 @@ export function judgeSides(move: Move, ledger: Ledger): void {
  * What a step, or a proof, needs is seen to when it begins, and holds for all that it does: it may end with the
  * last action.
  */
-export function judgeNeeds(scene: Scene, move: Move | null, ledger: Ledger): void {
+export function judgeNeeds(scene: Scene, move: Deed | null, ledger: Ledger): void {
   for (const { lot: need, at } of scene.needs) {
     for (const { unmet, set } of unmetIn(need, (move ?? scene).set, ledger)) {
       const place = { at: move?.action.at ?? at, action: move?.action ?? null, step: scene.step, side: null };
@@ -274,6 +274,6 @@ function unmetIn(
 
 type Distribute<T> = T extends unknown ? Omit<T, 'at' | 'action' | 'step' | 'side'> : never;
 
-function fault(move: Move, lot: Lot, what: Distribute<Fault>, side = lot.side): Fault {
+function fault(move: Deed, lot: Lot, what: Distribute<Fault>, side = lot.side): Fault {
   return { ...what, at: move.action.at, action: move.action, step: move.step, side } as Fault;
 }

@@ -3,7 +3,7 @@ import type { Span } from '../../source/span.ts';
 import type { Lot } from './lot.ts';
 import { fillsPlace } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
-import type { Move, Script } from './script.ts';
+import type { Deed, Script } from './script.ts';
 
 type Distribute<T> = T extends unknown ? Omit<T, 'sides' | 'witness'> : never;
 
@@ -15,7 +15,7 @@ export interface Cell {
   readonly set: PlanSet;
   readonly state: StateName;
   /** The move that brought it into its state; `null` while it is as it began. */
-  readonly last: Move | null;
+  readonly last: Deed | null;
   /** A fastener that was loosened before it came off is only started when it goes back. */
   readonly loosenedFirst: boolean;
   readonly bonded: boolean;

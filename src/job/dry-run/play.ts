@@ -6,12 +6,12 @@ import { type Cell, cellsIn, type Ledger, lotsAt, openLedger, plansIn } from './
 import type { Lot } from './lot.ts';
 import { holdingOf, isInPlace, nextState } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
-import type { Move, Script } from './script.ts';
+import type { Deed, Script } from './script.ts';
 
 /** One change of a lot. */
 export interface Change {
   readonly lot: Lot;
-  readonly move: Move;
+  readonly move: Deed;
   readonly before: StateName;
   readonly after: StateName;
   readonly set: PlanSet;
@@ -50,7 +50,7 @@ export function play(script: Script, onlooker: Onlooker): Ledger {
   return ledger;
 }
 
-function make(move: Move, order: number, ledger: Ledger, onlooker: Onlooker): void {
+function make(move: Deed, order: number, ledger: Ledger, onlooker: Onlooker): void {
   judgeSides(move, ledger);
   for (const { lot, set } of reached(move, ledger)) {
     // In the plans that have no such item nothing is done, which is another rule's business.
@@ -71,7 +71,7 @@ function make(move: Move, order: number, ledger: Ledger, onlooker: Onlooker): vo
 }
 
 /** What a move is made on: a supply comes off where it is on; where it is on nowhere, that is told once. */
-function reached(move: Move, ledger: Ledger): readonly { readonly lot: Lot; readonly set: PlanSet }[] {
+function reached(move: Deed, ledger: Ledger): readonly { readonly lot: Lot; readonly set: PlanSet }[] {
   const { action, lots, set } = move;
   if (action.verb !== 'take-off') return lots.map((lot) => ({ lot, set }));
   const on = lots.map((lot) => plansIn(lot, set, ledger, (state) => state === 'on'));
@@ -83,7 +83,7 @@ function reached(move: Move, ledger: Ledger): readonly { readonly lot: Lot; read
 }
 
 /** What holds only while another condition holds lapses with it, and what holds only while that holds, in turn. */
-function lapse(ended: Lot, move: Move, order: number, ledger: Ledger, onlooker: Onlooker): void {
+function lapse(ended: Lot, move: Deed, order: number, ledger: Ledger, onlooker: Onlooker): void {
   const { lots, lotNeeds } = ledger.script;
   const over = plansIn(ended, move.set, ledger, (state) => state !== 'holds');
   for (const lot of over === noPlan ? [] : lots) {
@@ -102,7 +102,7 @@ function lapse(ended: Lot, move: Move, order: number, ledger: Ledger, onlooker: 
   }
 }
 
-function after(cell: Cell, lot: Lot, move: Move): Cell {
+function after(cell: Cell, lot: Lot, move: Deed): Cell {
   const { verb } = move.action;
   const state = nextState(verb, lot, cell.state, cell.loosenedFirst);
   return {
@@ -134,7 +134,7 @@ function merged(cells: readonly Cell[]): readonly Cell[] {
 }
 
 /** Keeps count of the parts that nothing holds any more, though nobody has lifted them. */
-function hang(lot: Lot, { action, set }: Move, ledger: Ledger): void {
+function hang(lot: Lot, { action, set }: Deed, ledger: Ledger): void {
   const { index } = lot;
   // What comes out one at a time leaves its part held by the others.
   if (action.verb === 'remove' && lot.item?.kind === 'fastener' && !lot.item.oneByOne) {
@@ -158,7 +158,7 @@ function hang(lot: Lot, { action, set }: Move, ledger: Ledger): void {
   for (const one of [index, ...together]) ledger.hanging[one] = (ledger.hanging[one] ?? noPlan) & ~lifted;
 }
 
-function use(lot: Lot, { action, set }: Move, ledger: Ledger): void {
+function use(lot: Lot, { action, set }: Deed, ledger: Ledger): void {
   if (!action.amount || lot.item?.kind !== 'supply') return;
   // Amounts of another kind cannot be added up, which another rule tells.
   if (action.amount.value.dimension !== lot.item.quantity?.value.dimension) return;

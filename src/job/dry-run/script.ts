@@ -12,7 +12,7 @@ import { type Lot, lotsOf } from './lot.ts';
 import { everyPlan, type MembersOf, membership, noPlan, type PlanSet, plansWhere } from './plan-set.ts';
 
 /** One action on one side of the vehicle, or on all that it names. */
-export interface Move {
+export interface Deed {
   readonly action: Action;
   readonly step: Step | null;
   readonly lots: readonly Lot[];
@@ -29,7 +29,7 @@ export interface Scene {
   readonly set: PlanSet;
   /** Conditions and measures that it asks for, and where. */
   readonly needs: readonly { readonly lot: Lot; readonly at: Span }[];
-  readonly moves: readonly Move[];
+  readonly moves: readonly Deed[];
   /** Whether all that comes before it is known. */
   readonly known: boolean;
 }
@@ -62,7 +62,7 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
   const needsOf = (refs: readonly Ref[]) =>
     refs.flatMap(({ value, at }) => (byId.get(value) ?? []).map((lot) => ({ lot, at })));
   let halt: Span | null = null;
-  const movesOf = (step: Step | null, placed: ReturnType<typeof actionsOf>): Move[] =>
+  const movesOf = (step: Step | null, placed: ReturnType<typeof actionsOf>): Deed[] =>
     passesOf(step).flatMap((pass) =>
       placed.flatMap(({ node, whens }) => {
         if (!isUnderstood(node, guide)) {
@@ -172,7 +172,7 @@ function planSets(builds: readonly Build[]): (whens: readonly When[]) => PlanSet
 }
 
 /** The first move after another that does one of some things to a lot. */
-export function laterMove(script: Script, after: Move, lot: Lot, verbs: readonly Verb[]): Move | null {
+export function laterMove(script: Script, after: Deed, lot: Lot, verbs: readonly Verb[]): Deed | null {
   const moves = script.scenes.flatMap((scene) => scene.moves);
   const rest = moves.slice(moves.indexOf(after) + 1);
   return rest.find((move) => verbs.includes(move.action.verb) && move.lots.includes(lot)) ?? null;

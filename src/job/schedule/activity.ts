@@ -31,7 +31,7 @@ export function handsOf({ duration, people }: Activity, crew: number): number {
 }
 
 /** When everything is done, waits too, for activities that start at these times. */
-export function endOf(activities: readonly Activity[], starts: readonly number[]): number {
+export function whenAllDone(activities: readonly Activity[], starts: readonly number[]): number {
   return activities.reduce(
     (end, { duration, wait }, index) => Math.max(end, (starts[index] ?? 0) + duration + wait),
     0,

@@ -4,7 +4,7 @@ import type { Build } from '../../model/when.ts';
 import { inSeries, tenthsOfAnHour } from '../../trade/labour.ts';
 import { base, type Minutes } from '../../units/quantity.ts';
 import type { DoneStep, Precedence } from '../precedence.ts';
-import { endOf } from './activity.ts';
+import { whenAllDone } from './activity.ts';
 import { chainOf } from './chain.ts';
 import { assignHands } from './hands.ts';
 import { networkOf, type StepActivity } from './network.ts';
@@ -63,7 +63,7 @@ function scheduleOf(
     crew,
     tasks: tasks.sort((a, b) => a.start - b.start || (a.number ?? LAST) - (b.number ?? LAST)),
     elapsed: {
-      mean: minutes(endOf(activities, starts)),
+      mean: minutes(whenAllDone(activities, starts)),
       spread: inSeries(chain.flatMap((index) => timeOf(activities[index]))).spread,
     },
     workEnds: base(tasks.reduce((end, { finish }) => Math.max(end, finish), 0)),

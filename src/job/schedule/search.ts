@@ -1,4 +1,4 @@
-import { type Activity, endOf } from './activity.ts';
+import { type Activity, whenAllDone } from './activity.ts';
 import { listSchedule } from './list-schedule.ts';
 import { candidates, endBound, type PartSchedule } from './part-schedule.ts';
 import { seenStates } from './seen-states.ts';
@@ -32,8 +32,8 @@ export function search(activities: readonly Activity[], crew: number, known: rea
     known,
     listSchedule(activities, crew),
     listSchedule(activities, crew, urgentOrder(tails)),
-  ].reduce((a, b) => (endOf(activities, b) < endOf(activities, a) ? b : a));
-  let bestEnd = endOf(activities, best);
+  ].reduce((a, b) => (whenAllDone(activities, b) < whenAllDone(activities, a) ? b : a));
+  let bestEnd = whenAllDone(activities, best);
   const mostNodes = MOST_LOOKS / activities.length;
   let nodes = 0;
 
@@ -41,7 +41,7 @@ export function search(activities: readonly Activity[], crew: number, known: rea
     nodes += 1;
     if (placed === activities.length) {
       best = [...part.starts];
-      bestEnd = endOf(activities, best);
+      bestEnd = whenAllDone(activities, best);
       return;
     }
     for (const { index, start } of candidates(part, now, tails)) {

@@ -1,4 +1,4 @@
-import { type Activity, endOf } from './activity.ts';
+import { type Activity, whenAllDone } from './activity.ts';
 import { listSchedule } from './list-schedule.ts';
 import { type Found, search } from './search.ts';
 import { stretchesOf } from './stretches.ts';
@@ -9,7 +9,8 @@ import { stretchesOf } from './stretches.ts';
  */
 export function solve(activities: readonly Activity[], crew: number, known?: readonly number[]): Found {
   const written = listSchedule(activities, crew);
-  const fallback = known && endOf(activities, known) < endOf(activities, written) ? known : written;
+  const fallback =
+    known && whenAllDone(activities, known) < whenAllDone(activities, written) ? known : written;
   const starts: number[] = [];
   let proved = true;
   let base = 0;
@@ -29,7 +30,7 @@ export function solve(activities: readonly Activity[], crew: number, known?: rea
     );
     proved &&= found.proved;
     starts.push(...found.starts.map((start) => start + begin));
-    base += endOf(stretch, found.starts);
+    base += whenAllDone(stretch, found.starts);
   }
   return { starts: pulledForward(activities, crew, starts), proved };
 }

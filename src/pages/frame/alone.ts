@@ -3,16 +3,16 @@ import type { PictureView } from '../steps/block-views.ts';
 import type { GuideContext } from './context.ts';
 
 /** A picture as it stands within the one file of a guide. */
-export type Inline = (picture: PictureView) => PictureView | null;
+export type InlinePicture = (picture: PictureView) => PictureView | null;
 
 /** Prose of a page that reads otherwise where the guide stands alone, with how it is made there. */
-export type Twins = Map<Markup, (inline: Inline) => Markup>;
+export type Twins = Map<Markup, (inline: InlinePicture) => Markup>;
 
 /**
  * The context of a guide that needs no other file: its pictures stand in it; what it would have to link to (other
  * pages, files of the workspace) is named and not linked.
  */
-export function aloneContext(context: GuideContext, inline: Inline): GuideContext {
+export function aloneContext(context: GuideContext, inline: InlinePicture): GuideContext {
   const { shelf } = context;
   return {
     ...context,
@@ -35,13 +35,13 @@ const ofSite: { readonly [field: string]: unknown } = { page: null, files: [], p
  * The same view for a guide that stands alone. What does not change is shared, so that it costs little beside
  * making the view again.
  */
-export function aloneView<V extends object>(view: V, twins: Twins, inline: Inline): V {
+export function aloneView<V extends object>(view: V, twins: Twins, inline: InlinePicture): V {
   return alone(view, { twins, inline }) as V;
 }
 
 interface Ways {
   readonly twins: Twins;
-  readonly inline: Inline;
+  readonly inline: InlinePicture;
 }
 
 function alone(value: unknown, ways: Ways): unknown {

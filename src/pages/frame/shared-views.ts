@@ -32,7 +32,7 @@ export interface StepRef extends Shown {
 }
 
 /** A picture file with its size in CSS pixels. */
-export interface PictureFile {
+export interface SizedPicture {
   readonly src: string;
   readonly width: number;
   readonly height: number;
@@ -45,7 +45,7 @@ export interface FrameView {
   /** From the page to the site's root: empty, or `../` as often as needed. */
   readonly root: string;
   readonly shop: string;
-  readonly logo: PictureFile | null;
+  readonly logo: SizedPicture | null;
   /** Style sheets, relative to the page. */
   readonly styles: readonly string[];
   /** Scripts of the page, relative to the page. */

@@ -1,7 +1,7 @@
 import { whenInWords } from '../../job/build-words.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Job } from '../../model/job.ts';
-import { aloneView, type Inline } from '../frame/alone.ts';
+import { aloneView, type InlinePicture } from '../frame/alone.ts';
 import {
   frameOf,
   type GuideContext,
@@ -38,7 +38,7 @@ export interface GuidePages {
    * @param frame what stands around it
    * @param inline its pictures, as the page names them
    */
-  readonly alone: (frame: FrameView, inline: Inline) => GuideView;
+  readonly alone: (frame: FrameView, inline: InlinePicture) => GuideView;
 }
 
 /** Makes the views of a guide once for its page and its one file. */

@@ -1,6 +1,6 @@
 import type { Markup } from '../../html/markup.ts';
 import { capitalised, countWords, itemTorqueWords } from '../../job/index.ts';
-import type { Block, Note } from '../../model/block.ts';
+import type { Block, NoteBlock } from '../../model/block.ts';
 import type { Guide } from '../../model/guide.ts';
 import { formatRangeBoth } from '../../units/format.ts';
 import { recheckWords } from '../../units/recheck.ts';
@@ -53,7 +53,7 @@ function blocksOf({ opening, sections }: Guide): readonly Block[] {
   ];
 }
 
-function isForOwner(block: Block): block is Note {
+function isForOwner(block: Block): block is NoteBlock {
   return block.type === 'owner';
 }
 

@@ -4,7 +4,7 @@ import type { Connector, Fastener, Item, Part } from '../../model/item.ts';
 import { type GuideContext, stepRef } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
 import { shownWhen } from '../frame/plans.ts';
-import { fixingWords, pageOf } from './gather.ts';
+import { fixingWords, pageOfItem } from './gather.ts';
 import type { ComesOffRow } from './list-views.ts';
 
 type VehicleItem = Part | Fastener | Connector;
@@ -21,7 +21,7 @@ export function comesOffRows(context: GuideContext): readonly ComesOffRow[] {
       item: item.id,
       id: itemAnchor(item.id),
       name: item.noun.label,
-      page: pageOf(item, context),
+      page: pageOfItem(item, context),
       count: countWords(item),
       detail: detailWords(item, context),
       first: [first ? stepRef(context, first) : null].filter((ref) => ref !== null),

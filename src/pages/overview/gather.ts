@@ -67,7 +67,7 @@ function gatherRows<L extends Line>(
       item: id,
       id: itemAnchor(id),
       name: item.noun.label,
-      page: pageOf(item, context),
+      page: pageOfItem(item, context),
       detail: detailOf(item, context),
       amount: amount.length === 1 ? amount.map(({ text }) => ({ text, plans: null, only: null })) : amount,
       used: item.kind === 'supply' ? usedAmounts(context, id) : [],
@@ -78,7 +78,7 @@ function gatherRows<L extends Line>(
 }
 
 /** Where the site tells more of an item: the page of a thing of the crib, or of a kind of fastener. */
-export function pageOf(item: Item, { shop, shelf }: GuideContext): string | null {
+export function pageOfItem(item: Item, { shop, shelf }: GuideContext): string | null {
   if (shop.crib.has(item.id)) return shelf.page(toolPath(item.id));
   const type = item.kind === 'fastener' ? item.type?.value : undefined;
   return type !== undefined && shop.fastenerTypes.has(type) ? shelf.page(fastenerTypePath(type)) : null;

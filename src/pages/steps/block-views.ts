@@ -1,6 +1,6 @@
 import type { Markup } from '../../html/markup.ts';
 import type { SignalWord } from '../../trade/signal-words.ts';
-import type { PictureFile, Shown } from '../frame/shared-views.ts';
+import type { Shown, SizedPicture } from '../frame/shared-views.ts';
 import type { PrintCheckView } from './print-check.ts';
 import type { TypedCheck } from './typed-check.ts';
 
@@ -50,7 +50,7 @@ export interface FigureView extends Shown {
 }
 
 /** A picture as a page shows it. */
-export interface PictureView extends PictureFile {
+export interface PictureView extends SizedPicture {
   readonly sources: readonly { readonly type: string; readonly srcset: string }[];
   /** A part of it, enlarged; `null` where none is asked for. */
   readonly detail: PictureView | null;

@@ -6,7 +6,7 @@ import type { Side } from '../../model/item.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { shownWhen } from '../frame/plans.ts';
 import { isBlank, proseMarkup } from '../frame/prose.ts';
-import type { PictureFile } from '../frame/shared-views.ts';
+import type { SizedPicture } from '../frame/shared-views.ts';
 import type { FigureView, MarksView } from './block-views.ts';
 
 /** A picture with its caption, its lettered marks and their key, and the side that it shows. */
@@ -28,7 +28,7 @@ export function figureView(figure: Figure, context: GuideContext, stepSide: Side
   };
 }
 
-function marksView({ marks, crop, zoom }: Figure, picture: PictureFile): MarksView {
+function marksView({ marks, crop, zoom }: Figure, picture: SizedPicture): MarksView {
   const shown = crop?.value ?? null;
   // Places are fractions of the uncropped picture; the one at hand may be cropped.
   const whole = {

@@ -13,10 +13,10 @@ export const listName = '.baybook-files.json';
  */
 export function readOwnFiles(folder: string): ReadonlySet<string> {
   const listed = readList(join(folder, listName));
-  if (listed) return new Set(listed.filter(isInside));
+  if (listed) return new Set(listed.filter(isPathWithin));
   const named = listedIn(readText(join(folder, workerPath)) ?? '');
   const still = Object.entries(named).filter(
-    ([path, hash]) => isInside(path) && hashAt(join(folder, path)) === hash,
+    ([path, hash]) => isPathWithin(path) && hashAt(join(folder, path)) === hash,
   );
   return new Set([...still.map(([path]) => path), ...(still.length > 0 ? [workerPath] : [])]);
 }
@@ -41,7 +41,7 @@ function readList(path: string): readonly unknown[] | null {
 }
 
 /** Whether an entry of the list is a path within the folder: the list may have been edited. */
-export function isInside(path: unknown): path is string {
+export function isPathWithin(path: unknown): path is string {
   return (
     typeof path === 'string' &&
     path !== '' &&

@@ -1,7 +1,7 @@
 import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Disk } from './disk.ts';
-import { isInside, writeOwnFiles } from './own-files.ts';
+import { isPathWithin, writeOwnFiles } from './own-files.ts';
 
 /** Holds what is new, until it is switched in. */
 export const stagingName = '.baybook-staging';
@@ -57,7 +57,9 @@ function readDecision(folder: string): Switch | null {
   try {
     const { put, remove, files } = JSON.parse(readFileSync(join(folder, decisionName), 'utf8'));
     const lists = [put, remove, files];
-    return lists.every((list) => Array.isArray(list) && list.every(isInside)) ? { put, remove, files } : null;
+    return lists.every((list) => Array.isArray(list) && list.every(isPathWithin))
+      ? { put, remove, files }
+      : null;
   } catch {
     return null;
   }

@@ -1,5 +1,5 @@
 import { joinWords, type PlacedAttribute, placeAttributes } from '../attributes.ts';
-import type { Fault, Page, SyntaxRule } from './rule.ts';
+import type { SyntaxFault, SyntaxPage, SyntaxRule } from './rule.ts';
 import { span } from './rule.ts';
 
 const step = '::step[Free the arch edge]';
@@ -23,10 +23,10 @@ export const attributeClass: SyntaxRule = {
 };
 
 function classFault(
-  page: Page,
+  page: SyntaxPage,
   { writing, value, nameAt }: PlacedAttribute,
   before: PlacedAttribute | undefined,
-): Fault[] {
+): SyntaxFault[] {
   if (writing !== 'class') return [];
   if (before?.writing !== 'id' || before.nameAt.end !== nameAt.start) {
     return [{ at: nameAt, message: `".${value}" means nothing here; attributes are written name=value` }];
@@ -97,7 +97,10 @@ export const quotesCurly: SyntaxRule = {
     ),
 };
 
-function eachDirective(page: Page, find: (attributes: readonly PlacedAttribute[]) => Fault[]): Fault[] {
+function eachDirective(
+  page: SyntaxPage,
+  find: (attributes: readonly PlacedAttribute[]) => SyntaxFault[],
+): SyntaxFault[] {
   return page.placed.flatMap(({ node }) => {
     const facts = node.data?.directive;
     return facts ? find(placeAttributes(page.source, facts)) : [];

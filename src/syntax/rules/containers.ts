@@ -1,6 +1,6 @@
 import type { Range } from '../directive-places.ts';
 import { strayFences } from './directive-unreadable.ts';
-import type { Fault, Page, Placed, SyntaxRule } from './rule.ts';
+import type { PlacedNode, SyntaxFault, SyntaxPage, SyntaxRule } from './rule.ts';
 import { nameOf, openingOf, span } from './rule.ts';
 
 const note = ':::note\nThe lip is brittle.\n:::';
@@ -52,14 +52,14 @@ export const containerUnclosed: SyntaxRule = {
 };
 
 /** What is written as a container and is none is told by its name, and what it swallows is only an echo. */
-function isContainer({ names }: Page, node: Placed['node']): boolean {
+function isContainer({ names }: SyntaxPage, node: PlacedNode['node']): boolean {
   return node.type !== 'containerDirective' || names.container.has(node.name);
 }
 
-type Holder = Placed['parents'][number];
+type Holder = PlacedNode['parents'][number];
 
 /** What shuts a step, a heading or a directive in; `null` where it stands free. */
-function holderOf({ node, parents }: Placed): Holder | null {
+function holderOf({ node, parents }: PlacedNode): Holder | null {
   const inText = parents.findLast(({ type }) => ['list', 'blockquote', 'footnoteDefinition'].includes(type));
   if (node.type === 'leafDirective' || node.type === 'containerDirective' || node.type === 'heading') {
     if (inText) return inText;
@@ -68,7 +68,7 @@ function holderOf({ node, parents }: Placed): Holder | null {
   return parents.find(({ type }) => type === 'containerDirective') ?? null;
 }
 
-function enclosed(page: Page, placed: Placed, holder: Holder): Fault[] {
+function enclosed(page: SyntaxPage, placed: PlacedNode, holder: Holder): SyntaxFault[] {
   const at = openingOf(page, placed);
   const start = holder.position?.start.offset ?? 0;
   const end = holder.position?.end.offset ?? start;
@@ -93,12 +93,12 @@ const held: { readonly [type: string]: string } = {
   footnoteDefinition: 'a footnote',
 };
 
-function isOpen(node: Placed['node']): boolean {
+function isOpen(node: PlacedNode['node']): boolean {
   return node.type === 'containerDirective' && (node.data?.directive?.fences.length ?? 0) < 2;
 }
 
 /** A container that is to be closed by its name, as in `:::note … :::note`, which opens another. */
-function closedByName(page: Page, placed: Placed): Fault[] {
+function closedByName(page: SyntaxPage, placed: PlacedNode): SyntaxFault[] {
   const { node, parents } = placed;
   const at = openingOf(page, placed);
   const outer = parents.find((one) => one.type === 'containerDirective' && nameOf(one) === nameOf(node));
@@ -108,7 +108,7 @@ function closedByName(page: Page, placed: Placed): Fault[] {
   return [{ at, message, suggestion: { at: span(page, at), text: ':::' }, covers: [range] }];
 }
 
-function unclosed(page: Page, placed: Placed): Fault {
+function unclosed(page: SyntaxPage, placed: PlacedNode): SyntaxFault {
   const at = openingOf(page, placed);
   const outer = placed.parents.findLast(({ type }) => type === 'containerDirective');
   if (outer && !isOpen(outer)) return nested(page, placed, outer);
@@ -134,7 +134,7 @@ function unclosed(page: Page, placed: Placed): Fault {
 }
 
 /** An inner container whose fence closed the outer one: no container holds another, so the outer lacks its fence. */
-function nested(page: Page, { node, at }: Placed, outer: Holder): Fault {
+function nested(page: SyntaxPage, { node, at }: PlacedNode, outer: Holder): SyntaxFault {
   const start = outer.position?.start.offset ?? 0;
   const end = outer.position?.end.offset ?? at.end;
   const inner = openingOf(page, { node, at, parents: [] });
@@ -154,10 +154,10 @@ function nested(page: Page, { node, at }: Placed, outer: Holder): Fault {
 }
 
 /** Lines that were to close a container and do not, since they have two colons or are indented. */
-function weakFences(page: Page, { start, end }: Range): readonly Range[] {
+function weakFences(page: SyntaxPage, { start, end }: Range): readonly Range[] {
   return strayFences(page).filter((fence) => fence.start >= start && fence.end <= end);
 }
 
-function closesNothing(page: Page, fence: Range) {
+function closesNothing(page: SyntaxPage, fence: Range) {
   return { message: 'this line does not close it: three colons at the left edge do', at: span(page, fence) };
 }

@@ -1,6 +1,6 @@
 import type { Range } from '../directive-places.ts';
 import { type Cause, explainBroken } from '../explain-broken.ts';
-import type { Fault, Page, Placed, SyntaxRule } from './rule.ts';
+import type { PlacedNode, SyntaxFault, SyntaxPage, SyntaxRule } from './rule.ts';
 
 /** A line that begins as a directive does and is read as ordinary text. */
 export const directiveUnreadable: SyntaxRule = {
@@ -28,7 +28,7 @@ export const directiveUnreadable: SyntaxRule = {
 };
 
 /** The first line of each block that four spaces or a tab make code, where it is written as a directive that exists. */
-function indentedLines(page: Page): Range[] {
+function indentedLines(page: SyntaxPage): Range[] {
   return page.placed.flatMap(({ node, at }) => {
     const [line = ''] = page.source.text
       .slice(at.start, at.end)
@@ -57,13 +57,13 @@ export const fenceStray: SyntaxRule = {
 };
 
 /** The lines of colons alone that stand as text. */
-export function strayFences(page: Page): Range[] {
+export function strayFences(page: SyntaxPage): Range[] {
   return colonLines(page)
     .map(({ line }) => line)
     .filter((line) => isFence(page, line));
 }
 
-function fault(page: Page, line: Range, block: Placed, strays: readonly Range[]): Fault {
+function fault(page: SyntaxPage, line: Range, block: PlacedNode, strays: readonly Range[]): SyntaxFault {
   const text = page.source.text.slice(line.start, line.end);
   const cause = withinSentence(page, text) ?? explainBroken(text);
   const at = { start: line.start + cause.start, end: line.start + cause.end };
@@ -76,18 +76,18 @@ function fault(page: Page, line: Range, block: Placed, strays: readonly Range[])
 }
 
 /** `::remove[clip] and …`: what stands in a sentence, written as a line of its own. */
-function withinSentence(page: Page, line: string): Cause | null {
+function withinSentence(page: SyntaxPage, line: string): Cause | null {
   const [whole, name = ''] = /^::([\w-]+)\[[^\]]*\](?:\{[^}]*\})?(?= *[^ [{])/.exec(line) ?? [];
   if (whole === undefined || !page.names.text.has(name) || page.names.leaf.has(name)) return null;
   return { message: `within a sentence, :${name}[…] has one colon`, start: 0, end: name.length + 2 };
 }
 
-function isFence(page: Page, line: Range): boolean {
+function isFence(page: SyntaxPage, line: Range): boolean {
   return /^:+\s*$/.test(page.source.text.slice(line.start, line.end));
 }
 
 /** Lines of text blocks that begin with two colons, each with its block. */
-function colonLines(page: Page): { readonly line: Range; readonly block: Placed }[] {
+function colonLines(page: SyntaxPage): { readonly line: Range; readonly block: PlacedNode }[] {
   return page.placed.flatMap((block) => {
     const { node, at, parents } = block;
     if (node.type !== 'paragraph' && node.type !== 'html' && node.type !== 'heading') return [];

@@ -10,7 +10,7 @@ import { headingIdUnclear, headingUnderlined } from './headings.ts';
 import { linkUnsafe } from './link-unsafe.ts';
 import { directiveForm, directiveUnknown } from './names.ts';
 import { altDirective, htmlDropped } from './plain-markdown.ts';
-import { type Page, type SyntaxRule, span } from './rule.ts';
+import { type SyntaxPage, type SyntaxRule, span } from './rule.ts';
 import { directiveHalfRead, directiveUnlabelled } from './text-directives.ts';
 import { textOversized } from './text-oversized.ts';
 
@@ -45,7 +45,7 @@ export const stoppingCodes: ReadonlySet<string> = new Set([
 ]);
 
 /** Judges a parsed file and reports what is wrong. Says whether later stages may rely on the text. */
-export function judge(page: Page, report: Report): boolean {
+export function judge(page: SyntaxPage, report: Report): boolean {
   const covered: Range[] = [];
   let sound = true;
   for (const { card, stops, find } of rules) {

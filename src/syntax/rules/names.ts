@@ -1,7 +1,7 @@
 import { didYouMean, nearest } from '../../diagnostics/suggest.ts';
 import type { Range } from '../directive-places.ts';
 import { strayFences } from './directive-unreadable.ts';
-import type { Fault, Page, SyntaxRule } from './rule.ts';
+import type { SyntaxFault, SyntaxPage, SyntaxRule } from './rule.ts';
 import { openingOf, span } from './rule.ts';
 
 const colons = { leaf: '::', container: ':::', text: ':' } as const;
@@ -43,7 +43,7 @@ interface Found {
   readonly hasId: boolean;
 }
 
-function directives(page: Page): Found[] {
+function directives(page: SyntaxPage): Found[] {
   return page.placed.flatMap((placed) => {
     const { node } = placed;
     const form = node.data?.directive?.form;
@@ -55,7 +55,7 @@ function directives(page: Page): Found[] {
   });
 }
 
-function unknown(page: Page, form: Form, name: string, at: Range): Fault[] {
+function unknown(page: SyntaxPage, form: Form, name: string, at: Range): SyntaxFault[] {
   if (forms.some((other) => page.names[other].has(name))) return [];
   const likely = nearest(name, page.names[form]);
   const message = `there is no directive "${colons[form]}${name}"`;
@@ -66,7 +66,7 @@ function unknown(page: Page, form: Form, name: string, at: Range): Fault[] {
 }
 
 /** A name that nothing written with as many colons is near to. */
-function unknownForm(page: Page, form: Form, name: string, at: Range): Fault {
+function unknownForm(page: SyntaxPage, form: Form, name: string, at: Range): SyntaxFault {
   const elsewhere = forms.flatMap((other) =>
     nearest(name, page.names[other])
       .slice(0, 1)
@@ -84,12 +84,12 @@ function unknownForm(page: Page, form: Form, name: string, at: Range): Fault {
 }
 
 /** The line of colons that was to close what has not been opened. */
-function fenceAfter(page: Page, { end }: Range): readonly Range[] {
+function fenceAfter(page: SyntaxPage, { end }: Range): readonly Range[] {
   const fence = strayFences(page).find(({ start }) => start >= end);
   return fence ? [fence] : [];
 }
 
-function wrongForm(page: Page, { form, name, at, hasId }: Found): Fault[] {
+function wrongForm(page: SyntaxPage, { form, name, at, hasId }: Found): SyntaxFault[] {
   const right = forms.filter((other) => page.names[other].has(name));
   const declared = right.find((other) => other !== 'text');
   // Within a sentence something is named by its id; only what is declared is given one in braces.

@@ -1,4 +1,4 @@
-import type { Fault, Placed, SyntaxRule } from './rule.ts';
+import type { PlacedNode, SyntaxFault, SyntaxRule } from './rule.ts';
 
 /** HTML in the text, which is not taken over. */
 export const htmlDropped: SyntaxRule = {
@@ -18,12 +18,12 @@ export const htmlDropped: SyntaxRule = {
 };
 
 /** The names of the elements that a piece of HTML opens. */
-function tagsOf(node: Placed['node']): string[] {
+function tagsOf(node: PlacedNode['node']): string[] {
   if (node.type !== 'html') return [];
   return [...node.value.matchAll(/<([a-z][a-z0-9-]*)/gi)].map(([, name = '']) => name.toLowerCase());
 }
 
-function html({ node, at }: Placed, opened: ReadonlySet<string>): Fault[] {
+function html({ node, at }: PlacedNode, opened: ReadonlySet<string>): SyntaxFault[] {
   if (node.type !== 'html') return [];
   const left = node.value.replace(/<!--[\s\S]*?-->/g, '').trim();
   if (left === '') return [];

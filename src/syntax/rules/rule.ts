@@ -7,23 +7,23 @@ import type { Range } from '../directive-places.ts';
 import type { DirectiveNames } from '../names.ts';
 
 /** A node of the parsed file with its place and all that holds it, outermost first. */
-export interface Placed {
+export interface PlacedNode {
   readonly node: Nodes;
   readonly at: Range;
   readonly parents: readonly Parents[];
 }
 
 /** A parsed file as the rules see it. */
-export interface Page {
+export interface SyntaxPage {
   readonly source: SourceFile;
   readonly root: Root;
   readonly names: DirectiveNames;
   /** Every node that has a place, in the order of the text. */
-  readonly placed: readonly Placed[];
+  readonly placed: readonly PlacedNode[];
 }
 
 /** A fault that a rule found. */
-export interface Fault {
+export interface SyntaxFault {
   readonly at: Range;
   readonly message: string;
   readonly notes?: readonly Note[];
@@ -37,12 +37,12 @@ export interface SyntaxRule {
   readonly card: RuleCard;
   /** Whether a finding makes what follows from the text unsure, so that later stages must not run. */
   readonly stops: boolean;
-  readonly find: (page: Page) => readonly Fault[];
+  readonly find: (page: SyntaxPage) => readonly SyntaxFault[];
 }
 
 /** Walks a parsed file once, for all rules. */
-export function pageOf(source: SourceFile, root: Root, names: DirectiveNames): Page {
-  const placed: Placed[] = [];
+export function syntaxPage(source: SourceFile, root: Root, names: DirectiveNames): SyntaxPage {
+  const placed: PlacedNode[] = [];
   visitParents(root, (node, parents) => {
     const at = rangeOf(node);
     if (at) placed.push({ node, at, parents: [...parents] });
@@ -58,18 +58,18 @@ export function rangeOf(node: Nodes): Range | null {
 }
 
 /** A range as a span of the page's file. */
-export function span(page: Page, { start, end }: Range) {
+export function span(page: SyntaxPage, { start, end }: Range) {
   return { file: page.source.path, start, end };
 }
 
 /** The range from an offset to the end of its line. */
-export function lineFrom(page: Page, start: number): Range {
+export function lineFrom(page: SyntaxPage, start: number): Range {
   const ending = page.source.text.slice(start).search(/[\r\n]/);
   return { start, end: ending < 0 ? page.source.text.length : start + ending };
 }
 
 /** The opening line of a directive, the line of a heading: what a person looks for when told of it. */
-export function openingOf(page: Page, { node, at }: Placed): Range {
+export function openingOf(page: SyntaxPage, { node, at }: PlacedNode): Range {
   return (
     node.data?.directive?.fences[0] ?? {
       start: at.start,

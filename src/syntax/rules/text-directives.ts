@@ -1,5 +1,5 @@
 import { afterName } from '../explain-broken.ts';
-import type { Fault, Page, Placed, SyntaxRule } from './rule.ts';
+import type { PlacedNode, SyntaxFault, SyntaxPage, SyntaxRule } from './rule.ts';
 import { nameOf, span } from './rule.ts';
 
 const step = '::tool[Trim lever]{#trim-lever}\n::step[Free the arch edge]{#arch}\n\n';
@@ -20,7 +20,7 @@ export const directiveHalfRead: SyntaxRule = {
 };
 
 /** Text that begins with a brace right after a directive. */
-function bracesLeft(page: Page): Fault[] {
+function bracesLeft(page: SyntaxPage): SyntaxFault[] {
   return page.placed.flatMap(({ node, at, parents }) => {
     if (node.type !== 'textDirective') return [];
     const gap = /^\s*\{/.exec(page.source.text.slice(at.end));
@@ -37,7 +37,7 @@ function bracesLeft(page: Page): Fault[] {
 }
 
 /** A known name whose label could not be read, so that nothing of it is left but text. */
-function bracketsLeft(page: Page): Fault[] {
+function bracketsLeft(page: SyntaxPage): SyntaxFault[] {
   return page.placed.flatMap(({ node, at, parents }) => {
     if (node.type !== 'text' || parents.at(-1)?.type === 'textDirective') return [];
     const written = page.source.text.slice(at.start, at.end);
@@ -65,7 +65,7 @@ function bracketsLeft(page: Page): Fault[] {
 /** How far a label and attributes within a sentence are followed, in characters. */
 const farthest = 1000;
 
-function halfRead(page: Page, node: Placed['node'], from: number, begin: number): Fault {
+function halfRead(page: SyntaxPage, node: PlacedNode['node'], from: number, begin: number): SyntaxFault {
   // The rest of the paragraph, as one line: a label and attributes within a sentence may run over a line's end.
   const ahead = page.source.text.slice(from, from + farthest);
   const rest = (ahead.split(/\r?\n[ \t]*\r?\n/)[0] ?? '').replace(/[\r\n]/g, ' ');
@@ -75,8 +75,11 @@ function halfRead(page: Page, node: Placed['node'], from: number, begin: number)
   return { at, message, covers: [{ start: begin, end: at.end }] };
 }
 
-function siblingAfter(node: Placed['node'], parents: Placed['parents']): Placed['node'] | undefined {
-  const siblings: readonly Placed['node'][] = parents.at(-1)?.children ?? [];
+function siblingAfter(
+  node: PlacedNode['node'],
+  parents: PlacedNode['parents'],
+): PlacedNode['node'] | undefined {
+  const siblings: readonly PlacedNode['node'][] = parents.at(-1)?.children ?? [];
   return siblings[siblings.indexOf(node) + 1];
 }
 

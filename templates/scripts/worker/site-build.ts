@@ -1,9 +1,9 @@
-import type { SiteBuild } from '../../../src/site/site-build.ts';
+import type { BuildList } from '../../../src/site/site-build.ts';
 
-export type { SiteBuild };
+export type { BuildList };
 
 /** A build in its place: where the site begins, and the cache that holds this build and no other. */
-export interface PlacedBuild extends SiteBuild {
+export interface PlacedBuild extends BuildList {
   readonly scope: string;
   readonly cache: string;
 }

@@ -2,7 +2,7 @@ import { posix } from 'node:path';
 import { rules } from '../../../src/checks/index.ts';
 import { languageRules } from '../../../src/checks/language/index.ts';
 import { collector } from '../../../src/diagnostics/report.ts';
-import { type GuideContext, readGuide } from '../../../src/guide/index.ts';
+import { type ReadingContext, readGuide } from '../../../src/guide/index.ts';
 import { dryRun } from '../../../src/job/dry-run/index.ts';
 import { distinctOutcomes } from '../../../src/job/outcomes.ts';
 import type { Guide } from '../../../src/model/guide.ts';
@@ -95,7 +95,7 @@ const emptyPlan: Omit<Plan, 'index' | 'builds' | 'statement'> = {
   schedules: [],
 };
 
-function contextOf(shop: Shop, sources: Sources): GuideContext {
+function contextOf(shop: Shop, sources: Sources): ReadingContext {
   const procedures = [...sources].filter(([path]) => path.startsWith('procedures/'));
   return {
     crib: shop.crib,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Activity, endOf, handsOf, type ToolInUse } from '../../../src/job/schedule/activity.ts';
+import { type Activity, handsOf, type ToolInUse, whenAllDone } from '../../../src/job/schedule/activity.ts';
 import { assignHands } from '../../../src/job/schedule/hands.ts';
 import { listSchedule } from '../../../src/job/schedule/list-schedule.ts';
 import { solve } from '../../../src/job/schedule/solve.ts';
@@ -85,8 +85,8 @@ describe('any schedule', () => {
         let before = Number.POSITIVE_INFINITY;
         for (const crew of [1, 2, 3]) {
           const { starts } = solve(all, crew, known);
-          const end = endOf(all, starts);
-          expect(end).toBeLessThanOrEqual(endOf(all, listSchedule(all, crew)));
+          const end = whenAllDone(all, starts);
+          expect(end).toBeLessThanOrEqual(whenAllDone(all, listSchedule(all, crew)));
           expect(end).toBeLessThanOrEqual(before);
           known = starts;
           before = end;
@@ -100,7 +100,7 @@ describe('any schedule', () => {
       fc.property(activities(5), crews, (all, crew) => {
         const { starts, proved } = solve(all, crew);
         expect(proved).toBe(true);
-        expect(endOf(all, starts)).toBe(shortest(all, crew));
+        expect(whenAllDone(all, starts)).toBe(shortest(all, crew));
       }),
       runs(60, 200),
     );
@@ -126,7 +126,7 @@ test('a search that is cut short says so, and is still no worse than the written
   }));
   const { starts, proved } = solve(all, 3);
   expect(proved).toBe(false);
-  expect(endOf(all, starts)).toBeLessThanOrEqual(endOf(all, listSchedule(all, 3)));
+  expect(whenAllDone(all, starts)).toBeLessThanOrEqual(whenAllDone(all, listSchedule(all, 3)));
 });
 
 const none: Activity = { duration: 0, people: 0, tools: [], wait: 0, after: [] };
