@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { differenceOf, foreignFiles, readForeign } from './foreign-files.ts';
+import { drawingsRead } from '../../src/cut/shape/maker.ts';
+import { span, template } from './fixtures.ts';
+import { differenceOf, foreignFiles, foreignText, readForeign } from './foreign-files.ts';
 
 /*
  * Drawings of other programs, as those wrote them (what a DXF has beside layers, blocks and entities is cut away
@@ -32,4 +34,27 @@ test('most are read, and none is left untried', () => {
   const read = foreignFiles.filter(([name, file]) => readForeign(name, file).ok);
   expect(read.length).toBeGreaterThanOrEqual(48);
   expect(read.every(([, { refused }]) => refused === undefined)).toBe(true);
+});
+
+test('a page says what was read, with its overall size', () => {
+  const outline = (name: string, layers: readonly string[] | null) => ({
+    kind: 'file' as const,
+    path: `shop/${name}`,
+    text: foreignText(name),
+    layers,
+    unit: null,
+    when: null,
+    at: span(3),
+  });
+  const words = (name: string, layers: readonly string[] | null = null) =>
+    drawingsRead(template({ outlines: [outline(name, layers)] }));
+  // 120 × 35 mm, as GDAL has it.
+  expect(words('layers-chosen.dxf', ['CUT'])).toEqual([
+    'Read from layers CUT of layers-chosen.dxf: 1 outline, 120 × 35 mm overall',
+  ]);
+  expect(words('layer-frozen.dxf')).toEqual([
+    'Read from layer-frozen.dxf: 1 outline and 2 circles, 120 × 35 mm overall',
+    'Left out of it: what is not shown, text',
+  ]);
+  expect(words('ellipse-half.dxf')[1]).toMatch(/^Its curves are followed by arcs within 0\.00\d mm$/);
 });

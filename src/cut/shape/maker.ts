@@ -118,3 +118,28 @@ function wayOut(shapes: readonly DrawnShape[], layers: readonly string[]): strin
   const names = layers.length > 1 ? ` (${listed(layers)})` : '';
   return [...circles, `name the layers of the outline with layers="…"${names}`].join(', or ');
 }
+
+/** What was read from each drawing of a maker's that a template uses, in words, with its overall size. */
+export function drawingsRead({ outlines, patterns, panelOutlines }: CutTemplate): readonly string[] {
+  const drawings = [
+    ...[...outlines, ...panelOutlines].filter((one) => one.kind === 'file'),
+    ...patterns.flatMap(({ layout }) => (layout.kind === 'file' ? [layout.drawing] : [])),
+  ];
+  const told = drawings.flatMap(({ path, text, layers, unit }) => {
+    const found = text === null ? null : readDrawing(path, text, { layers, unit });
+    if (!found?.ok) return [];
+    const { minX, minY, maxX, maxY } = found.bounds;
+    const rounds = found.shapes.filter(({ round }) => round).length;
+    const lines = found.shapes.length - rounds;
+    const count = (many: number, one: string): string[] =>
+      many === 0 ? [] : [many === 1 ? `1 ${one}` : `${many} ${one}s`];
+    const name = path.slice(path.lastIndexOf('/') + 1);
+    const from = layers ? `layers ${listed(layers)} of ${name}` : name;
+    return [
+      `Read from ${from}: ${[...count(lines, 'outline'), ...count(rounds, 'circle')].join(' and ')}, ${mm(maxX - minX)} × ${mm(maxY - minY)} mm overall`,
+      ...(found.error > 0 ? [`Its curves are followed by arcs within ${found.error.toFixed(3)} mm`] : []),
+      ...(found.leftOut.length > 0 ? [`Left out of it: ${listed(found.leftOut)}`] : []),
+    ];
+  });
+  return [...new Set(told)];
+}

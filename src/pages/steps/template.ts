@@ -1,3 +1,4 @@
+import { drawingsRead } from '../../cut/shape/maker.ts';
 import type { CutDatum, CutTemplate } from '../../model/cut-template.ts';
 import { formatBoth, quantityOf } from '../../units/format.ts';
 import type { GuideContext } from '../frame/context.ts';
@@ -17,6 +18,7 @@ export function templateView(template: CutTemplate, context: GuideContext): Temp
       panel ? `For the ${panel.noun.singular}` : null,
       `Laid on the ${template.face}`,
       sideWords(template.side),
+      ...drawingsRead(template),
     ].filter((fact) => fact !== null),
     datums: template.datums.map((datum) => datumWords(datum, context)),
     cuts: templateCuts(template, context),
