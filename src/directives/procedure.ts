@@ -50,7 +50,8 @@ export const procedure = directive({
   form: 'leaf',
   label: 'none',
   attributes: { of: required(ref), id, only: refs, except: refs, prefix: id, options: passedOptions, when },
-  summary: 'Places a shared procedure, with its declarations and steps.',
+  summary:
+    'Places a shared procedure, with its declarations and steps. Of the steps that `only` or `except` leaves out, what holds, covers or plugs something that is still handled stays declared; the guide may do their work itself. A `prefix` keeps two placements apart; what the platform declares is one thing all the same.',
   example: '::procedure{of=front-cover-off #cover-procedure}',
   build: ({ values, directive: found }): ProcedurePlace | null =>
     values.of && {

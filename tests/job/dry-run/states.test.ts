@@ -133,6 +133,25 @@ describe('what replaces stands for what it replaces', () => {
   });
 });
 
+describe('a supply that replaces a clip', () => {
+  const items = [
+    cover,
+    fastener('clip', { holds: 'cover', reuse: false }),
+    supply('new-clip', { replaces: 'clip' }),
+  ];
+
+  it('holds what the clip held, and goes in once that is there', () => {
+    const early = ['remove clip', 'apply new-clip', 'remove cover', 'refit cover'];
+    expect(faultsOf({ items, steps: [{ do: early }] })).toEqual(['still-held cover new-clip (step-1)']);
+    const bare = ['remove clip', 'remove cover', 'apply new-clip', 'refit cover'];
+    expect(faultsOf({ items, steps: [{ do: bare }] })).toEqual([
+      'nothing-to-hold new-clip cover off (step-1)',
+    ]);
+    const right = ['remove clip', 'remove cover', 'refit cover', 'apply new-clip'];
+    expect(faultsOf({ items, steps: [{ do: right }] })).toEqual([]);
+  });
+});
+
 describe('moving back, sliding under, taking off, plugging in the hand', () => {
   it('asks of a part that is moved back what refitting asks', () => {
     const items = [cover, part('lid', { covers: 'cover' })];
