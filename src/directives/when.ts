@@ -71,7 +71,11 @@ export function parseWhen(text: string, at: Span): Reading<When> {
 
   function option(from: Token): Reading<When> {
     if (!/^[a-z0-9-]+$/.test(from.text) || ['and', 'or', 'is'].includes(from.text)) {
-      return bad(`"${from.text}" was found where an option was expected`, undefined, place(from, from));
+      return bad(
+        `"${from.text}" was found where an option was expected`,
+        optionLike(from.text),
+        place(from, from),
+      );
     }
     next += 1;
     if (!take('is')) return good({ kind: 'has', option: from.text, at: place(from, from) });
@@ -88,9 +92,25 @@ export function parseWhen(text: string, at: Span): Reading<When> {
   if (whole.ok && rest) {
     return bad(
       `"${rest.text}" was found where "and", "or" or the end was expected`,
-      undefined,
+      joiners[rest.text],
       place(rest, rest),
     );
   }
   return whole;
+}
+
+/** How other languages join conditions. */
+const joiners: { readonly [sign: string]: string } = {
+  '&': 'and',
+  '&&': 'and',
+  '+': 'and',
+  '|': 'or',
+  '||': 'or',
+};
+
+/** What was most likely meant by a word that is no option: "Tow" is tow, "!tow" is not tow. */
+function optionLike(text: string): string | undefined {
+  const [, negated, word = ''] = /^(!?)([a-z0-9-]+)$/i.exec(text) ?? [];
+  if (word === '' || ['and', 'or', 'is'].includes(word)) return undefined;
+  return `${negated ? 'not ' : ''}${word.toLowerCase()}`;
 }

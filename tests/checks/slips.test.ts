@@ -88,6 +88,13 @@ const slips: readonly Slip[] = [
   ['type-unknown', 'type=push-clip', 'type=Push-Clip'],
   ['grade-with-comma', 'grade=8', 'grade="8,8"'],
   ['condition-unknown', '{when=fog} Then', '{when=fogs} Then'],
+  ['condition-in-capitals', '{when=fog} Then', '{when=Fog} Then'],
+  ['condition-with-mark', '{when=fog} Then', '{when="!fog"} Then'],
+  ['torque-in-words', 'torque-60 socket-13"}', 'torque-60 socket-13"}. See that they hold at 35 N·m'],
+  ['article-before-action', ':remove[edge-clip]', 'the :remove[edge-clip]'],
+  ['wrench-without-torque', ' torque="25 N·m"', ''],
+  ['label-in-plural', '[Lower screw]', '[Lower screws]'],
+  ['verb-of-the-trade', ':remove[edge-clip]', ':unclip[edge-clip]'],
   // What the guide says
   ['tool-not-in-crib', '::tool{#trim-lever}', '::tool{#trim-lifter}'],
   ['none-misspelt', '::none{of=conditions}', '::none{of=condition}'],

@@ -57,13 +57,32 @@ function directives(page: SyntaxPage): Found[] {
 
 function unknown(page: SyntaxPage, form: Form, name: string, at: Range): SyntaxFault[] {
   if (forms.some((other) => page.names[other].has(name))) return [];
-  const likely = nearest(name, page.names[form]);
+  const meant = form === 'text' ? otherVerbs[name] : undefined;
+  const likely =
+    meant !== undefined && page.names.text.has(meant) ? [meant] : nearest(name, page.names[form]);
   const message = `there is no directive "${colons[form]}${name}"`;
   const [only, more] = likely;
   if (!only) return [unknownForm(page, form, name, at)];
   if (only && !more) return [{ at, message, suggestion: { at: span(page, at), text: only } }];
   return [{ at, message, notes: [{ message: didYouMean(likely) }] }];
 }
+
+/** What the trade also calls an action, by the verb that the action table has; `say=` prints the other one. */
+const otherVerbs: { readonly [verb: string]: string | undefined } = {
+  unscrew: 'remove',
+  unbolt: 'remove',
+  unclip: 'remove',
+  detach: 'remove',
+  install: 'fit',
+  attach: 'fit',
+  mount: 'fit',
+  unplug: 'disconnect',
+  plug: 'connect',
+  torque: 'tighten',
+  glue: 'bond',
+  reinstall: 'refit',
+  slacken: 'loosen',
+};
 
 /** A name that nothing written with as many colons is near to. */
 function unknownForm(page: SyntaxPage, form: Form, name: string, at: Range): SyntaxFault {
