@@ -111,7 +111,7 @@ function rowsOf(tasks: readonly ScheduledTask[], { scale, lanes }: Sheet): Eleme
           s('g', { className: 'chart-wait-lengths' }, ...waits.map((row) => waitLength(row, endOf(row)))),
         ]
       : []),
-    s('g', { className: 'chart-steps', ...bold }, ...rows.map((row) => lettered(row, {}, nameOf(row.task)))),
+    s('g', { className: 'chart-steps', ...bold }, ...rows.map(named)),
     s(
       'g',
       { className: 'chart-minutes', ...bold, 'text-anchor': 'end' },
@@ -127,7 +127,7 @@ const line = (width: number) => ({ fill: 'none', stroke: 'currentColor', 'stroke
 /** A text of a row; in bold where what runs late ends late. */
 function lettered(
   { task, middle }: Row,
-  place: { readonly x?: number },
+  place: { readonly x?: number; readonly dataStep?: string },
   words: readonly (Element | string)[],
 ): Element {
   const weight = task.critical ? {} : { 'font-weight': 400 };
@@ -200,11 +200,13 @@ function legend({ schedule: { crew }, lanes }: Sheet, top: number): Element {
 }
 
 /** The step's number, as a page's script finds it, and its side. */
-function nameOf({ step, number, side }: ScheduledTask): (Element | string)[] {
+function named(row: Row): Element {
+  const { step, number, side } = row.task;
   // A proof has no number of its own.
-  if (number === null) return ['proof'];
+  if (number === null) return lettered(row, {}, ['proof']);
+  if (side === null) return lettered(row, { dataStep: step }, [String(number)]);
   const marked = s('tspan', { dataStep: step }, String(number));
-  return side === null ? [marked] : [marked, `\u00a0${side === 'left' ? 'L' : 'R'}`];
+  return lettered(row, {}, [marked, `\u00a0${side === 'left' ? 'L' : 'R'}`]);
 }
 
 /** The nearest whole minutes: the bar tells the rest. */

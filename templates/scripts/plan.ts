@@ -51,19 +51,20 @@ function numbersOf(plan: number | null): ReadonlyMap<string, number> {
 /** A print of one build carries the code that leads to it. */
 function showCodeOf(plan: number | null, { codes }: PickTable): void {
   const box = document.querySelector<HTMLElement>('.code');
-  const code = codes.find((one) => one.plan === plan);
+  const code = codes[plan === null ? 0 : plan + 1];
   if (box && code) showCode(box, code);
 }
 
-/** Turns the code of a print into another. */
-function showCode(box: HTMLElement, { address, modules }: PlanCode): void {
+/** Turns the code of a print into another of the same page. */
+function showCode(box: HTMLElement, [fragment, modules]: PlanCode): void {
   const { size, path } = codeDrawing(modules);
+  const words = box.querySelector('.code-address');
+  const address = (words?.textContent ?? '').replace(/#.*$/, '') + fragment;
+  if (words) words.textContent = address;
   const drawing = box.querySelector('svg');
   drawing?.setAttribute('viewBox', `0 0 ${size} ${size}`);
   drawing?.setAttribute('aria-label', `QR code of ${address}`);
   drawing?.querySelector('rect')?.setAttribute('width', String(size));
   drawing?.querySelector('rect')?.setAttribute('height', String(size));
   drawing?.querySelector('path')?.setAttribute('d', path);
-  const words = box.querySelector('.code-address');
-  if (words) words.textContent = address;
 }

@@ -90,8 +90,8 @@ describe('a chart', () => {
   });
 
   test('lets a page renumber its steps', () => {
-    const marks = textsIn(chart, 'chart-steps').map(({ children: [number] }) =>
-      number?.type === 'element' ? number.properties.dataStep : null,
+    const marks = textsIn(chart, 'chart-steps').map(({ properties, children: [number] }) =>
+      number?.type === 'element' ? number.properties.dataStep : properties.dataStep,
     );
     expect(marks).toEqual(['step-1', 'step-1', 'step-2', 'step-3', 'step-4']);
   });

@@ -30,19 +30,19 @@ async function scanned(svg: string): Promise<string | undefined> {
   return jsQR(new Uint8ClampedArray(data), info.width, info.height)?.data;
 }
 
-/** The codes that a page shows, with the plan that each stands for: its own, and those that its script draws. */
-function codes(html: string): readonly { readonly plan: number | null; readonly svg: string }[] {
+/** The codes that a page shows, with what each has behind the address of the page: its own, and those that its script draws. */
+function codes(html: string): readonly { readonly fragment: string | null; readonly svg: string }[] {
   const own = /<div class="code">\s*<svg (class="qr-code".*?<\/svg>)/s.exec(html)?.[1];
   const table = /id="pick_table">(.*?)<\/script>/s.exec(html)?.[1] ?? '{}';
   const { codes: drawn } = JSON.parse(table) as PickTable;
   return [
-    ...(own ? [{ plan: null, svg: `<svg xmlns="http://www.w3.org/2000/svg" ${own}` }] : []),
-    ...drawn.map(({ plan, modules }) => {
+    ...(own ? [{ fragment: null, svg: `<svg xmlns="http://www.w3.org/2000/svg" ${own}` }] : []),
+    ...drawn.map(([fragment, modules]) => {
       const { size, path } = codeDrawing(modules);
       const ground = `<rect width="${size}" height="${size}" fill="#fff"/>`;
       const ink = `<path d="${path}" stroke="#000"/>`;
       return {
-        plan,
+        fragment,
         svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size} ${size}">${ground}${ink}</svg>`,
       };
     }),
@@ -64,13 +64,13 @@ describe('a QR code', () => {
 describe('the cover of a print', () => {
   it('leads to the guide, and for each build to that build', async () => {
     const found = codes(guideHtml(fixture.guide, fixture.job, withAddress(address)));
-    const read = await Promise.all(found.map(async ({ plan, svg }) => [plan, await scanned(svg)]));
+    const read = await Promise.all(found.map(async ({ fragment, svg }) => [fragment, await scanned(svg)]));
     const page = 'https://guides.example/lane/guides/lamp-cradle/index.html';
     expect(read).toEqual([
       [null, page],
-      [null, page],
-      [0, `${page}#build=fog:yes`],
-      [1, `${page}#build=fog:no`],
+      ['', page],
+      ['#build=fog:yes', `${page}#build=fog:yes`],
+      ['#build=fog:no', `${page}#build=fog:no`],
     ]);
   });
 

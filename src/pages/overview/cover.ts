@@ -74,13 +74,10 @@ function code(address: string): CodeView {
 export function planCodes({ guide, job, shop }: GuideContext): readonly PlanCode[] {
   const page = pageAddress(shop.settings.address, guide);
   if (page === null || job.plans.length < 2) return [];
-  const codeOf = (plan: number | null, address: string) => ({ plan, address, modules: qrModules(address) });
-  return [
-    codeOf(null, page),
-    ...job.plans.map(({ index, builds: [build] }) =>
-      codeOf(index, page + (build ? buildFragment(build, job.decidingOptions) : '')),
-    ),
-  ];
+  const fragments = job.plans.map(({ builds: [build] }) =>
+    build ? buildFragment(build, job.decidingOptions) : '',
+  );
+  return ['', ...fragments].map((fragment) => [fragment, qrModules(page + fragment)]);
 }
 
 /** A template stands for the builds of its place in the text. */

@@ -8,15 +8,9 @@ export interface PickTable {
   readonly builds: { readonly [key: string]: number };
   /** What sets the builds of each plan apart, for the head of a printed sheet. */
   readonly statements: readonly string[];
-  /** The codes of the page and of each plan; empty where the shop has no address. */
+  /** The code of the page, then of each plan; empty where the shop has no address. */
   readonly codes: readonly PlanCode[];
 }
 
-/** The QR code of the page as it shows a plan. */
-export interface PlanCode {
-  /** `null` for the page on which all builds stand. */
-  readonly plan: number | null;
-  readonly address: string;
-  /** Its modules: see `qrModules`. */
-  readonly modules: string;
-}
+/** A QR code: what its address has behind that of the page, and its modules (see `qrModules`). */
+export type PlanCode = readonly [fragment: string, modules: string];
