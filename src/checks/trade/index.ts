@@ -20,6 +20,7 @@ import { torqueOutsideWrench } from './torque-outside-wrench.ts';
 import { torqueOverProof } from './torque-over-proof.ts';
 import { torquePassesFall } from './torque-passes-fall.ts';
 import { torqueUnstated } from './torque-unstated.ts';
+import { torqueWithSpanner } from './torque-with-spanner.ts';
 import { torqueWrenchMissing } from './torque-wrench-missing.ts';
 import { typeDriveClash } from './type-drive-clash.ts';
 import { voltageDropHigh } from './voltage-drop-high.ts';
@@ -50,6 +51,7 @@ export const tradeRules: readonly Rule[] = [
   torqueOverProof,
   torquePassesFall,
   torqueUnstated,
+  torqueWithSpanner,
   torqueWrenchMissing,
   typeDriveClash,
   voltageDropHigh,
