@@ -3,7 +3,7 @@ import type { Tool } from '../../model/item.ts';
 import type { Rule, Subject } from '../rule.ts';
 import type { ToolUse } from './tool-use.ts';
 import { fastenerNoun, firstTool, placeOfOffers, reportUses, type UseFault } from './use-fault.ts';
-import { torquesOf, wrenchesOf } from './wrenches.ts';
+import { torquesAsked, wrenchesOf } from './wrenches.ts';
 
 const guide = (tool: string, id: string) => `::tool[Torque wrench, 10–60 N·m]{#torque-60 range="10..60 N·m"}
 ${tool}
@@ -38,7 +38,7 @@ function isPlain({ noun, synonyms, drive, range, offset }: Tool): boolean {
 }
 
 function judge(use: ToolUse, subject: Subject): UseFault | null {
-  if (!use.named || torquesOf(use).length === 0 || wrenchesOf(use).length === 0) return null;
+  if (!use.named || torquesAsked(use).length === 0 || wrenchesOf(use).length === 0) return null;
   const turning = use.offers.filter(({ tool }) => tool.drive !== null && tool.range === null);
   const plain = turning.filter(({ any }) => any.every(isPlain));
   const [first] = plain;
