@@ -56,7 +56,7 @@ export async function drawTemplate(
   const { resolved, findings } = resolve(template, bits);
   if (resolved.cuts.length === 0 || findings.some((f) => f.severity === 'error'))
     return { sides: [], files: [], findings };
-  const metrics = metricsOf(context.fonts);
+  const metrics = context.metrics ?? metricsOf(context.fonts);
   const found = [...findings];
   const readable = printable(resolved, metrics, (f) => found.push(f));
   const printed = { ...context, guideTitle: replaceMissing(context.guideTitle, metrics), metrics };
@@ -65,17 +65,6 @@ export async function drawTemplate(
     sides.push(await drawSide(one, printed, (f) => found.push(f)));
   }
   return { sides, files: sides.flatMap((s) => s.files), findings: found };
-}
-
-/** Which sheets a template needs on a paper, without writing them; `null` where it cannot be drawn. */
-export function planTemplate(template: CutTemplate, context: CutContext): SheetPlan[] {
-  const { resolved, findings } = resolve(template);
-  if (resolved.cuts.length === 0 || findings.some((f) => f.severity === 'error')) return [];
-  const metrics = metricsOf(context.fonts);
-  return context.papers.flatMap((paper) => {
-    const drawn = drawSheets(resolved, paper, { ...context, metrics });
-    return drawn.ok ? [drawn.plan] : [];
-  });
 }
 
 /** A template for each side is drawn for the left and mirrored for the right. */

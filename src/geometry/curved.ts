@@ -17,15 +17,17 @@ export function sagitta(radius: number, chord: number): number {
   return radius - Math.sqrt(radius * radius - (chord * chord) / 4);
 }
 
-/** A panel curved about an upright axis; `crown` is the x at which it faces the viewer squarely. */
+/** A panel curved about one axis; `crown` is the x (about a level axis the y) at which it faces the viewer squarely. */
 export interface Curve {
   readonly radius: number;
   readonly crown: number;
+  readonly axis: 'vertical' | 'horizontal';
 }
 
 /** Where a point of a straight projection lies when the panel is laid flat. `NaN` beyond the curve. */
-export function unrollPoint(point: Point, curve: Curve): Point {
-  return { x: curve.crown + curve.radius * Math.asin((point.x - curve.crown) / curve.radius), y: point.y };
+export function unrollPoint({ x, y }: Point, { axis, radius, crown }: Curve): Point {
+  const along = (at: number): number => crown + radius * Math.asin((at - crown) / radius);
+  return axis === 'vertical' ? { x: along(x), y } : { x, y: along(y) };
 }
 
 /** Lays a contour of a straight projection flat, as lines and arcs that stay within `tolerance` mm of it. */
@@ -39,7 +41,7 @@ export function unrollContour(contour: Contour, curve: Curve, tolerance = 0.005)
 function unrollSegment(segment: Segment, curve: Curve, tolerance: number): Segment[] {
   const at = (t: number): Point => unrollPoint(pointAt(segment, t), curve);
   const fitted =
-    segment.kind === 'line' && isUpright(segment) ? line(at(0), at(1)) : arcThrough(at(0), at(0.5), at(1));
+    segment.kind === 'line' && runsAlong(segment, curve) ? line(at(0), at(1)) : arcThrough(at(0), at(0.5), at(1));
   const off = Math.max(...[0.125, 0.25, 0.375, 0.625, 0.75, 0.875].map((t) => distanceFrom(fitted, at(t))));
   const long = distanceBetween(startOf(segment), endOf(segment)) > 1e-3;
   const wide = segment.kind === 'arc' && Math.abs(segment.sweep) > Math.PI;
@@ -49,8 +51,10 @@ function unrollSegment(segment: Segment, curve: Curve, tolerance: number): Segme
   );
 }
 
-function isUpright(segment: Segment): boolean {
-  return Math.abs(startOf(segment).x - endOf(segment).x) < 1e-12;
+/** Whether a line runs along the axis, and so stays straight. */
+function runsAlong(segment: Segment, { axis }: Curve): boolean {
+  const across = axis === 'vertical' ? 'x' : 'y';
+  return Math.abs(startOf(segment)[across] - endOf(segment)[across]) < 1e-12;
 }
 
 /** Distance of a point from the whole line or circle that a segment is part of. */

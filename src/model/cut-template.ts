@@ -159,8 +159,10 @@ export interface CutTemplate {
   readonly web: Written<Millimetres> | null;
   /** How far the finished edge stands back from the drawn outline: every opening grows by it all round. */
   readonly setBack: Written<Millimetres> | null;
-  /** Radius of the panel's curve about a vertical axis, where x is given as a straight projection. */
+  /** Radius of the panel's curve, where the places across its axis are given as a straight projection. */
   readonly curveRadius: Written<Millimetres> | null;
+  /** Which way the axis of that curve runs: about an upright one x is projected, about a level one y. */
+  readonly curveAxis: 'vertical' | 'horizontal';
   /** How the set-back turns a sharp corner. */
   readonly join: 'round' | 'mitre';
   /** The least radius that the cutter of the cutting step can turn: no inner corner can be tighter. */
@@ -172,28 +174,25 @@ export interface CutTemplate {
   readonly at: Span;
 }
 
-/** One printed sheet of a tiled template. */
+/** A part of a drawing, in the template's own millimetres. */
+export interface SheetArea {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One printed sheet of a tiled template. Its page is its name: "sheet 3". */
 export interface SheetTile {
-  /** Column letter and row number on the page map, counted from the top left: `A1`, `B2`. */
-  readonly label: string;
-  readonly column: number;
-  readonly row: number;
   /** Number of its page in the file, counted from 1. */
   readonly page: number;
-  /** What the sheet shows, in the template's own millimetres (before the plan's rotation). */
-  readonly window: {
-    readonly x: number;
-    readonly y: number;
-    readonly width: number;
-    readonly height: number;
-  };
-  /** Labels of the sheets that join it, as they lie on the page map. */
-  readonly joins: {
-    readonly left: string | null;
-    readonly right: string | null;
-    readonly above: string | null;
-    readonly below: string | null;
-  };
+  readonly landscape: boolean;
+  /** What the sheet shows. */
+  readonly window: SheetArea;
+  /** What is left of it when it is trimmed at its seams. */
+  readonly trimmed: SheetArea;
+  /** The pages of the sheets that join it. */
+  readonly joins: readonly number[];
 }
 
 /** How a template is laid out on one paper. Everything a page needs to say which sheets there are. */
@@ -202,11 +201,8 @@ export interface SheetPlan {
   /** Size of the paper in millimetres, upright. */
   readonly width: number;
   readonly height: number;
-  /** How far the drawing is turned counter-clockwise on the paper, degrees. */
+  /** How far the drawing of a single sheet is turned counter-clockwise on it, degrees; tiles are never turned. */
   readonly rotation: 0 | 90;
-  /** Size of the page map; a place without a tile is an empty sheet that is not printed. */
-  readonly columns: number;
-  readonly rows: number;
   readonly tiles: readonly SheetTile[];
   /** Pages of the file, the proof sheet and the list of positions included. */
   readonly pages: number;

@@ -78,6 +78,7 @@ export function template(parts: Partial<CutTemplate>): CutTemplate {
     web: null,
     setBack: null,
     curveRadius: null,
+    curveAxis: 'vertical',
     join: 'round',
     cutterRadius: null,
     cutterDiameter: null,

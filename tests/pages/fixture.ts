@@ -149,6 +149,7 @@ const notch: CutTemplate = {
   web: null,
   setBack: null,
   curveRadius: null,
+      curveAxis: 'vertical',
   join: 'round',
   cutterRadius: null,
   cutterDiameter: null,

@@ -48,6 +48,8 @@ export type Mark =
 export interface Sheet {
   readonly width: number;
   readonly height: number;
+  /** What a reader of the file calls the page: the number of the sheet, with `proof` or `list` where it is one. */
+  readonly label: string;
   readonly marks: readonly Mark[];
 }
 

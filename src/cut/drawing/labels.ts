@@ -11,43 +11,53 @@ export function placeOf({ point }: Station, origin: Point, factor: number): stri
   return `x ${signed((point.x - origin.x) / factor)}  y ${signed((point.y - origin.y) / factor)}`;
 }
 
-/** A coordinate to 0.1 mm, with a true minus sign. */
+/** A coordinate with a true minus sign. */
 export function signed(value: number): string {
-  const text = mm(Math.round(value * 10) / 10);
+  const text = mm(value);
   return text.startsWith('-') ? `−${text.slice(1)}` : text;
 }
 
-/** Names every cut, keep-out and datum that a view shows. */
+/** Names every cut, corner, hole and keep-out that a view shows. */
 export function labelView(view: View): void {
-  labelDatums(view);
+  labelAreas(view);
+  labelStations(view);
+}
+
+/** Names what falls away, and what must be kept clear of. */
+export function labelAreas(view: View): void {
   for (const cut of view.resolved.cuts) if (cut.kind === 'outline') labelOutline(view, cut);
   for (const keepOut of view.resolved.keepOuts) {
     const places = innerPlaces(view, keepOut.area);
     const text = `KEEP OUT: ${keepOut.label}`;
-    if (!letter(view, text, HEIGHT.small, places)) letter(view, 'KEEP OUT', HEIGHT.small, places);
+    if (letter(view, text, HEIGHT.small, places)) continue;
+    letter(view, 'KEEP OUT', HEIGHT.small, places);
+    letter(view, keepOut.label, HEIGHT.small, places);
   }
+}
+
+/** Names every corner and hole, with its place. */
+export function labelStations(view: View): void {
   for (const cut of view.resolved.cuts) {
     for (const station of cut.stations) labelStation(view, cut, station);
   }
 }
 
-function labelDatums(view: View): void {
-  const all = view.lines.datums.flatMap(({ label, axis, line: datum }) => {
-    if (datum.kind !== 'line') return [];
-    const [from, to] = [movePoint(datum.from, view.move), movePoint(datum.to, view.move)];
-    return [{ label, axis, datum, from, to, upright: Math.abs(to.x - from.x) < 1e-6 }];
+/** Says of every datum, and of every line parallel to one, what it is. */
+export function labelReferences(view: View): void {
+  const all = view.references.flatMap(({ line: at, words: said }) => {
+    if (at.kind !== 'line') return [];
+    const [from, to] = [movePoint(at.from, view.move), movePoint(at.to, view.move)];
+    return [{ said, from, to, upright: Math.abs(to.x - from.x) < 1e-6 }];
   });
   // Level ones first: their words fit along them, and leave room for the others.
-  for (const { label, axis, datum, from, to, upright } of all.sort(
-    (a, b) => Number(a.upright) - Number(b.upright),
-  )) {
-    const { origin } = view.resolved;
-    const position = axis === 'vertical' ? datum.from.x - origin.x : datum.from.y - origin.y;
-    const text = `DATUM ${label} (${axis === 'vertical' ? 'x' : 'y'} = ${signed(position / view.factor)})`;
-    const places = Array.from({ length: 60 }, (_, i) => {
+  for (const { said, from, to, upright } of all.sort((a, b) => Number(a.upright) - Number(b.upright))) {
+    const on = (i: number, count: number): Point => ({
+      x: from.x + ((to.x - from.x) * i) / count,
+      y: from.y + ((to.y - from.y) * i) / count,
+    });
+    const along = Array.from({ length: 90 }, (_, i) => {
       // From both ends towards the middle.
-      const t = (i % 2 === 0 ? i : 59 - i + 1) / 60;
-      const at = { x: from.x + (to.x - from.x) * t, y: from.y + (to.y - from.y) * t };
+      const at = on(i % 2 === 0 ? i : 89 - i + 1, 90);
       return [1, -1].map((side) => ({
         at: upright
           ? { x: at.x + (side > 0 ? -1.8 : 1.8 + HEIGHT.small), y: at.y }
@@ -56,15 +66,17 @@ function labelDatums(view: View): void {
       }));
     }).flat();
     // Where no room is along the line, the words stand square to it.
-    const square = Array.from({ length: 60 }, (_, i) => {
-      const at = { x: from.x + ((to.x - from.x) * i) / 59, y: from.y + ((to.y - from.y) * i) / 59 };
+    const square = Array.from({ length: 90 }, (_, i) => {
+      const at = on(i, 89);
       return ([1.8, -1.8] as const).map((away) => ({
         at: upright ? { x: at.x + away, y: at.y } : { x: at.x, y: at.y + away },
         anchor: away > 0 ? ('start' as const) : ('end' as const),
         turn: upright ? (0 as const) : (90 as const),
       }));
     }).flat();
-    letter(view, text, HEIGHT.small, [...places, ...square]);
+    const places = [...along, ...square];
+    if (!said.some((text) => letter(view, text, HEIGHT.small, places)))
+      said.some((text) => letter(view, text, HEIGHT.ruler, places));
   }
 }
 
@@ -75,9 +87,16 @@ function labelOutline(view: View, cut: ResolvedCut): void {
     letter(view, cut.mark, HEIGHT.small, places, true);
 }
 
-/** Places within an area, from its middle outwards, as far as the window shows it. */
+/** Places within what the window shows of an area, from the middle of that outwards. */
 function innerPlaces(view: View, area: ResolvedCut['area']): { at: Point }[] {
-  const b = contourBounds(area);
+  const [whole, shown] = [contourBounds(area), view.shown];
+  const b = {
+    minX: Math.max(whole.minX, shown.minX),
+    maxX: Math.min(whole.maxX, shown.maxX),
+    minY: Math.max(whole.minY, shown.minY),
+    maxY: Math.min(whole.maxY, shown.maxY),
+  };
+  if (b.minX >= b.maxX || b.minY >= b.maxY) return [];
   const middle = { x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2 };
   const places: Point[] = [];
   for (let i = 0; i <= 14; i++) {
@@ -99,16 +118,25 @@ function innerPlaces(view: View, area: ResolvedCut['area']): { at: Point }[] {
 
 /** Names a corner or a hole: on two lines where there is room, else on one, else by its mark alone. */
 function labelStation(view: View, cut: ResolvedCut, station: Station): void {
-  const at = seen(view, station.point);
-  if (!at) return;
   const radius = cut.kind === 'outline' ? 0 : (cut.diameter ?? 0) / 2;
+  const corner = seen(view, station.point);
+  const arc = station.on ? seen(view, station.on) : null;
+  // A rounded corner is named at its point, or else at its arc from the waste, past the hatching.
+  const places = [
+    ...(corner ? [{ at: corner, radius }] : []),
+    ...(arc ? [{ at: arc, radius: PAST_HATCH }] : []),
+  ];
   const name = station.size ? `${station.mark}  ${station.size}` : station.mark;
-  if (block(view, at, radius, [name, placeOf(station, view.resolved.origin, view.factor)])) return;
-  if (block(view, at, radius, [name])) return;
-  block(view, at, radius, [station.mark]);
+  const place = placeOf(station, view.resolved.origin, view.factor);
+  for (const lines of [[name, place], [`${name}  ${place}`], [name], [station.mark]]) {
+    if (places.some(({ at, radius: away }) => block(view, at, away, lines))) return;
+  }
 }
 
-const RINGS = [2.2, 5, 9, 14, 20, 28];
+const RINGS = [2.2, 5, 9, 14, 20, 28, 38, 50];
+
+/** How far from a line its hatching reaches, mm. */
+const PAST_HATCH = 2.4;
 
 function block(view: View, at: Point, radius: number, lines: readonly string[]): boolean {
   const height = HEIGHT.small;

@@ -15,7 +15,7 @@ import { type Move, moveSegment } from '../../geometry/transform.ts';
 import type { Resolved, ResolvedCut } from '../shape/resolved.ts';
 import { type Mark, stroke } from './drawing.ts';
 
-/** A datum further than this from every cut is not drawn through empty sheets; the list of positions names it. */
+/** A datum further than this from everything drawn is not shown itself; a line parallel to it is. */
 const DATUM_REACH = 40;
 
 /** Lines of a drawing by kind, still in the template's own millimetres. */
@@ -25,11 +25,6 @@ export interface PanelLines {
   readonly centres: readonly Segment[];
   readonly keepOuts: readonly Segment[];
   readonly hatch: readonly Segment[];
-  readonly datums: readonly {
-    readonly label: string;
-    readonly axis: 'vertical' | 'horizontal';
-    readonly line: Segment;
-  }[];
 }
 
 /** Bounds of everything that must be on paper: cuts and keep-outs. */
@@ -50,7 +45,6 @@ export function panelLines(resolved: Resolved): PanelLines {
     centres: resolved.cuts.flatMap(centreLines),
     keepOuts: resolved.keepOuts.flatMap((k) => k.area.segments),
     hatch: resolved.cuts.flatMap((cut) => hatchOf(cut, resolved)),
-    datums: datumLines(resolved),
   };
 }
 
@@ -66,7 +60,8 @@ function centreLines(cut: ResolvedCut): Segment[] {
 
 /** Short strokes on the waste side of a cut, 45° from its line. */
 function hatchOf(cut: ResolvedCut, { cuts }: Resolved): Segment[] {
-  if (cut.kind === 'hole' && (cut.diameter ?? 0) < 20) return [];
+  if (cut.kind !== 'outline')
+    return cut.stations.flatMap(({ point }) => roundHatch(point, cut.diameter ?? 0));
   const length = 3;
   const step = 4;
   const strokes: Segment[] = [];
@@ -90,22 +85,44 @@ function hatchOf(cut: ResolvedCut, { cuts }: Resolved): Segment[] {
   return strokes;
 }
 
+/** Slanted lines across a hole, clear of the cross at its centre; one of less than 5 mm is told by its cross. */
+function roundHatch(centre: Point, diameter: number): Segment[] {
+  const radius = diameter / 2 - 0.4;
+  if (radius < 2.1) return [];
+  const count = Math.floor(radius / 1.5);
+  return Array.from({ length: 2 * count + 1 }, (_, i) => (i - count) * 1.5).flatMap((away) => {
+    const half = Math.sqrt(Math.max(0, radius * radius - away * away));
+    const clear = Math.abs(away) < 1.2 ? 1.2 : 0;
+    const at = (along: number): Point => ({
+      x: centre.x + (along - away) * Math.SQRT1_2,
+      y: centre.y + (along + away) * Math.SQRT1_2,
+    });
+    if (half < clear + 0.3) return [];
+    return clear === 0
+      ? [line(at(-half), at(half))]
+      : [line(at(-half), at(-clear)), line(at(clear), at(half))];
+  });
+}
+
 function touches(area: Contour, point: Point): boolean {
   const b = contourBounds(area);
   return boundsHold(grow(b, 1), point);
 }
 
-function datumLines(resolved: Resolved): PanelLines['datums'] {
+/** What a drawing in one piece reaches: all that is drawn, and the datums near it. */
+export function reachOf(resolved: Resolved): Bounds {
   const b = drawnBounds(resolved);
-  return resolved.datums.flatMap(({ label, axis, position }) => {
-    const [low, high] = axis === 'vertical' ? [b.minX, b.maxX] : [b.minY, b.maxY];
-    if (position < low - DATUM_REACH || position > high + DATUM_REACH) return [];
-    const ends =
-      axis === 'vertical'
-        ? line({ x: position, y: b.minY - 6 }, { x: position, y: b.maxY + 6 })
-        : line({ x: b.minX - 6, y: position }, { x: b.maxX + 6, y: position });
-    return [{ label, axis, line: ends }];
-  });
+  const near = (axis: 'vertical' | 'horizontal', low: number, high: number): number[] => {
+    const all = resolved.datums.filter((datum) => datum.axis === axis).map(({ position }) => position);
+    return all.filter((at) => at >= low - DATUM_REACH && at <= high + DATUM_REACH);
+  };
+  const [xs, ys] = [near('vertical', b.minX, b.maxX), near('horizontal', b.minY, b.maxY)];
+  return {
+    minX: Math.min(b.minX, ...xs.map((x) => x - 6)),
+    maxX: Math.max(b.maxX, ...xs.map((x) => x + 6)),
+    minY: Math.min(b.minY, ...ys.map((y) => y - 6)),
+    maxY: Math.max(b.maxY, ...ys.map((y) => y + 6)),
+  };
 }
 
 /** The lines of a template as marks, moved onto a sheet. */
@@ -114,7 +131,7 @@ export function panelMarks(lines: PanelLines, move: Move): Mark[] {
   return [
     stroke('hatch', ...moved(lines.hatch)),
     stroke('keepOut', ...moved(lines.keepOuts)),
-    stroke('centre', ...moved([...lines.datums.map((d) => d.line), ...lines.centres])),
+    stroke('centre', ...moved(lines.centres)),
     stroke('thin', ...moved(lines.edges)),
     stroke('cut', ...moved(lines.cuts)),
   ];

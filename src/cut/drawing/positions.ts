@@ -23,7 +23,7 @@ export function positionsOf({ cuts, origin }: Resolved): Position[] {
 }
 
 const ROW = 4.4;
-const COLUMNS = [0, 12, 28, 43, 58] as const;
+const COLUMNS = [0, 12, 30, 46, 62] as const;
 
 /** Narrower than this, what a mark is would be cut short; the drawing says it too. */
 const LABEL_ROOM = 25;

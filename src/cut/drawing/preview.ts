@@ -24,7 +24,7 @@ export function previewOf(resolved: Resolved, metrics: Metrics): string {
   const inner = [
     path('hatch', 'cut-hatch', lines.hatch),
     path('keepOut', 'cut-keep-out', lines.keepOuts),
-    path('centre', 'cut-datum', [...lines.datums.map((d) => d.line), ...lines.centres]),
+    path('centre', 'cut-datum', [...view.references.map((r) => r.line), ...lines.centres]),
     path('thin', 'cut-panel-edge', lines.edges),
     path('cut', 'cut-line', lines.cuts),
     ...view.marks.map((mark) => markOf(mark, w)),

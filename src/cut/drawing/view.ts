@@ -1,18 +1,23 @@
-import { type Bounds, boundsHold, type Point } from '../../geometry/point.ts';
+import { type Bounds, boundsHold, boundsOf, type Point } from '../../geometry/point.ts';
 import { line, type Segment } from '../../geometry/segment.ts';
-import { type Move, movePoint, moveSegment } from '../../geometry/transform.ts';
+import { type Move, movePoint, moveSegment, rotation } from '../../geometry/transform.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { lettering, type Mark } from './drawing.ts';
 import { type Floor, floorOf } from './floor.ts';
 import type { Metrics } from './metrics.ts';
 import type { PanelLines } from './panel-marks.ts';
+import { type Reference, referencesIn } from './references.ts';
 
 /** One look at the template through the window of a sheet, with what is already drawn there. */
 export interface View {
   readonly resolved: Resolved;
   readonly lines: PanelLines;
+  /** The lines by which what is shown is laid on the panel. */
+  readonly references: readonly Reference[];
   readonly move: Move;
   readonly window: Bounds;
+  /** What the window shows, in the template's millimetres. */
+  readonly shown: Bounds;
   readonly floor: Floor;
   readonly metrics: Metrics;
   readonly marks: Mark[];
@@ -30,11 +35,25 @@ export function openView(
   factor = 1,
 ): View {
   const floor = floorOf(window);
-  const block = (segments: readonly Segment[]): void =>
-    floor.blockLines(segments.map((s) => moveSegment(s, move)));
-  for (const kind of [lines.cuts, lines.edges, lines.centres, lines.keepOuts, lines.hatch]) block(kind);
-  block(lines.datums.map((d) => d.line));
-  return { resolved, lines, move, window, floor, metrics, marks: [], factor };
+  const shown = shownIn(window, move);
+  const references = referencesIn(resolved, shown, factor);
+  const all = [...allLines(lines), ...references.map((r) => r.line)];
+  floor.blockLines(all.map((s) => moveSegment(s, move)));
+  return { resolved, lines, references, move, window, shown, floor, metrics, marks: [], factor };
+}
+
+/** Every line of a template. */
+export function allLines({ cuts, edges, centres, keepOuts, hatch }: PanelLines): Segment[] {
+  return [...cuts, ...edges, ...centres, ...keepOuts, ...hatch];
+}
+
+/** A window of a sheet in the template's millimetres, before the template was moved there. */
+function shownIn(window: Bounds, { turn, shift }: Move): Bounds {
+  const corners = [
+    { x: window.minX, y: window.minY },
+    { x: window.maxX, y: window.maxY },
+  ].map((p) => movePoint({ x: p.x - shift.x, y: p.y - shift.y }, rotation(-turn)));
+  return boundsOf(corners);
 }
 
 /** Draws a text at the first of some places that is free. Says whether one was. */

@@ -1,18 +1,18 @@
 import type { Contour } from '../../geometry/contour.ts';
-import { type Bounds, type Point, unite } from '../../geometry/point.ts';
-import { type Segment, segmentBounds } from '../../geometry/segment.ts';
+import type { Bounds, Point } from '../../geometry/point.ts';
+import type { Segment } from '../../geometry/segment.ts';
 import { STAY } from '../../geometry/transform.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { dimensionView, LANE, LANE_TEXT } from './dimensions.ts';
-import { labelView } from './labels.ts';
+import { labelReferences, labelView } from './labels.ts';
 import type { Metrics } from './metrics.ts';
-import { drawnBounds, panelLines } from './panel-marks.ts';
+import { panelLines, reachOf } from './panel-marks.ts';
 import { openView, type View } from './view.ts';
 
 /** The template with its lettering and dimensions in one piece, in its own millimetres. */
 export function wholeDrawing(resolved: Resolved, metrics: Metrics, factor = 1): View {
   const lines = panelLines(resolved);
-  const b = unite([drawnBounds(resolved), ...lines.datums.map((d) => segmentBounds(d.line))]);
+  const b = reachOf(resolved);
   const margin = LANE + LANE_TEXT;
   const window: Bounds = {
     minX: b.minX - margin,
@@ -21,6 +21,7 @@ export function wholeDrawing(resolved: Resolved, metrics: Metrics, factor = 1): 
     maxY: b.maxY + 12,
   };
   const view = openView(resolved, lines, STAY, window, metrics, factor);
+  labelReferences(view);
   dimensionView(view);
   labelView(view);
   return view;
@@ -47,7 +48,7 @@ export function scaledDown(resolved: Resolved, factor: number): Resolved {
       edge: cut.edge && { ...cut.edge, from: point(cut.edge.from), to: point(cut.edge.to) },
       toolPath: cut.toolPath && contour(cut.toolPath),
       diameter: cut.diameter === null ? null : cut.diameter * factor,
-      stations: cut.stations.map((s) => ({ ...s, point: point(s.point) })),
+      stations: cut.stations.map((s) => ({ ...s, point: point(s.point), ...(s.on && { on: point(s.on) }) })),
     })),
   };
 }

@@ -41,7 +41,7 @@ export function writeDxf(view: View): string {
   loose(
     dxf,
     'DATUM',
-    lines.datums.map((d) => d.line),
+    view.references.map((r) => r.line),
   );
   loose(dxf, 'PANEL-EDGE', lines.edges);
   for (const mark of view.marks) {

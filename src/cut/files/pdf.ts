@@ -41,16 +41,28 @@ export async function writePdf(
   doc.registerFont('regular', Buffer.from(fonts.regular));
   doc.registerFont('bold', Buffer.from(fonts.bold));
   askNotToScale(doc);
+  namePages(doc, sheets);
   for (const sheet of sheets) drawPage(doc, sheet, correction);
   doc.end();
   await done;
   return new Uint8Array(Buffer.concat(chunks));
 }
 
-/** pdfkit has no interface for viewer preferences; its catalogue takes them as they are. */
+/** A reader of the file calls each page by its sheet (ISO 32000-1, 12.4.2). */
+function namePages(doc: PDFKit.PDFDocument, sheets: readonly Sheet[]): void {
+  // pdfkit writes a String object as a string of the file, and a bare one as a name.
+  const labels = sheets.flatMap(({ label }, i) => [i, { P: new String(`sheet ${label}`) }]);
+  catalogueOf(doc).PageLabels = { Nums: labels };
+}
+
+/** pdfkit has no interface for what stands in the catalogue of a file. */
+function catalogueOf(doc: PDFKit.PDFDocument): Record<string, unknown> {
+  return (doc as unknown as { readonly _root: { readonly data: Record<string, unknown> } })._root.data;
+}
+
+/** Asks a reader of the file to print it at its own size. */
 function askNotToScale(doc: PDFKit.PDFDocument): void {
-  const root = (doc as unknown as { _root: { data: Record<string, unknown> } })._root;
-  root.data.ViewerPreferences = doc.ref({
+  catalogueOf(doc).ViewerPreferences = doc.ref({
     PrintScaling: 'None',
     Enforce: ['PrintScaling'],
     PickTrayByPDFSize: true,

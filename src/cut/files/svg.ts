@@ -21,7 +21,7 @@ export function writeSvg(view: View): string {
       'datum',
       path(
         'centre',
-        lines.datums.map((d) => d.line),
+        view.references.map((r) => r.line),
       ),
     ],
     ['keep-out', resolved.keepOuts.map((k) => path('keepOut', k.area.segments)).join('')],

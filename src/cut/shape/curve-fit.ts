@@ -18,17 +18,20 @@ const MOST_OF_RADIUS = 0.95;
 export function isTooTight(
   { keepOuts, curveRadius, at }: CutTemplate,
   shapes: readonly { readonly label: string; readonly area: Contour; readonly at: Span }[],
-  { radius, crown }: Curve,
+  { radius, crown, axis }: Curve,
   report: Report,
 ): boolean {
   const drawn = [
     ...shapes.map(({ label, area, at }) => ({ label, at, ...contourBounds(area) })),
     ...keepOuts.map(({ label, points, at }) => ({ label, at, ...boundsOf(points) })),
-  ].map((one) => ({ ...one, reach: Math.max(Math.abs(one.minX - crown), Math.abs(one.maxX - crown)) }));
+  ].map((one) => {
+    const ends = axis === 'vertical' ? [one.minX, one.maxX] : [one.minY, one.maxY];
+    return { ...one, reach: Math.max(...ends.map((end) => Math.abs(end - crown))) };
+  });
   const furthest = drawn.reduce((far, one) => (one.reach > (far?.reach ?? 0) ? one : far), drawn[0]);
   if (!furthest || furthest.reach <= radius * MOST_OF_RADIUS) return false;
   const least = Math.ceil(furthest.reach / MOST_OF_RADIUS);
-  const message = `a curve of ${mm(radius)} mm is too tight for this template: “${furthest.label}” reaches ${mm(furthest.reach)} mm from the upright datum, which asks for a radius of at least ${least} mm`;
+  const message = `a curve of ${mm(radius)} mm is too tight for this template: “${furthest.label}” reaches ${mm(furthest.reach)} mm from the ${axis === 'vertical' ? 'upright' : 'level'} datum, which asks for a radius of at least ${least} mm`;
   const notes = [{ message: 'this reaches the furthest', at: furthest.at }];
   report(finding(CURVE_TOO_TIGHT, curveRadius?.at ?? at, message, { notes }));
   return true;

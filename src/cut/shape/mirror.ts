@@ -8,6 +8,7 @@ export function mirrored(resolved: Resolved, side: Resolved['side'], face: Face)
   const flip = (contour: Resolved['cuts'][number]['area']): typeof contour => moveContour(contour, MIRROR);
   return {
     ...resolved,
+    applied: [...resolved.applied, mirrorWords(resolved, side, face)],
     side,
     face,
     origin: movePoint(resolved.origin, MIRROR),
@@ -23,10 +24,20 @@ export function mirrored(resolved: Resolved, side: Resolved['side'], face: Face)
         // Run backwards, as the contours are, so that the panel stays on the same hand.
         edge: edge?.kind === 'line' ? { kind: 'line', from: edge.to, to: edge.from } : null,
         toolPath: cut.toolPath && flip(cut.toolPath),
-        stations: cut.stations.map((s) => ({ ...s, point: movePoint(s.point, MIRROR) })),
+        stations: cut.stations.map((s) => ({
+          ...s,
+          point: movePoint(s.point, MIRROR),
+          ...(s.on && { on: movePoint(s.on, MIRROR) }),
+        })),
       };
     }),
     keepOuts: resolved.keepOuts.map((k) => ({ ...k, area: flip(k.area) })),
     panel: resolved.panel && flip(resolved.panel),
   };
+}
+
+function mirrorWords(from: Resolved, side: Resolved['side'], face: Face): string {
+  return face === from.face
+    ? `Mirrored from the ${from.side} side for the ${side} side`
+    : `Mirrored for the ${face} face; the guide gives it on the ${from.face} face`;
 }

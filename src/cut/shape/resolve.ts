@@ -1,13 +1,15 @@
 import type { Finding } from '../../diagnostics/finding.ts';
 import { collector, type Report } from '../../diagnostics/report.ts';
 import { finding } from '../../diagnostics/rule-card.ts';
+import { mergePieces } from '../../geometry/chain.ts';
 import { type Contour, contourBounds, counterClockwise, gapOf } from '../../geometry/contour.ts';
 import { polygon } from '../../geometry/corners.ts';
 import { selfCrossings } from '../../geometry/crossings.ts';
 import { type Curve, unrollContour, unrollPoint } from '../../geometry/curved.ts';
 import { offset } from '../../geometry/offset.ts';
 import { carryOn, closeAlongEdge, type OpenOutline, trimAtEdge } from '../../geometry/open-edge.ts';
-import { type Point, unite } from '../../geometry/point.ts';
+import { distanceBetween, type Point, unite } from '../../geometry/point.ts';
+import { startOf } from '../../geometry/segment.ts';
 import { circle, pointsOnCircle, pointsOnLine, slot } from '../../geometry/shapes.ts';
 import type { CutHole, CutPattern, CutTemplate } from '../../model/cut-template.ts';
 import type { Span } from '../../source/span.ts';
@@ -27,6 +29,7 @@ import {
   SET_BACK_LOST,
   TOO_FEW_CORNERS,
 } from './rules.ts';
+import { stationsAlong } from './stations.ts';
 import { toolPathOf } from './tool-path.ts';
 
 /**
@@ -65,6 +68,7 @@ export function resolve(
     cuts,
     keepOuts: tooTight ? [] : keepOuts(template, curve, report),
     panel: panelOf(template, report),
+    applied: tooTight ? [] : appliedTo(template, shapes, curve),
     tolerance: toleranceOf(template, cuts),
     variant: template.variant,
     at: template.at,
@@ -160,11 +164,12 @@ function lettersOf(shapes: readonly Shape[], whole: CutTemplate): readonly strin
   return shapes.map(({ at }) => left.get(at.start)?.shift() ?? '');
 }
 
-/** The curve's crown stands on the first upright datum: from there the projection is measured. */
+/** The curve's crown stands on the first datum along its axis: from there the projection is measured. */
 function curveOf(template: CutTemplate): Curve | null {
   if (!template.curveRadius) return null;
-  const datum = template.datums.find((d) => d.axis === 'vertical');
-  return { radius: template.curveRadius.value, crown: datum?.position ?? 0 };
+  const axis = template.curveAxis;
+  const datum = template.datums.find((d) => d.axis === axis);
+  return { radius: template.curveRadius.value, crown: datum?.position ?? 0, axis };
 }
 
 function finishCut(
@@ -204,19 +209,45 @@ function finishCut(
       label: shape.label,
       ...grown,
       toolPath: toolPathOf(grown, template.cutterDiameter?.value ?? 0),
-      stations: stationsOf(flat, mark),
+      stations:
+        shape.kind === 'outline' ? stationsAlong(mergePieces(grown.cut), mark) : stationsOf(flat, mark),
       diameter: shape.diameter,
       at: shape.at,
     },
   ];
 }
 
-/** A round hole stays round on a curved panel: a bit stands square on it. */
+/** What stands between the author's figures and the line to cut. */
+function appliedTo(template: CutTemplate, shapes: readonly Shape[], curve: Curve | null): string[] {
+  const setBack = template.setBack?.value ?? 0;
+  const applied: string[] = [];
+  if (setBack > 0 && template.outlines.length > 0) {
+    applied.push(
+      `Set-back of ${mm(setBack)} mm applied: every outline is cut that much outside its drawn line`,
+    );
+  }
+  if (curve) {
+    const moved = Math.max(
+      ...shapes
+        .flatMap(({ points, area }) => [...points.map(({ point }) => point), ...area.segments.map(startOf)])
+        .map((point) => distanceBetween(point, unrollPoint(point, curve))),
+    );
+    applied.push(
+      `Unrolled from a curve of ${mm(curve.radius)} mm about ${curve.axis === 'vertical' ? 'an upright' : 'a level'} axis, points moved by up to ${mm(Math.round(moved * 10) / 10)} mm: press to the panel, do not bridge`,
+    );
+  }
+  return applied;
+}
+
+/** A round hole stays round on a curved panel: a bit stands square on it; so do the ends of a slot. */
 function unrolled(shape: Shape, curve: Curve): Shape {
   const points = shape.points.map(({ point, radius }) => ({ point: unrollPoint(point, curve), radius }));
   const centre = points[0]?.point;
   if (shape.kind === 'hole' && centre)
     return { ...shape, points, area: circle(centre, (shape.diameter ?? 0) / 2) };
+  const other = points[1]?.point;
+  if (shape.kind === 'slot' && centre && other)
+    return { ...shape, points, area: slot(centre, other, shape.diameter ?? 0) };
   const open = shape.open && {
     closed: unrollContour(shape.open.closed, curve),
     cut: unrollContour(shape.open.cut, curve),

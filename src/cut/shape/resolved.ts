@@ -9,7 +9,9 @@ export interface Station {
   /** `A`, `A1`, `B`: how the drawing and the list of positions name it. */
   readonly mark: string;
   readonly point: Point;
-  /** `r 6`, `Ø 8.5`, or empty. */
+  /** For a rounded corner, the middle of its arc: the corner itself lies off the line. */
+  readonly on?: Point;
+  /** `r 6`, `Ø 8.5`, `arc r 120` for a point halfway along an arc, or empty. */
   readonly size: string;
 }
 
@@ -50,6 +52,8 @@ export interface Resolved {
   readonly cuts: readonly ResolvedCut[];
   readonly keepOuts: readonly ResolvedKeepOut[];
   readonly panel: Contour | null;
+  /** What was done to the drawn shapes before the line to cut: set-back, unrolling, mirroring, each in words. */
+  readonly applied: readonly string[];
   /** Declared, or what paper can hold over the template's longest dimension, mm. */
   readonly tolerance: { readonly declared: number | null; readonly paper: number; readonly longest: number };
   /** Which of several drawings of the template this is; `null` where there is one. */

@@ -1,5 +1,7 @@
-import type { Bounds } from '../../geometry/point.ts';
+import { contourBounds } from '../../geometry/contour.ts';
+import { type Bounds, boundsMeet } from '../../geometry/point.ts';
 import { arrowhead, HEIGHT, lettering, type Mark, strokeLine } from '../drawing/drawing.ts';
+import { signed } from '../drawing/labels.ts';
 import { identityLines, type SheetContext } from '../job.ts';
 import { mm, type Resolved } from '../shape/resolved.ts';
 import type { Seams } from './seams.ts';
@@ -81,28 +83,51 @@ export function stopRule(paperTitle: string): string[] {
   ];
 }
 
+/** What the steps need to know of joined sheets. */
+export interface Joined {
+  readonly seams: Seams;
+  readonly trimmed: readonly Bounds[];
+}
+
 /** How to join the sheets, and how to lay the template on the panel. */
-export function layingSteps(resolved: Resolved, seams: Seams | null): string[] {
+export function layingSteps(resolved: Resolved, joined: Joined | null): string[] {
   const datums = resolved.datums.map((d) => {
     const [axis, at] =
       d.axis === 'vertical' ? ['x', d.position - resolved.origin.x] : ['y', d.position - resolved.origin.y];
     return `${axis} = ${mm(at)} is: ${d.label}.`;
   });
-  const joining = seams
-    ? [
-        'Join: trim a sheet at its dashed line only on the edges marked “trim”, lay it on its neighbour so that the shared crosses become one, and tape.',
-        ...seams.controls.map(
-          ({ names, length }) =>
-            `Check: ${names[0]} to ${names[1]} must measure ${mm(length)} mm over the seams.`,
-        ),
-      ]
-    : [];
+  const joining =
+    joined && joined.seams.joins.length > 0
+      ? [
+          'Join: trim a sheet at its dashed line where it says “trim here”, lay it on its neighbour so that the shared crosses become one, and tape.',
+          ...joined.seams.controls.map(
+            ({ names, length }) =>
+              `Check: ${names[0]} to ${names[1]} must measure ${mm(length)} mm over the seams.`,
+          ),
+        ]
+      : [];
   const { paper, longest, declared } = resolved.tolerance;
+  const applied = resolved.applied.map((text) => `${text}.`).join(' ');
   return [
     ...joining,
-    `Lay the template on the ${resolved.face} face, by its datums. ${datums.join(' ')}`,
+    joined
+      ? `Lay the template on the ${resolved.face} face by its datums, and where a sheet shows none, by the line that says how far it is from one. ${datums.join(' ')}`
+      : `Lay the template on the ${resolved.face} face, by its datums or the lines that say how far they are from one.`,
+    ...(applied === '' ? [] : [applied]),
+    ...(joined ? beyondSheets(resolved, joined.trimmed) : []),
     'Measure two marks from the datums with a rule before you cut; feel behind the panel first.',
     `Paper holds about ${mm(Math.round(paper * 10) / 10)} mm over ${mm(Math.round(longest))} mm.${declared === null ? '' : ` Asked for: ${mm(declared)} mm.`}`,
     'The hatched side of the wide line falls away.',
   ];
+}
+
+/** The keep-outs that no sheet shows, with the room that they take. */
+function beyondSheets({ keepOuts, origin }: Resolved, trimmed: readonly Bounds[]): string[] {
+  return keepOuts.flatMap(({ label, area }) => {
+    const b = contourBounds(area);
+    if (trimmed.some((sheet) => boundsMeet(sheet, b))) return [];
+    const [x1, x2] = [b.minX - origin.x, b.maxX - origin.x].map(signed);
+    const [y1, y2] = [b.minY - origin.y, b.maxY - origin.y].map(signed);
+    return [`KEEP OUT, beyond the sheets: ${label}, x ${x1} to ${x2}, y ${y1} to ${y2}.`];
+  });
 }

@@ -33,9 +33,11 @@ export type RulerSide = 'below' | 'above' | 'left' | 'right';
 
 /**
  * A ruler along one side of a rectangle: its base line lies on that side, zero at the left or at the bottom.
- * In millimetres with figures each centimetre, or in inches divided by 16 with figures each inch.
+ * In millimetres with figures each centimetre, or in inches divided by 16 with figures each inch; a slim one takes
+ * less than 5 mm.
  */
-export function ruler(along: Bounds, side: RulerSide, unit: 'mm' | 'in'): Mark[] {
+export function ruler(along: Bounds, side: RulerSide, unit: 'mm' | 'in', slim = false): Mark[] {
+  const [short, figures] = slim ? [0.7, 2.5] : [1, 3.6];
   const level = side === 'below' || side === 'above';
   const length = level ? along.maxX - along.minX : along.maxY - along.minY;
   const outward = side === 'below' || side === 'left' ? -1 : 1;
@@ -48,7 +50,7 @@ export function ruler(along: Bounds, side: RulerSide, unit: 'mm' | 'in'): Mark[]
   const ticks = Array.from({ length: Math.floor(length / step + 1e-6) + 1 }, (_, i) => i);
   const marks: Mark[] = [
     stroke('thin', line(at(0, 0), at(length, 0))),
-    stroke('hatch', ...ticks.map((i) => line(at(i * step, 0), at(i * step, tickLength(i, unit))))),
+    stroke('hatch', ...ticks.map((i) => line(at(i * step, 0), at(i * step, short * tickLength(i, unit))))),
   ];
   const each = unit === 'mm' ? 10 : 16;
   for (const i of ticks) {
@@ -56,7 +58,7 @@ export function ruler(along: Bounds, side: RulerSide, unit: 'mm' | 'in'): Mark[]
     if (i % each !== 0 || distance < 3 || distance > length - 3) continue;
     const text = String(unit === 'mm' ? i : i / 16);
     // Capitals stand beyond the ticks, whichever way these point.
-    const p = at(distance, level ? (outward > 0 ? 3.6 : 3.6 + HEIGHT.ruler) : 3.6);
+    const p = at(distance, level ? (outward > 0 ? figures : figures + HEIGHT.ruler) : figures);
     marks.push(
       level
         ? lettering(text, p.x, p.y, HEIGHT.ruler, { anchor: 'middle' })
@@ -66,7 +68,7 @@ export function ruler(along: Bounds, side: RulerSide, unit: 'mm' | 'in'): Mark[]
           }),
     );
   }
-  const name = at(1.2, level ? (outward > 0 ? 3.6 : 3.6 + HEIGHT.ruler) : 3.6);
+  const name = at(1.2, level ? (outward > 0 ? figures : figures + HEIGHT.ruler) : figures);
   marks.push(
     lettering(unit, name.x + (level ? 0 : outward > 0 ? HEIGHT.ruler : 0), name.y, HEIGHT.ruler, {
       turn: level ? 0 : 90,

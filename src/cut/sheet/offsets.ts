@@ -3,8 +3,10 @@ import { OVERLAP } from './layout.ts';
 /** Nothing that matters may lie nearer to a seam, mm. */
 export const SEAM_CLEAR = 3;
 
-/** A seam this much worse than its neighbour is never taken for any number of lesser faults. */
-const COST = { holeCentre: 100_000, hole: 300, corner: 50, offCentre: 0.01 };
+/** What a seam costs that comes near a hole: more than any number of lesser faults. */
+export const HOLE_COST = 100_000;
+
+const COST = { hole: HOLE_COST, corner: 50, offCentre: 0.01 };
 
 /** One way of laying windows along an axis: the first begins at `shift` ≤ 0 from the drawing's edge. */
 export interface Offset {
@@ -44,9 +46,7 @@ export function offsets(start: number, length: number, window: number, things: A
 function seamCost(seam: number, { holes, corners }: AxisThings): number {
   let cost = 0;
   for (const { at, radius } of holes) {
-    const away = Math.abs(at - seam);
-    if (away < SEAM_CLEAR) cost += COST.holeCentre;
-    if (away < radius + SEAM_CLEAR) cost += COST.hole;
+    if (Math.abs(at - seam) < radius + SEAM_CLEAR) cost += COST.hole;
   }
   for (const at of corners) if (Math.abs(at - seam) < SEAM_CLEAR) cost += COST.corner;
   return cost;

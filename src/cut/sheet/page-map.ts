@@ -1,63 +1,52 @@
 import type { Bounds } from '../../geometry/point.ts';
 import { line, type Segment } from '../../geometry/segment.ts';
-import { type Move, moveSegment } from '../../geometry/transform.ts';
+import { moveSegment, translation } from '../../geometry/transform.ts';
 import type { SheetPlan } from '../../model/cut-template.ts';
 import { HEIGHT, lettering, type Mark, stroke, strokeBox } from '../drawing/drawing.ts';
 import type { Metrics } from '../drawing/metrics.ts';
 
 /**
- * The sheets as they lie when joined, in a box: printed ones outlined and named, the drawing shown through
- * them, one of them shaded. `laid` are the cuts as turned on the sheets, `whole` what the grid covers.
+ * The sheets as they lie when joined, in a box: each outlined as trimmed and named by its page, the drawing shown
+ * through them. `laid` are the lines of the drawing, `trimmed` the sheets in the order of the plan.
  */
 export function pageMap(
   plan: SheetPlan,
+  trimmed: readonly Bounds[],
   box: Bounds,
   whole: Bounds,
   laid: readonly Segment[],
   metrics: Metrics,
-  here: string | null,
 ): Mark[] {
   const factor = Math.min(
     (box.maxX - box.minX) / (whole.maxX - whole.minX),
     (box.maxY - box.minY) / (whole.maxY - whole.minY),
   );
-  const [wide, high] = [(whole.maxX - whole.minX) * factor, (whole.maxY - whole.minY) * factor];
-  const left = box.minX;
-  const bottom = box.maxY - high;
-  const cell = { width: wide / plan.columns, height: high / plan.rows };
+  const bottom = box.maxY - (whole.maxY - whole.minY) * factor;
+  const shift = { x: box.minX - whole.minX * factor, y: bottom - whole.minY * factor };
   const marks: Mark[] = [];
-  for (const tile of plan.tiles) {
-    const minX = left + tile.column * cell.width;
-    const maxY = bottom + high - tile.row * cell.height;
-    const b = { minX, maxY, maxX: minX + cell.width, minY: maxY - cell.height };
-    if (tile.label === here) marks.push(shade(b));
+  plan.tiles.forEach(({ page }, i) => {
+    const sheet = trimmed[i];
+    if (!sheet) return;
+    const b = {
+      minX: sheet.minX * factor + shift.x,
+      maxX: sheet.maxX * factor + shift.x,
+      minY: sheet.minY * factor + shift.y,
+      maxY: sheet.maxY * factor + shift.y,
+    };
     marks.push(strokeBox('thin', b));
-    const height = Math.min(HEIGHT.title, Math.max(HEIGHT.ruler, cell.height / 5));
-    const text = metrics.width(tile.label, height, true) < cell.width ? tile.label : '';
+    const height = Math.min(HEIGHT.title, Math.max(HEIGHT.ruler, (b.maxY - b.minY) / 5));
+    const [long, short] = [`sheet ${page}`, String(page)];
+    const fits = metrics.width(long, height, true) < b.maxX - b.minX - 1;
     marks.push(
-      lettering(text, (b.minX + b.maxX) / 2, (b.minY + b.maxY) / 2 - height / 2, height, {
+      lettering(fits ? long : short, (b.minX + b.maxX) / 2, (b.minY + b.maxY) / 2 - height / 2, height, {
         anchor: 'middle',
         bold: true,
       }),
     );
-  }
-  const move: Move = {
-    mirror: false,
-    turn: 0,
-    shift: { x: left - whole.minX * factor, y: bottom - whole.minY * factor },
-  };
+  });
+  const move = translation(shift.x, shift.y);
   marks.push(stroke('thin', ...laid.map((s) => moveSegment(shrink(s, factor), move))));
   return marks;
-}
-
-function shade(b: Bounds): Mark {
-  const points = [
-    { x: b.minX, y: b.minY },
-    { x: b.maxX, y: b.minY },
-    { x: b.maxX, y: b.maxY },
-    { x: b.minX, y: b.maxY },
-  ];
-  return { kind: 'fill', points, grey: 0.82 };
 }
 
 function shrink(segment: Segment, factor: number): Segment {

@@ -5,6 +5,7 @@ import type { SheetContext } from '../job.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { layingSteps, paragraph, stopRule, titleBlock, upArrow } from './captions.ts';
 import { bankCard, proofSquare, ruler } from './gauges.ts';
+import type { Layout } from './layout.ts';
 import { pageMap } from './page-map.ts';
 import type { TileSet } from './tile-sheet.ts';
 
@@ -36,8 +37,7 @@ export function proofBlock(x: number, y: number): Mark[] {
 }
 
 /** Whether the list of positions fits the proof sheet's column, and how many lines a further page holds. */
-export function listPages(positions: readonly Position[], set: Pick<TileSet, 'layout'>): Position[][] {
-  const { safe } = set.layout;
+export function listPages(positions: readonly Position[], { safe }: Layout): Position[][] {
   if (positions.length <= rowsIn(listRoom(safe).maxY - listRoom(safe).minY)) return [];
   const each = rowsIn(safe.maxY - safe.minY - TITLE);
   return Array.from({ length: Math.ceil(positions.length / each) }, (_, i) =>
@@ -56,7 +56,7 @@ function listRoom(safe: Bounds): Bounds {
 
 /** The first sheet of a tiled template. */
 export function proofSheet(set: TileSet): Sheet {
-  const { layout, resolved, context, plan, seams } = set;
+  const { layout, resolved, context, plan } = set;
   const { safe, paper } = layout;
   const top = safe.maxY - TITLE;
   const stop = paragraph(
@@ -67,18 +67,28 @@ export function proofSheet(set: TileSet): Sheet {
   );
   const positions = positionsOf(resolved);
   const room = listRoom(safe);
-  const own = listPages(positions, set).length === 0;
+  const own = listPages(positions, layout).length === 0;
   const left: Bounds = {
     minX: safe.minX,
     maxX: safe.minX + PROOF - 4,
     minY: safe.minY,
     maxY: top - PROOF - 6,
   };
-  const steps = paragraph(layingSteps(resolved, seams), left, context);
-  const map: Bounds = { minX: left.minX, maxX: left.maxX - 16, minY: safe.minY + 1, maxY: steps.bottom - 3 };
+  const steps = paragraph(layingSteps(resolved, set), left, context);
+  const below: Bounds = {
+    minX: left.minX,
+    maxX: left.maxX - 16,
+    minY: safe.minY + 1,
+    maxY: steps.bottom - 3,
+  };
+  const rows = own ? positions.length + 3 : 1;
+  const beside: Bounds = { ...room, minY: safe.minY + 16, maxY: room.maxY - rows * 4.4 - 6 };
+  const height = ({ minY, maxY }: Bounds): number => maxY - minY;
+  const map = height(beside) > height(below) ? beside : below;
   return {
     width: paper.width,
     height: paper.height,
+    label: '1 proof',
     marks: [
       ...titleBlock(resolved, { ...safe, maxX: safe.maxX - 34 }, context),
       lettering(`${plan.pages} sheets, ${paper.title}`, safe.maxX, safe.maxY - 5, HEIGHT.normal, {
@@ -89,8 +99,8 @@ export function proofSheet(set: TileSet): Sheet {
       ...proofBlock(safe.minX, top - PROOF),
       ...stop.marks,
       ...steps.marks,
-      ...(plan.tiles.length > 1 ? pageMap(plan, map, set.whole, set.laid, context.metrics, null) : []),
-      ...upArrow(left.maxX - 7, safe.minY + 6, plan.rotation === 90),
+      ...(plan.tiles.length > 1 ? pageMap(plan, set.trimmed, map, set.whole, set.laid, context.metrics) : []),
+      ...upArrow(safe.maxX - 8, safe.maxY - 28, false),
       ...(own
         ? positionTable(positions, resolved, room, context.metrics)
         : [lettering('The list of positions is on the next sheet.', room.minX, room.maxY - 3, HEIGHT.small)]),
@@ -98,25 +108,20 @@ export function proofSheet(set: TileSet): Sheet {
   };
 }
 
-/** A page of the list of positions; it carries a proof square too, so that it is never alone without one. */
+/** A page of the list of positions. */
 export function listSheet(set: TileSet, positions: readonly Position[], page: number): Sheet {
   const { layout, resolved, context, plan } = set;
   const { safe, paper } = layout;
   return {
     width: paper.width,
     height: paper.height,
+    label: `${page} list`,
     marks: [
       ...titleBlock(resolved, { ...safe, maxX: safe.maxX - 34 }, context),
       lettering(`sheet ${page} of ${plan.pages}: positions`, safe.maxX, safe.maxY - 5, HEIGHT.small, {
         anchor: 'end',
       }),
-      ...positionTable(
-        positions,
-        resolved,
-        { ...safe, maxX: safe.maxX - 56, maxY: safe.maxY - TITLE },
-        context.metrics,
-      ),
-      ...proofSquare({ x: safe.maxX - 51, y: safe.minY + 1 }, 50),
+      ...positionTable(positions, resolved, { ...safe, maxY: safe.maxY - TITLE }, context.metrics),
     ],
   };
 }

@@ -1,12 +1,9 @@
-import { grow, type Point } from '../../geometry/point.ts';
-import { line } from '../../geometry/segment.ts';
+import { type Bounds, grow, type Point } from '../../geometry/point.ts';
+import { line, type Segment } from '../../geometry/segment.ts';
 import { circle } from '../../geometry/shapes.ts';
-import { moveSegment, rotation } from '../../geometry/transform.ts';
-import { type Mark, stroke } from '../drawing/drawing.ts';
+import { HEIGHT, lettering, type Mark, stroke } from '../drawing/drawing.ts';
 import { type Floor, floorOf } from '../drawing/floor.ts';
-import type { PanelLines } from '../drawing/panel-marks.ts';
-import { OVERLAP } from './layout.ts';
-import { type Tiling, type WindowSize, windowOf } from './tiling.ts';
+import type { Join } from './joins.ts';
 
 /** Two targets a whole number of millimetres apart, on different sheets. */
 export interface Control {
@@ -17,116 +14,89 @@ export interface Control {
   readonly length: number;
 }
 
-/** What sheets share, in the turned drawing's millimetres. */
+/** What sheets share, in the drawing's millimetres. */
 export interface Seams {
+  readonly joins: readonly Join[];
   readonly crosses: readonly Point[];
   readonly controls: readonly Control[];
 }
 
 const ARM = 3;
 
-/** Two crosses on every seam between printed sheets, and a control dimension along each direction. */
-export function seamsOf(tiling: Tiling, size: WindowSize, lines: PanelLines): Seams {
-  const printed = new Set(tiling.tiles.map(([c, r]) => `${c},${r}`));
-  const first = windowOf(tiling, 0, 0, size);
-  const last = windowOf(tiling, tiling.columns - 1, tiling.rows - 1, size);
-  const floor = floorOf({ minX: first.minX, minY: first.minY, maxX: last.maxX, maxY: last.maxY });
-  for (const kind of [
-    lines.cuts,
-    lines.edges,
-    lines.centres,
-    lines.keepOuts,
-    lines.datums.map((d) => d.line),
-  ]) {
-    floor.blockLines(kind.map((s) => moveSegment(s, rotation(tiling.rotation))));
+/** Two crosses on every seam between sheets, and a control dimension along each direction, clear of all lines. */
+export function seamsOf(
+  joins: readonly Join[],
+  trimmed: readonly Bounds[],
+  whole: Bounds,
+  lines: readonly Segment[],
+): Seams {
+  const floor = floorOf(whole);
+  floor.blockLines(lines);
+  const crosses = joins.flatMap(({ upright, at, from, to }) =>
+    pair(floor, (t) => {
+      const along = from + (to - from) * t;
+      return upright ? { x: at, y: along } : { x: along, y: at };
+    }),
+  );
+  for (const cross of crosses) floor.blockBox(crossBox(cross));
+  const controls: Control[] = [];
+  for (const [axis, names] of [
+    ['x', ['K1', 'K2']],
+    ['y', ['K3', 'K4']],
+  ] as const) {
+    const found = joins.length > 0 ? controlAlong(axis, trimmed, floor) : null;
+    if (!found) continue;
+    controls.push({ ...found, names });
+    for (const end of [found.from, found.to]) floor.blockBox(targetBox(end));
   }
-  const crosses: Point[] = [];
-  for (const [column, row] of tiling.tiles) {
-    const w = windowOf(tiling, column, row, size);
-    const [right, top] = [w.maxX - OVERLAP / 2, w.maxY - OVERLAP / 2];
-    if (printed.has(`${column + 1},${row}`))
-      crosses.push(...pair(floor, (t) => ({ x: right, y: mix(w.minY, w.maxY, t) })));
-    if (printed.has(`${column},${row + 1}`))
-      crosses.push(...pair(floor, (t) => ({ x: mix(w.minX, w.maxX, t), y: top })));
-  }
-  for (const { x, y } of crosses) floor.blockBox(grow({ minX: x, minY: y, maxX: x, maxY: y }, ARM));
-  return { crosses, controls: controlsOf(tiling, size, floor) };
-}
-
-function mix(low: number, high: number, t: number): number {
-  return low + (high - low) * t;
+  return { joins, crosses, controls };
 }
 
 /** One cross towards each end of a seam, where no line of the drawing disturbs it if that can be had. */
 function pair(floor: Floor, at: (t: number) => Point): Point[] {
   const choose = (from: number, towards: number): Point => {
     const places = Array.from({ length: 13 }, (_, i) => at(from + (towards * i) / 40));
-    return places.find((p) => isOpen(floor, p)) ?? at(from);
+    return places.find((p) => floor.isFree(crossBox(p))) ?? at(from);
   };
   return [choose(0.15, 1), choose(0.85, -1)];
 }
 
-function isOpen(floor: Floor, { x, y }: Point): boolean {
-  return floor.isFree(grow({ minX: x, minY: y, maxX: x, maxY: y }, ARM));
-}
-
-function controlsOf(tiling: Tiling, size: WindowSize, floor: Floor): Control[] {
-  const controls: Control[] = [];
-  const across = widest(tiling.tiles.map(([c, r]) => [c, r]));
-  if (across) {
-    const [low, high] = [
-      windowOf(tiling, across.from, across.line, size),
-      windowOf(tiling, across.to, across.line, size),
-    ];
-    const found = search(floor, low.minY + 8, low.maxY - 8, low.minX + 8, high.maxX - 8, (a, b) => ({
-      x: a,
-      y: b,
-    }));
-    if (found) controls.push({ ...found, names: ['K1', 'K2'] });
-  }
-  const up = widest(tiling.tiles.map(([c, r]) => [r, c]));
-  if (up) {
-    const [low, high] = [windowOf(tiling, up.line, up.from, size), windowOf(tiling, up.line, up.to, size)];
-    const found = search(floor, low.minX + 8, low.maxX - 8, low.minY + 8, high.maxY - 8, (a, b) => ({
-      x: b,
-      y: a,
-    }));
-    if (found) controls.push({ ...found, names: ['K3', 'K4'] });
-  }
-  return controls;
-}
-
-/** The row (or column) of printed tiles that spans furthest. */
-function widest(
-  tiles: readonly (readonly [number, number])[],
-): { from: number; to: number; line: number } | null {
-  let best: { from: number; to: number; line: number } | null = null;
-  for (const lineAt of new Set(tiles.map(([, l]) => l))) {
-    const along = tiles.filter(([, l]) => l === lineAt).map(([a]) => a);
-    const [from, to] = [Math.min(...along), Math.max(...along)];
-    if (to > from && (!best || to - from > best.to - best.from)) best = { from, to, line: lineAt };
-  }
-  return best;
-}
-
-/** Two open places on one line across the drawing, a whole number of millimetres apart. */
-function search(
+/** The longest control dimension along an axis that begins and ends on different sheets. */
+function controlAlong(
+  axis: 'x' | 'y',
+  trimmed: readonly Bounds[],
   floor: Floor,
-  low: number,
-  high: number,
-  from: number,
-  to: number,
-  at: (along: number, across: number) => Point,
 ): Omit<Control, 'names'> | null {
-  for (let across = low; across < high; across += 3) {
-    for (let start = from; start < from + 40; start += 4) {
-      for (let length = Math.floor(to - start); length > to - start - 40; length -= 4) {
-        const [a, b] = [at(start, across), at(start + length, across)];
-        if (isOpen(floor, a) && isOpen(floor, b)) return { from: a, to: b, length };
+  const span = (b: Bounds): [number, number] => (axis === 'x' ? [b.minX, b.maxX] : [b.minY, b.maxY]);
+  const other = (b: Bounds): [number, number] => (axis === 'x' ? [b.minY, b.maxY] : [b.minX, b.maxX]);
+  const pairs = trimmed.flatMap((low) =>
+    trimmed.flatMap((high) => {
+      const [from, to] = [Math.max(other(low)[0], other(high)[0]), Math.min(other(low)[1], other(high)[1])];
+      const apart = span(high)[0] >= span(low)[1] - 1 && to - from > 16;
+      return apart ? [{ start: span(low)[0], end: span(high)[1], from, to, split: span(low)[1] }] : [];
+    }),
+  );
+  const longest = pairs.sort((a, b) => b.end - b.start - (a.end - a.start) || a.from - b.from);
+  for (const { start, end, from, to, split } of longest) {
+    const at = (along: number, across: number): Point =>
+      axis === 'x' ? { x: along, y: across } : { x: across, y: along };
+    for (let across = from + 8; across < to - 12; across += 3) {
+      const firsts = steps(start + 6, Math.min(split - 14, start + 60), 4);
+      for (const first of firsts.filter((along) => floor.isFree(targetBox(at(along, across))))) {
+        const lengths = steps(Math.floor(end - first - 14), Math.ceil(end - first - 70), -4);
+        const length = lengths.find(
+          (l) => first + l > split + 6 && floor.isFree(targetBox(at(first + l, across))),
+        );
+        if (length !== undefined) return { from: at(first, across), to: at(first + length, across), length };
       }
     }
   }
   return null;
+}
+
+function steps(from: number, to: number, by: number): number[] {
+  const count = Math.max(0, Math.floor((to - from) / by) + 1);
+  return Array.from({ length: count }, (_, i) => from + i * by);
 }
 
 /** A cross that neighbouring sheets share. */
@@ -138,12 +108,22 @@ export function crossMark({ x, y }: Point): Mark {
   );
 }
 
-/** A target of a control dimension: a cross in a circle. */
-export function targetMark(point: Point): Mark[] {
-  return [crossMark(point), stroke('thin', ...circle(point, 1.8).segments)];
+/** A target of a control dimension, a cross in a circle, with its name beside it. */
+export function targetMarks(point: Point, name: string): Mark[] {
+  return [
+    crossMark(point),
+    stroke('thin', ...circle(point, 1.8).segments),
+    lettering(name, point.x + ARM + 1, point.y - HEIGHT.small / 2, HEIGHT.small, { bold: true }),
+  ];
 }
 
-/** Room that a cross or target takes. */
-export function crossBox({ x, y }: Point): ReturnType<typeof grow> {
+/** Room that a cross takes. */
+export function crossBox({ x, y }: Point): Bounds {
   return grow({ minX: x, minY: y, maxX: x, maxY: y }, ARM);
+}
+
+/** Room that a target takes with its name. */
+export function targetBox(point: Point): Bounds {
+  const box = crossBox(point);
+  return { ...box, maxX: box.maxX + 6.5 };
 }

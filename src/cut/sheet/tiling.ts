@@ -1,124 +1,64 @@
-import { type Bounds, type Point, unite } from '../../geometry/point.ts';
+import { type Bounds, grow, type Point, unite } from '../../geometry/point.ts';
 import { type Segment, segmentBounds } from '../../geometry/segment.ts';
-import { movePoint, moveSegment, rotation } from '../../geometry/transform.ts';
-import { OVERLAP } from './layout.ts';
-import { needed, stripsOf, stuckFor } from './needed.ts';
-import { type AxisThings, type Offset, offsets } from './offsets.ts';
-import { type Raster, rasterise } from './raster.ts';
+import { gridsOf } from './grid.ts';
+import type { WindowSizes } from './layout.ts';
+import { HOLE_COST } from './offsets.ts';
+import { pinwheelsOf } from './pinwheel.ts';
+import { rasterise } from './raster.ts';
+import { plainCount } from './sheet-count.ts';
 
 /** What must come out whole on paper. */
 export interface Content {
   readonly segments: readonly Segment[];
-  /** Hole and slot centres with their radius: no seam within 3 mm of the centre, nor through the hole. */
+  /** Hole and slot centres with their radius: no seam within 3 mm of the hole's edge. */
   readonly holes: readonly { readonly point: Point; readonly radius: number }[];
   /** Corners: no seam within 3 mm. */
   readonly corners: readonly Point[];
 }
 
-/** A grid of windows laid over the turned drawing. Its rows count from below, its columns from the left. */
-export interface Tiling {
-  readonly rotation: 0 | 90;
-  /** Lower left corner of the first window, in the turned drawing's millimetres. */
-  readonly origin: Point;
-  readonly columns: number;
-  readonly rows: number;
-  /** Which windows are printed, each as [column, row]. */
-  readonly tiles: readonly (readonly [number, number])[];
+/** What a sheet shows, in the drawing's millimetres; up on the vehicle is up on every sheet. */
+export interface SheetWindow {
+  readonly landscape: boolean;
+  readonly at: Bounds;
 }
 
-/** Size of a tile's window, whole millimetres. */
-export interface WindowSize {
-  readonly width: number;
-  readonly height: number;
+/** Windows that together show all of a drawing. */
+export interface Tiling {
+  readonly windows: readonly SheetWindow[];
+  /** How much harm the seams do; from `HOLE_COST` on, one comes near a hole. */
+  readonly cost: number;
 }
+
+/** Half the width of a line to cut, and a hair. */
+const LINE = 0.3;
 
 /**
- * The grid that needs the fewest sheets, over both ways of turning the drawing and all offsets in steps of
- * 1 mm; among those, the one whose seams do least harm.
+ * The fewest sheets that show a drawing: upright, lying, or turned round an empty middle, over all offsets in steps
+ * of 1 mm. One sheet more is taken where it keeps every seam clear of holes, but never more than a plain grid has.
  */
-export function tile(content: Content, window: WindowSize): Tiling {
-  const [upright, turned] = ([0, 90] as const).map((turn) =>
-    bestFor(turnContent(content, turn), turn, window),
-  );
-  const [a, b] = [upright as Scored, turned as Scored];
-  const turnedWins = b.tiling.tiles.length - a.tiling.tiles.length || b.cost - a.cost - 1;
-  return turnedWins < 0 ? b.tiling : a.tiling;
-}
-
-function turnContent(content: Content, turn: 0 | 90): Content {
-  const move = rotation(turn);
-  return {
-    segments: content.segments.map((s) => moveSegment(s, move)),
-    holes: content.holes.map(({ point, radius }) => ({ point: movePoint(point, move), radius })),
-    corners: content.corners.map((p) => movePoint(p, move)),
-  };
-}
-
-function axisThings(content: Content, axis: 'x' | 'y'): AxisThings {
-  return {
-    holes: content.holes.map(({ point, radius }) => ({ at: point[axis], radius })),
-    corners: content.corners.map((p) => p[axis]),
-  };
-}
-
-interface Scored {
-  readonly tiling: Tiling;
-  readonly cost: number;
-}
-
-function bestFor(content: Content, rotation: 0 | 90, window: WindowSize): Scored {
-  const bounds = unite(content.segments.map(segmentBounds));
-  const raster = rasterise(content.segments, bounds);
-  const across = offsets(bounds.minX, raster.width, window.width, axisThings(content, 'x'));
-  const up = offsets(bounds.minY, raster.height, window.height, axisThings(content, 'y'));
-  const { x, y, tiles, cost } = search(raster, across, up);
-  return {
-    cost,
-    tiling: {
-      rotation,
-      origin: { x: bounds.minX + x.shift, y: bounds.minY + y.shift },
-      columns: x.count,
-      rows: y.count,
-      tiles: tiles.map((i) => [i % x.count, Math.floor(i / x.count)] as const),
-    },
-  };
-}
-
-interface Grid {
-  readonly x: Offset;
-  readonly y: Offset;
-  readonly tiles: number[];
-  readonly cost: number;
-}
-
-/** The grid of fewest sheets; among those, the first that costs least. */
-function search(raster: Raster, across: readonly Offset[], up: readonly Offset[]): Grid {
-  let best: Grid | null = null;
-  for (const y of up) {
-    const strips = stripsOf(raster, y);
-    // Before these offsets, grids are known to need more sheets than the best, or as many.
-    let [moreUntil, asManyUntil] = [0, 0];
-    for (const [i, x] of across.entries()) {
-      const cost = x.cost + y.cost;
-      const cheaper = !best || cost < best.cost;
-      if (best) {
-        if (i >= moreUntil) moreUntil = i + stuckFor(strips, x, y, best.tiles.length + 1);
-        if (i < moreUntil) continue;
-        if (!cheaper && i >= asManyUntil) asManyUntil = i + stuckFor(strips, x, y, best.tiles.length);
-        if (!cheaper && i < asManyUntil) continue;
-      }
-      const most: number = best ? best.tiles.length - (cheaper ? 0 : 1) : Number.POSITIVE_INFINITY;
-      const tiles = needed(strips, x, y, most);
-      if (tiles) best = { x, y, tiles, cost };
-    }
-  }
+export function tile(content: Content, sizes: WindowSizes): Tiling {
+  const all = candidates(content, sizes);
+  const fewest = Math.min(...all.map(({ windows }) => windows.length));
+  const most = Math.max(fewest, Math.min(plainCount(content, sizes), fewest + 1));
+  const clear = all.filter(({ windows, cost }) => windows.length <= most && cost < HOLE_COST);
+  const best = (clear.length > 0 ? clear : all).toSorted(
+    (a, b) => a.windows.length - b.windows.length || a.cost - b.cost,
+  )[0];
   if (!best) throw new Error('a grid always exists');
   return best;
 }
 
-/** The window of a tile, in the turned drawing's millimetres. */
-export function windowOf(tiling: Tiling, column: number, row: number, size: WindowSize): Bounds {
-  const minX = tiling.origin.x + column * (size.width - OVERLAP);
-  const minY = tiling.origin.y + row * (size.height - OVERLAP);
-  return { minX, minY, maxX: minX + size.width, maxY: minY + size.height };
+function candidates(content: Content, sizes: WindowSizes): Tiling[] {
+  const bounds = grow(unite(content.segments.map(segmentBounds)), LINE);
+  const raster = rasterise(content.segments, bounds);
+  return [
+    ...gridsOf(content, raster, bounds, sizes.upright, false),
+    ...gridsOf(content, raster, bounds, sizes.lying, true),
+    ...pinwheelsOf(content, bounds, sizes),
+  ];
+}
+
+/** What all windows of a tiling cover together. */
+export function wholeOf({ windows }: Tiling): Bounds {
+  return unite(windows.map(({ at }) => at));
 }
