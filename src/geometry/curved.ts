@@ -41,7 +41,9 @@ export function unrollContour(contour: Contour, curve: Curve, tolerance = 0.005)
 function unrollSegment(segment: Segment, curve: Curve, tolerance: number): Segment[] {
   const at = (t: number): Point => unrollPoint(pointAt(segment, t), curve);
   const fitted =
-    segment.kind === 'line' && runsAlong(segment, curve) ? line(at(0), at(1)) : arcThrough(at(0), at(0.5), at(1));
+    segment.kind === 'line' && runsAlong(segment, curve)
+      ? line(at(0), at(1))
+      : arcThrough(at(0), at(0.5), at(1));
   const off = Math.max(...[0.125, 0.25, 0.375, 0.625, 0.75, 0.875].map((t) => distanceFrom(fitted, at(t))));
   const long = distanceBetween(startOf(segment), endOf(segment)) > 1e-3;
   const wide = segment.kind === 'arc' && Math.abs(segment.sweep) > Math.PI;

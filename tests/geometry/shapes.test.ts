@@ -102,7 +102,11 @@ test('an outline without a straight side at the edge cannot be open there', () =
 });
 
 test('a square 200 mm wide, laid flat from a curve of 500 mm, is wider and no higher', () => {
-  const flat = unrollContour(rectangle({ x: -100, y: 0 }, 200, 50, 10), { radius: 500, crown: 0 , axis: "vertical" as const });
+  const flat = unrollContour(rectangle({ x: -100, y: 0 }, 200, 50, 10), {
+    radius: 500,
+    crown: 0,
+    axis: 'vertical' as const,
+  });
   const b = contourBounds(flat);
   expect(b.maxX - b.minX).toBeCloseTo(arcOverChord(500, 200), 4);
   expect(b.maxY - b.minY).toBeCloseTo(50, 4);

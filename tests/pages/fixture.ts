@@ -149,7 +149,7 @@ const notch: CutTemplate = {
   web: null,
   setBack: null,
   curveRadius: null,
-      curveAxis: 'vertical',
+  curveAxis: 'vertical',
   join: 'round',
   cutterRadius: null,
   cutterDiameter: null,
