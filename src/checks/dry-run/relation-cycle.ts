@@ -6,7 +6,7 @@ import { circlesOf } from './circles.ts';
 import type { Relation } from './relations.ts';
 
 const parts = (covers: string) =>
-  `::part[Grille]{#grille covers=shutter}\n::part[Shutter]{#shutter${covers}}\n\n::step[Wipe both]{#wipe}\n\n:clean[grille] and :clean[shutter].`;
+  `::part[Grille]{#grille covers=shutter}\n::part[Shutter]{#shutter${covers}}\n\n::step[Wipe the grille]{#wipe}\n\n:clean[grille], and look at the :part[shutter].`;
 
 const card: RuleCard = {
   code: 'relation-cycle',
