@@ -3,10 +3,11 @@ import { diskFiles } from '../shop/disk-files.ts';
 import { inspect } from '../shop/index.ts';
 import type { Io } from './io.ts';
 
-/** Prints each step of every guide, build by build, as the technician will read it. */
-export async function readGuides(root: string, io: Io): Promise<void> {
+/** Prints each step of the guides that are named, or of every guide, build by build, as the technician will read it. */
+export async function readGuides(root: string, ids: readonly string[], io: Io): Promise<void> {
   const { guides } = await inspect(diskFiles(root));
   for (const { guide, job } of guides) {
+    if (ids.length > 0 && !ids.includes(guide.id)) continue;
     for (const plan of job.plans) {
       const build = plan.statement === '' ? '' : `, ${plan.statement}`;
       io.out(`\n${guide.title.value}${build}\n\n${readAloud(guide, plan)}\n`);

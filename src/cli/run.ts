@@ -41,9 +41,10 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .addHelpText('after', footer);
 
   withCommonOptions(program.command('check'))
-    .description('check every guide and write nothing')
+    .argument('[guides...]', 'the names of their folders; without them, all guides')
+    .description('check guides and write nothing')
     .option('--read', 'print each step of each build as the technician will read it')
-    .action(async (options) => done(await (await import('./check.ts')).check(options, io)));
+    .action(async (guides, options) => done(await (await import('./check.ts')).check(guides, options, io)));
 
   withCommonOptions(program.command('build'))
     .description('check every guide, then write the site')
@@ -113,6 +114,7 @@ Exit code: 0 without errors, 1 with errors, 2 for wrong usage.
 
 Examples:
   baybook check                          check the workspace in guides/
+  baybook check lamp-cradle              check one guide
   baybook build --out site               check it and write the site
   baybook cut lamp-cradle                the templates of one guide, without the site
   baybook check --format sarif           findings for a code host

@@ -2,6 +2,7 @@ import type { Shop } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { sha256 } from '../store/content-hash.ts';
 import type { Workspace } from './open-workspace.ts';
+import { none, steadyFiles } from './steady-files.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** The lists of a workspace in which a guide looks things up. */
@@ -32,7 +33,6 @@ export function watched(
   { shop, procedures, files }: Pick<Workspace, 'shop' | 'procedures' | 'files'>,
   note: NoteAsk,
 ): WatchedWorkspace {
-  const seen = new Map<string, string>();
   return {
     shop: {
       settings: shop.settings,
@@ -42,28 +42,9 @@ export function watched(
       files: new WatchedMap(shop.files, 'files', note),
     },
     procedures: new WatchedMap(procedures, 'procedures', note),
-    files: {
-      read: (path) => {
-        const bytes = files.read(path);
-        const hash = bytes ? sha256(bytes) : none;
-        if ((seen.get(path) ?? hash) !== hash) throw new ChangedMeanwhile(path);
-        seen.set(path, hash);
-        note({ of: 'bytes', name: path }, hash);
-        return bytes;
-      },
-    },
+    files: steadyFiles(files, (path, hash) => note({ of: 'bytes', name: path }, hash)),
   };
 }
-
-/** A file is no longer what it was a moment ago, so that what was checked is not what would be published. */
-export class ChangedMeanwhile extends Error {
-  constructor(path: string) {
-    super(`${path} was changed or taken away while the guides were being read; run it again`);
-  }
-}
-
-/** The answer where there is nothing. */
-const none = 'none';
 
 /** A map that notes what is looked up in it; whoever walks through it has asked for the whole. */
 class WatchedMap<V> implements ReadonlyMap<string, V> {

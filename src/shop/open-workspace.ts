@@ -15,6 +15,7 @@ import { type LookAtPictures, pictureJudge } from './pictures.ts';
 import { type ListFaults, readLists } from './read-lists.ts';
 import { isOwnText, readSource } from './read-sources.ts';
 import { linkRefused } from './rules.ts';
+import { steadyFiles } from './steady-files.ts';
 import { type JudgeTemplates, templateJudge } from './templates.ts';
 import type { Inspected } from './verdict.ts';
 import type { Listing, WorkspaceFiles } from './workspace-files.ts';
@@ -31,6 +32,8 @@ export interface Workspace {
   readonly platforms: readonly Inspected<Platform>[];
   /** What is wrong with the workspace and the lists of the shop. */
   readonly general: readonly Finding[];
+  /** What its platforms and its own pages show and link, as it was when it was checked. */
+  readonly shown: Pick<WorkspaceFiles, 'read'>;
   readonly look: LookAtPictures;
   readonly judgeTemplates: JudgeTemplates;
 }
@@ -68,6 +71,7 @@ export async function openWorkspace(
     }),
   );
   const look = pictureJudge(store);
+  const shown = steadyFiles(files);
   const bare: Shop = { ...lists, platforms: new Map() };
   const platforms = found.platforms.flatMap((path) => {
     const source = sources.get(path);
@@ -79,7 +83,7 @@ export async function openWorkspace(
   const byId = new Map(platforms.flatMap(({ value }) => (value ? [[value.id, value] as const] : [])));
   const shop: Shop = { ...lists, platforms: byId };
   for (const { value, report: tell } of platforms) {
-    if (value) await checkPage(asPage(value), { shop, files, look }, tell, nothingLost);
+    if (value) await checkPage(asPage(value), { shop, files: shown, look }, tell, nothingLost);
   }
   return {
     files,
@@ -90,6 +94,7 @@ export async function openWorkspace(
     procedures,
     platforms,
     general,
+    shown,
     look,
     judgeTemplates: templateJudge(lists.settings, fonts),
   };

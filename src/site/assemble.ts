@@ -28,6 +28,8 @@ import { workerPath, workerScript } from './worker.ts';
 /** What a site is put together with. */
 export interface SiteGround {
   readonly files: WorkspaceFiles;
+  /** What the pages about all guides show and link. */
+  readonly shown: Pick<WorkspaceFiles, 'read'>;
   readonly store: Store;
   readonly kit: SiteKit;
   readonly basis: string;
@@ -122,7 +124,7 @@ interface Overviews {
 async function addOverviews(
   publication: Publication,
   writer: PageWriter,
-  { files: read, store, pageOf }: SiteGround,
+  { shown, store, pageOf }: SiteGround,
 ): Promise<Overviews> {
   const { shop, summaries, platforms } = publication;
   const pictures = new Map<string, PictureView>();
@@ -130,7 +132,7 @@ async function addOverviews(
   const problems: string[] = [];
   const logo = shop.settings.logo ? [{ path: shop.settings.logo.value, figure: null }] : [];
   for (const wish of [...logo, ...platforms.flatMap((platform) => platform.pictures.flatMap(wishOf))]) {
-    const bytes = read.read(wish.path);
+    const bytes = shown.read(wish.path);
     const picture = bytes && (await publishPicture(wish, bytes, store));
     if (!picture) problems.push(`${wish.path} could not be published as it was when it was checked`);
     else {
@@ -143,7 +145,7 @@ async function addOverviews(
     pictures,
     pageOf,
     files: shop.files,
-    linked: (path: string) => linked.set(path, { path, hash: read.hash(path) ?? '' }),
+    linked: (path: string) => linked.set(path, { path, hash: sha256(shown.read(path) ?? '') }),
   };
   const page = (root: string): PageContext => ({ shop, root, shelf: shelfOf(stock, root, new Map()) });
   writer.write('index.html', 'index.liquid', indexPage(summaries, page('')));

@@ -1,3 +1,4 @@
+import { ChangedMeanwhile } from '../shop/steady-files.ts';
 import { conclude, type Verdict } from '../shop/verdict.ts';
 import { noStore, readContent } from '../store/store.ts';
 import { type AssembledSite, assembleSite } from './assemble.ts';
@@ -30,7 +31,10 @@ export async function makeSite(
   const unpublished = unpublishedFiles(workspace, run.results, verdict);
   const pageOf = sitePages(workspace, unpublished);
   const results = await withoutLinksTo(unpublished, run.results, turnGround({ ...ground, pageOf }));
-  const site = await assemble(open, results, verdict, pageOf);
+  const site = await assemble(open, results, verdict, pageOf).catch((error: unknown) => {
+    if (error instanceof ChangedMeanwhile) return { files: [], notices: [], problems: [error.message] };
+    throw error;
+  });
   const makers = new Map(
     results.flatMap(({ path, made }) => made?.files.map((file) => [file.path, path] as const) ?? []),
   );
@@ -63,9 +67,10 @@ function assemble(
   pageOf: (path: string) => string | null,
 ): Promise<AssembledSite> {
   const { kit, store, basis } = ground;
+  const { files, shown } = workspace;
   if (!kit) throw new Error('a site is made with a kit');
   const publication = publicationOf(workspace, results, verdict);
-  return assembleSite(publication, { files: workspace.files, store, kit, basis, pageOf });
+  return assembleSite(publication, { files, shown, store, kit, basis, pageOf });
 }
 
 /** A file for the output folder. What the store has lost since is made once more. */

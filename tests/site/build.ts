@@ -60,7 +60,7 @@ export async function buildSite(
     results.map((result, index) => ({ ...result, made: made[index] ?? null })),
     found,
   );
-  const site = await assembleSite(publication, { files, store, kit, basis: 'test', pageOf });
+  const site = await assembleSite(publication, { files, shown: files, store, kit, basis: 'test', pageOf });
   if (site.problems.length > 0) return { ok: false, problems: site.problems };
   const output = openOutputFolder(folder, 0);
   if ('heldBy' in output) return { ok: false, problems: [output.heldBy] };

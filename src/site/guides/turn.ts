@@ -1,8 +1,9 @@
 import { guideFacts } from '../../checks/index.ts';
 import { type GuideSummary, summaryOf } from '../../pages/reference/guide-summary.ts';
-import { type AnswerTo, type Ask, answers, ChangedMeanwhile, watched } from '../../shop/asks.ts';
+import { type AnswerTo, type Ask, answers, watched } from '../../shop/asks.ts';
 import { inspectGuide } from '../../shop/inspect-guide.ts';
 import type { Workspace } from '../../shop/open-workspace.ts';
+import { ChangedMeanwhile } from '../../shop/steady-files.ts';
 import type { CheckedGuide } from '../../shop/verdict.ts';
 import type { Store } from '../../store/store.ts';
 import type { SiteKit } from '../kit.ts';
