@@ -3,7 +3,7 @@ import type { Platform, Shop } from '../model/shop.ts';
 import type { Page } from './rule.ts';
 
 /** Where a link of a guide leads. */
-export type LinkTarget =
+type LinkTarget =
   /** An address on the web, or of a person; nobody fetches it. */
   | { readonly kind: 'outside' }
   /** No address that a site can link to. */

@@ -18,7 +18,7 @@ import { MOST_SHEETS } from './sheet/sheet-count.ts';
 import { drawSheets } from './sheet/sheets.ts';
 
 /** A file to be written: its name has no folder. Sheets come with their plan, a drawing for a machine has none. */
-export type CutFile =
+type CutFile =
   | (NamedBytes & { readonly format: 'pdf'; readonly plan: SheetPlan })
   | (NamedBytes & { readonly format: 'svg' | 'dxf'; readonly plan: null });
 

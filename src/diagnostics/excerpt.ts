@@ -3,7 +3,7 @@ import { lineColumn, lineText, type SourceFile } from '../source/source-file.ts'
 import type { Span } from '../source/span.ts';
 
 /** A line of a file with a mark under a part of it, ready for a terminal of fixed-width cells. */
-export interface Excerpt {
+interface Excerpt {
   readonly line: number;
   readonly text: string;
   /** The mark as it stands under `text`. */

@@ -5,7 +5,7 @@ import type { Finding } from './finding.ts';
 import { placeOf, type RenderContext } from './place.ts';
 
 /** How findings are laid out for a reader. */
-export interface TextStyle {
+interface TextStyle {
   /** Only for a terminal. */
   readonly colour: boolean;
   /** Cells of a line; excerpts are cut to it. */

@@ -1,7 +1,7 @@
 import type { Finding } from './finding.ts';
 
 /** How many findings of each severity. */
-export interface FindingCounts {
+interface FindingCounts {
   readonly errors: number;
   readonly warnings: number;
 }

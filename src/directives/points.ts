@@ -6,7 +6,7 @@ import { type AttributeType, bad, good, type Reading } from './attribute.ts';
 import { placedWords } from './attribute-types.ts';
 
 /** Coordinates as typed, before the directive's unit is known. */
-export interface TypedPoint {
+interface TypedPoint {
   readonly x: number;
   readonly y: number;
   readonly radius: number | null;

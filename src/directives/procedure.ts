@@ -20,7 +20,7 @@ export interface ProcedurePlace {
 }
 
 /** One option of the procedure and the option of the guide that stands for it. */
-export interface PassedOption {
+interface PassedOption {
   readonly inner: Ref;
   readonly outer: Ref;
 }

@@ -3,7 +3,7 @@ import { assignLetters } from './assign-letters.ts';
 import type { DrawingPoint, Leader } from './leader.ts';
 
 /** A side of the picture on which letters stand in a row or a column. */
-export type MarkSide = 'above' | 'below' | 'left' | 'right';
+type MarkSide = 'above' | 'below' | 'left' | 'right';
 
 /** A letter with its place and its leader, in units of the overlay. */
 export interface PlacedMark {

@@ -17,7 +17,7 @@ export interface Contour {
 }
 
 /** Area inside a closed contour, mm²: positive where it runs counter-clockwise. */
-export function signedArea(contour: Contour): number {
+function signedArea(contour: Contour): number {
   return contour.segments.reduce((sum, segment) => sum + areaUnder(segment), 0);
 }
 
@@ -37,7 +37,7 @@ export function contourBounds(contour: Contour): Bounds {
 }
 
 /** The same contour run the other way. */
-export function reverseContour(contour: Contour): Contour {
+function reverseContour(contour: Contour): Contour {
   return { closed: contour.closed, segments: contour.segments.toReversed().map(reversed) };
 }
 

@@ -13,7 +13,7 @@ export interface Corner {
 export type BentSides = readonly (Arc | null)[];
 
 /** A radius that does not fit: the two sides have less length left than the rounding takes. */
-export interface CornerMisfit {
+interface CornerMisfit {
   readonly corner: number;
   /** The largest radius that would fit with the other corners left as they are, mm. */
   readonly largest: number;

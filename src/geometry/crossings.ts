@@ -26,7 +26,7 @@ import {
 } from './segment.ts';
 
 /** A point that two segments share, with its fraction along each. */
-export interface Meeting {
+interface Meeting {
   readonly point: Point;
   readonly first: number;
   readonly second: number;

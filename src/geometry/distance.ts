@@ -24,7 +24,7 @@ function footOn(segment: Segment, point: Point): Point | null {
 }
 
 /** Least distance between two segments, mm; 0 where they meet. */
-export function segmentDistance(a: Segment, b: Segment): number {
+function segmentDistance(a: Segment, b: Segment): number {
   if (meetings(a, b).length > 0) return 0;
   const pairs: [Segment, Point][] = [
     [a, startOf(b)],

@@ -15,7 +15,7 @@ import {
 } from './segment.ts';
 
 /** The side of a drawing. */
-export type Side = 'bottom' | 'top' | 'left' | 'right';
+type Side = 'bottom' | 'top' | 'left' | 'right';
 
 /** An outline of which one side lies on the panel's own edge and is not cut. */
 export interface OpenOutline {

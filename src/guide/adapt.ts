@@ -92,7 +92,7 @@ export function adaptTemplate({ template, idAt }: DeclaredTemplate, by: Adaptati
 }
 
 /** A block with all that it holds under the names of the guide. */
-export function adaptBlock(block: Block, by: Adaptation): Block {
+function adaptBlock(block: Block, by: Adaptation): Block {
   const prose = (text: Prose) => adaptProse(text, by);
   switch (block.type) {
     case 'prose':

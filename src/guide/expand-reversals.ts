@@ -17,7 +17,7 @@ import { reverseUnknown } from './rules/reverse-unknown.ts';
 import { reverseUnsound } from './rules/reverse-unsound.ts';
 
 /** What the working out of reversals may ask. */
-export interface Reversing {
+interface Reversing {
   /** Steps that placed procedures brought, by the id of the place. */
   readonly brought: ReadonlyMap<string, readonly string[]>;
   readonly items: ReadonlyMap<string, Item>;

@@ -5,7 +5,7 @@ import type { Prose } from '../model/prose.ts';
 import type { Span } from '../source/span.ts';
 
 /** What a text links to and shows; others judge whether it is there. */
-export interface TextFacts {
+interface TextFacts {
   readonly links: readonly LinkFact[];
   readonly pictures: readonly PictureFact[];
 }

@@ -22,7 +22,7 @@ import { procedureStepUnknown } from './rules/procedure-step-unknown.ts';
 import { procedureUnknown } from './rules/procedure-unknown.ts';
 
 /** What the placing of procedures may ask. */
-export interface Placing {
+interface Placing {
   readonly context: ReadingContext;
   readonly platform: Platform | undefined;
   /** Ids of the options that the file which holds the place can pass on. */
@@ -32,7 +32,7 @@ export interface Placing {
 }
 
 /** A draft in which every procedure stands spelled out, and which steps each of them brought. */
-export interface Placed {
+interface Placed {
   readonly draft: Draft;
   /** Ids of the steps that a placed procedure brought, by the id of the place. */
   readonly brought: ReadonlyMap<string, readonly string[]>;

@@ -18,7 +18,7 @@ export type TargetKind =
  * When an action must name a tool: `drive` binds it where its item has a drive, `always` binds it in any
  * case, `hand` asks for none unless the author names one, `never` is done with bare fingers.
  */
-export type ToolRule = 'drive' | 'always' | 'hand' | 'never';
+type ToolRule = 'drive' | 'always' | 'hand' | 'never';
 
 /** One row of the action table. */
 export interface ActionRule {

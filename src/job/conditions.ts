@@ -9,7 +9,7 @@ import { conditionalsOf } from './template-variants.ts';
 import { prosesOf } from './walk.ts';
 
 /** What a condition of a guide stands on. */
-export type ConditionOn =
+type ConditionOn =
   | { readonly kind: 'item'; readonly item: Item }
   | { readonly kind: 'step'; readonly section: Section; readonly step: Step }
   | { readonly kind: 'block'; readonly step: Step | null; readonly block: Block }

@@ -6,7 +6,7 @@ import { toolsOf } from './uses.ts';
 import { placedInStep, stepsOf } from './walk.ts';
 
 /** Fingerprints of a guide and of each of its steps: SHA-256 in hexadecimal, of which people see 12 digits. */
-export interface Fingerprints {
+interface Fingerprints {
   readonly guide: string;
   readonly steps: ReadonlyMap<string, string>;
 }

@@ -6,7 +6,7 @@ import { conditionsOf } from './conditions.ts';
 import { holds, optionsIn, whenKey } from './when.ts';
 
 /** The most outcomes that a guide may have. */
-export const MOST_OUTCOMES = 64;
+const MOST_OUTCOMES = 64;
 
 /** What a guide's builds come down to. */
 export interface Outcomes {
@@ -49,7 +49,7 @@ export function distinctOutcomes(guide: Guide): Outcomes {
 }
 
 /** Every condition that a guide is written under, each wording once. */
-export function whensOf(guide: Guide): readonly When[] {
+function whensOf(guide: Guide): readonly When[] {
   const found = conditionsOf(guide).map(({ when }) => [whenKey(when.value), when.value] as const);
   return [...new Map(found).values()];
 }

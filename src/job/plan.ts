@@ -12,7 +12,7 @@ import { stepTime, timeTotals } from './time.ts';
 import { usesOfStep } from './uses.ts';
 
 /** What a plan says apart from its builds and the sheets of the dry run. */
-export type PaperPlan = Pick<Plan, 'steps' | 'gather' | 'messages' | 'time' | 'schedules'>;
+type PaperPlan = Pick<Plan, 'steps' | 'gather' | 'messages' | 'time' | 'schedules'>;
 
 /** A vehicle on which nothing has been done. */
 const untouched: PlannedStep['bench'] = {

@@ -13,7 +13,7 @@ import { type Undone, type Unsound, undo } from './undo.ts';
 import { actionsOf } from './walk.ts';
 
 /** What is to be reversed. */
-export interface Reversal {
+interface Reversal {
   /** The strip-down, in the order in which it was done. */
   readonly steps: readonly Step[];
   /** What guards all of it; the first derived step repeats its safety messages. */

@@ -32,7 +32,7 @@ export function timeTotals(done: readonly { readonly section: string; readonly s
 }
 
 /** The sum of estimates: least with least, likely with likely, most with most. */
-export function sumOf(estimates: readonly Estimate[]): Estimate {
+function sumOf(estimates: readonly Estimate[]): Estimate {
   return estimates.reduce(
     (sum, one) => ({
       least: base<'time'>(sum.least + one.least),

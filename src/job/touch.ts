@@ -5,7 +5,7 @@ import { actionsOf, placedInStep } from './walk.ts';
 import { allHold } from './when.ts';
 
 /** What a step has its hands on, by id, as far as it decides what can be done before or after what. */
-export interface Touch {
+interface Touch {
   readonly step: string;
   /** Parts, fasteners, kit, connectors, templates, conditions; not tools, nor supplies that stay on. */
   readonly things: ReadonlySet<string>;

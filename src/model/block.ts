@@ -35,7 +35,7 @@ export interface NoteBlock {
 }
 
 /** What is said when the step is reversed; printed only there. */
-export interface RefitNote {
+interface RefitNote {
   readonly type: 'refit-note';
   readonly body: Prose;
   readonly when: Written<When> | null;
@@ -81,7 +81,7 @@ export interface FigureMark {
 }
 
 /** Where the drawing of a cut template stands in the text. */
-export interface TemplatePlace {
+interface TemplatePlace {
   readonly type: 'template';
   readonly template: Ref;
   readonly when: Written<When> | null;

@@ -8,7 +8,7 @@ import type { When } from './when.ts';
 export type Face = 'outside' | 'inside';
 
 /** Left and right as seen sitting forward. `each`: drawn for the left, mirrored for the right. */
-export type TemplateSide = 'left' | 'right' | 'each';
+type TemplateSide = 'left' | 'right' | 'each';
 
 /** The side of the drawing on which an outline runs out over the panel's own edge. */
 export type OpenEdge = 'bottom' | 'top' | 'left' | 'right';

@@ -74,7 +74,7 @@ export interface Section {
 }
 
 /** How many of one thing the box holds, by its own packing list. */
-export interface PackedCount extends Written<number> {
+interface PackedCount extends Written<number> {
   readonly idAt: Span;
 }
 

@@ -3,7 +3,7 @@ import type { Action, Mention } from './inline.ts';
 import type { When } from './when.ts';
 
 /** Running text. */
-export interface ProseText {
+interface ProseText {
   readonly type: 'text';
   readonly value: string;
   readonly at: Span | null;

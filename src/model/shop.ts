@@ -37,7 +37,7 @@ export interface ShopSettings {
 }
 
 /** Which plain-language rules are off, by code. */
-export interface PlainLanguage {
+interface PlainLanguage {
   readonly off: ReadonlySet<string>;
 }
 
@@ -55,7 +55,7 @@ export interface Platform {
 }
 
 /** What stands under one heading of a platform's page; the first may have no title. */
-export interface PlatformSection {
+interface PlatformSection {
   readonly id: string | null;
   readonly title: Prose;
   readonly titleText: string;

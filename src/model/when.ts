@@ -18,7 +18,7 @@ export interface Option {
 }
 
 /** One choice of a one-of option. */
-export interface Choice {
+interface Choice {
   readonly id: string;
   readonly name: string;
   readonly at: Span;

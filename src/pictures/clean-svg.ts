@@ -15,7 +15,7 @@ import { elementsOf, references, unfoldedSize } from './svg-references.ts';
 import { parseViewBox, prefixPaint, userLength } from './svg-values.ts';
 
 /** A drawing that is safe to put into a page, as a tree in hast's SVG space. */
-export interface CleanDrawing {
+interface CleanDrawing {
   readonly element: Element;
   /** In user units, from the `viewBox`. */
   readonly width: number;

@@ -1,5 +1,5 @@
 /** What is wrong with a value, if anything. */
-export type ValueFault = 'outside' | 'unsafe' | null;
+type ValueFault = 'outside' | 'unsafe' | null;
 
 const ownPaint = /url\(\s*(["']?)#([^"'()\s\\]+)\1\s*\)/g;
 

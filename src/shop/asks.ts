@@ -143,7 +143,7 @@ export function answers(
 }
 
 /** SHA-256 of plain data with maps and sets in it. */
-export function valueHash(value: unknown): string {
+function valueHash(value: unknown): string {
   const plain = (_: string, part: unknown) => {
     if (part instanceof Map) return { map: [...part] };
     return part instanceof Set ? { set: [...part] } : part;

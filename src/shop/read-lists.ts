@@ -11,7 +11,7 @@ import { shopMissing } from './rules.ts';
 import { defaultSettings, readSettings, settingsFile } from './settings.ts';
 
 /** What the workspace's own files declare for all its guides. */
-export interface ShopLists extends Pick<Shop, 'settings' | 'crib' | 'fastenerTypes' | 'files'> {
+interface ShopLists extends Pick<Shop, 'settings' | 'crib' | 'fastenerTypes' | 'files'> {
   readonly faults: ListFaults;
 }
 

@@ -42,7 +42,7 @@ const schema = z.strictObject({
 });
 
 /** Turns every plain-language rule off, in {@link ShopSettings.plainLanguage}. */
-export const allPlainLanguage = 'plain-language';
+const allPlainLanguage = 'plain-language';
 
 /** Reads `shop.yaml`. After a fault the rest of the run goes on with what a shop is by default. */
 export function readSettings(

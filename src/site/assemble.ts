@@ -26,7 +26,7 @@ import { searchData, searchIndexScript } from './search-index.ts';
 import { workerPath, workerScript } from './worker.ts';
 
 /** What a site is put together with. */
-export interface SiteGround {
+interface SiteGround {
   readonly files: WorkspaceFiles;
   /** What the pages about all guides show and link. */
   readonly shown: Pick<WorkspaceFiles, 'read'>;

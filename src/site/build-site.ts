@@ -21,7 +21,7 @@ export type SiteOutcome =
   | { readonly ok: false; readonly problems: readonly string[] };
 
 /** What a build has found and done. */
-export interface SiteBuild {
+interface SiteBuild {
   readonly verdict: Verdict;
   readonly outcome: SiteOutcome;
   /** What whoever builds the site should know of it, one line each. */

@@ -2,7 +2,7 @@ import sharp from 'sharp';
 import { iconPath } from './manifest.ts';
 
 /** The drawing that stands for the site in a tab. */
-export const iconDrawing = 'icons/icon.svg';
+const iconDrawing = 'icons/icon.svg';
 
 /** What is drawn where the shop names no accent. */
 const GROUND = '#0b5f8a';

@@ -9,13 +9,13 @@ const builtIn = fileURLToPath(new URL('../../templates/', import.meta.url));
 const ownFolder = 'templates/';
 
 /** The layouts and style sheets of a site, by file name. */
-export interface Templates {
+interface Templates {
   readonly layouts: Layouts;
   readonly styles: ReadonlyMap<string, string>;
 }
 
 /** The files of a workspace, as far as templates are read from them. */
-export interface TemplateFiles {
+interface TemplateFiles {
   readonly paths: Iterable<string>;
   readonly read: (path: string) => Uint8Array | null;
 }

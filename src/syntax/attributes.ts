@@ -3,7 +3,7 @@ import type { DirectiveFacts, MetAttribute } from './directive-places.ts';
 import type { Attribute } from './tree.ts';
 
 /** How an attribute is written, for the rules that judge the writing. */
-export type Writing = 'quoted' | 'curly' | 'unquoted' | 'flag' | 'id' | 'class';
+type Writing = 'quoted' | 'curly' | 'unquoted' | 'flag' | 'id' | 'class';
 
 /** An attribute with its places and how it is written. */
 export interface PlacedAttribute extends Attribute {
@@ -66,7 +66,7 @@ export function joinWords(
 }
 
 /** An attribute whose value has all its words. */
-export interface JoinedAttribute extends PlacedAttribute {
+interface JoinedAttribute extends PlacedAttribute {
   /** How many words without quotes the value was put together from; 1 is as it should be. */
   readonly words: number;
 }

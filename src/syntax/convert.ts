@@ -18,7 +18,7 @@ import type {
 type RawNode = ProseNode<TextDirective>;
 
 /** What conversion needs to know besides the tree. */
-export interface Conversion {
+interface Conversion {
   readonly source: SourceFile;
   /** Attribute names that may stand without a value. */
   readonly flags: ReadonlySet<string>;
@@ -170,7 +170,7 @@ function trimmed(text: string, at: Span): Span {
 }
 
 /** Prose as plain text; a directive counts with its own label, a picture with its alternative text. */
-export function rawText(prose: RawProse): string {
+function rawText(prose: RawProse): string {
   return prose
     .map((node) => {
       if (node.type === 'text') return node.value;

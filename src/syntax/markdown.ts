@@ -17,7 +17,7 @@ import { type Processor, unified } from 'unified';
 import { directivePlaces } from './directive-places.ts';
 
 /** The element that stands for a directive of any form between mdast and our own tree. */
-export const directiveTag = 'x-directive';
+const directiveTag = 'x-directive';
 
 /** Parses Markdown with directives, the GFM parts that a guide may use, and front matter. */
 export function parseMarkdown(text: string): Root {

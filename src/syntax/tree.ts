@@ -29,7 +29,7 @@ export interface Heading {
 }
 
 /** A paragraph, list, table, quotation, code block or rule of ordinary Markdown. */
-export interface ProseBlock {
+interface ProseBlock {
   readonly type: 'prose';
   readonly content: RawProse;
   readonly at: Span;

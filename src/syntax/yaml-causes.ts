@@ -1,7 +1,7 @@
 import type { YAMLError } from 'yaml';
 
 /** Why a YAML text cannot be read, in an author's words, with the place in the text that is to be mended. */
-export interface YamlCause {
+interface YamlCause {
   readonly message: string;
   readonly start: number;
   readonly end: number;

@@ -3,7 +3,7 @@ import type { Base, Millimetres } from '../units/quantity.ts';
 import { ampacity, voltageDrop, type Wire } from './wire.ts';
 
 /** A supply circuit as far as the author states it. */
-export interface CircuitFacts {
+interface CircuitFacts {
   readonly load: Base<'current'> | null;
   /** From the source to the load, one way. */
   readonly length: Millimetres | null;

@@ -1,7 +1,7 @@
 import { type Drive, writtenDrive } from './drives.ts';
 
 /** Drives of one kind, as a line of the gather list names them. */
-export interface DriveSet {
+interface DriveSet {
   readonly kind: string;
   /** Each once, smallest first. */
   readonly drives: readonly Drive[];

@@ -11,7 +11,7 @@ export interface FlatsDrive {
 }
 
 /** A recess or head known by its number: `T15`, `E10`, `square 2`, `spline 8`. */
-export interface NumberedDrive {
+interface NumberedDrive {
   readonly kind: 'hexalobular' | 'security-hexalobular' | 'external-hexalobular' | 'square' | 'spline';
   readonly number: number;
 }
@@ -24,7 +24,7 @@ export interface CrossDrive {
 }
 
 /** A drive without a size: a slot, or a plastic fastener and the lever that frees it. */
-export interface PlainDrive {
+interface PlainDrive {
   readonly kind: 'slotted' | 'push-in' | 'pull-out';
 }
 
@@ -32,7 +32,7 @@ export interface PlainDrive {
 export type Drive = FlatsDrive | NumberedDrive | CrossDrive | PlainDrive;
 
 /** A drive, or what is wrong with the text. */
-export type ParsedDrive = { readonly ok: true; readonly drive: Drive } | TradeProblem;
+type ParsedDrive = { readonly ok: true; readonly drive: Drive } | TradeProblem;
 
 /** Sizes that exist. Hexalobular: ISO 10664; cross: ISO 8764, JIS B 4633; the others common practice, no source. */
 const numbers: { readonly [kind in NumberedDrive['kind'] | 'cross']: readonly number[] } = {

@@ -44,7 +44,7 @@ export interface FastenerTerm extends Entry {
 }
 
 /** A word in front of a safety message. */
-export interface SignalTerm extends Entry {
+interface SignalTerm extends Entry {
   readonly kind: 'signal-word';
   readonly word: SignalWord;
 }

@@ -3,7 +3,7 @@ import { base, type Millimetres, type Quantity } from '../units/quantity.ts';
 import type { Thread } from './thread.ts';
 
 /** Clearance holes in mm. */
-export interface ClearanceHoles {
+interface ClearanceHoles {
   readonly fine: Millimetres;
   readonly medium: Millimetres;
   readonly coarse: Millimetres;
@@ -57,7 +57,7 @@ export function clearanceHoles({ size, form }: Thread): ClearanceHoles | undefin
 }
 
 /** Whether a bolt passes a hole. */
-export type HoleFit =
+type HoleFit =
   | { readonly verdict: 'fits' }
   | { readonly verdict: 'too-small' | 'large'; readonly message: string };
 

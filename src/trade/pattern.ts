@@ -56,7 +56,7 @@ function areBeside(a: number, b: number, count: number): boolean {
 }
 
 /** Where a fastener is drawn: x to the right, y down, both from 0 to 1. */
-export interface PatternPoint {
+interface PatternPoint {
   readonly x: number;
   readonly y: number;
 }

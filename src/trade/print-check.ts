@@ -1,5 +1,5 @@
 /** Side of the proof square, mm. */
-export const PROOF_SIDE = 100;
+const PROOF_SIDE = 100;
 
 /** A printed side this near to 100 mm is true: a steel rule read by eye tells no more. */
 const TRUE_WITHIN = 0.2;
@@ -11,7 +11,7 @@ export const CAUSE_WITHIN = 0.4;
 export const CORRECTABLE = { least: 97, most: 103 } as const;
 
 /** A setting that makes the proof square come out wrong, and what to change. */
-export interface PrintCause {
+interface PrintCause {
   /** What 100 mm becomes, mm: one value, or the ends of a range. */
   readonly least: number;
   readonly most: number;

@@ -4,10 +4,10 @@ export const signalWords = ['danger', 'warning', 'caution', 'notice'] as const;
 export type SignalWord = (typeof signalWords)[number];
 
 /** How a shop marks what can hurt: ANSI Z535.6, or ISO 3864-2, which has no word for mere damage. */
-export type SignalScheme = 'ansi' | 'iso';
+type SignalScheme = 'ansi' | 'iso';
 
 /** What a signal word says and how its panel looks. */
-export interface SignalPanel {
+interface SignalPanel {
   /** As printed in the panel; empty where the scheme has no word. */
   readonly word: string;
   readonly meaning: string;

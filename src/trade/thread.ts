@@ -15,7 +15,7 @@ export interface Thread {
 }
 
 /** A thread, or what is wrong with the text. */
-export type ParsedThread = { readonly ok: true; readonly thread: Thread } | TradeProblem;
+type ParsedThread = { readonly ok: true; readonly thread: Thread } | TradeProblem;
 
 /** Pitches in mm by nominal diameter, coarse first (ISO 261 and ISO 262; from memory). */
 const metricPitches: { readonly [size: string]: readonly number[] } = {

@@ -13,7 +13,7 @@ import { proofLoad, type Strength, strengthOf, strongest } from './strength.ts';
 import type { Thread } from './thread.ts';
 
 /** Friction: a nut factor K, or a coefficient µ for thread and head alike. */
-export type Friction =
+type Friction =
   | { readonly kind: 'nut-factor'; readonly k: number }
   | { readonly kind: 'coefficient'; readonly mu: number };
 
@@ -204,7 +204,7 @@ export function crowfootQuantity(
 }
 
 /** Whether a wrench can be trusted at a torque. */
-export type WrenchFit =
+type WrenchFit =
   | { readonly verdict: 'within' }
   | { readonly verdict: 'below' | 'above'; readonly message: string };
 

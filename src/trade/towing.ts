@@ -2,7 +2,7 @@ import { formatBoth } from '../units/format.ts';
 import { type Base, base, type Dimension, type Quantity } from '../units/quantity.ts';
 
 /** One link between vehicle and load, with what it may carry or tow. */
-export interface RatedLink<D extends Dimension = Dimension> {
+interface RatedLink<D extends Dimension = Dimension> {
   /** What it is, as a noun: "hitch", "ball", "roof bar". */
   readonly name: string;
   readonly rating: Quantity<D>;

@@ -4,7 +4,7 @@ import type { FlatsDrive } from './drives.ts';
 import type { Thread } from './thread.ts';
 
 /** A standard that fixes the width across flats of a hexagon by thread. */
-export interface WidthStandard {
+interface WidthStandard {
   /** As cited: `ISO 4014`. */
   readonly name: string;
   /** What it makes: "bolt or nut". */
@@ -78,7 +78,7 @@ const inchSockets: readonly Row[] = [
 ];
 
 /** Every standard known here; the data sets behind them are named in the reference test. */
-export const widthStandards: readonly WidthStandard[] = [
+const widthStandards: readonly WidthStandard[] = [
   ...hexagons.map((row) => standard('hexagon', row, columns, 1)),
   ...inchHexagons.map((row) => standard('hexagon', row, inchColumns, 25.4 / 64)),
   ...sockets.map((row) => standard('hexagon-socket', row, columns, 1)),

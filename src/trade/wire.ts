@@ -12,7 +12,7 @@ export interface Wire {
 }
 
 /** A wire size, or what is wrong with the text. */
-export type ParsedWire = { readonly ok: true; readonly wire: Wire } | TradeProblem;
+type ParsedWire = { readonly ok: true; readonly wire: Wire } | TradeProblem;
 
 /**
  * Metric conductors in mm²: those of ISO 6722, and the Japanese 0.85, 1.25, 2, 3, 5, 8, 15 and 20 (from memory),

@@ -11,7 +11,7 @@ export interface Estimate {
 }
 
 /** An estimate, or what is wrong with the text. */
-export type ParsedEstimate = { readonly ok: true; readonly estimate: Estimate } | QuantityProblem;
+type ParsedEstimate = { readonly ok: true; readonly estimate: Estimate } | QuantityProblem;
 
 /**
  * Reads a time estimate: one value (`5 min`), a range whose middle is the likely value (`3..6 min`), or least,

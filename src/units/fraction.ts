@@ -3,7 +3,7 @@ import { base, type Millimetres } from './quantity.ts';
 const INCH = 25.4;
 
 /** A length as a rule shows it: whole inches and a reduced fraction, at most 64ths. */
-export interface InchFraction {
+interface InchFraction {
   /** `2 3/8`, `25/64`, `3`, `-1/2`. */
   readonly text: string;
   /** What the fraction is too long (positive) or too short, in mm. */

@@ -4,16 +4,16 @@ import { base, type Dimension, type Quantity, type QuantityRange } from './quant
 import { dimensionWords, findUnit, limits, type Unit } from './table.ts';
 
 /** A quantity, or what is wrong with the text. */
-export type ParsedQuantity<D extends Dimension> =
+type ParsedQuantity<D extends Dimension> =
   | { readonly ok: true; readonly quantity: Quantity<D> }
   | QuantityProblem;
 
 /** A range, or what is wrong with the text. */
-export type ParsedRange<D extends Dimension> =
+type ParsedRange<D extends Dimension> =
   | { readonly ok: true; readonly range: QuantityRange<D> }
   | QuantityProblem;
 
-export interface ParseOptions {
+interface ParseOptions {
   /**
    * Whether a value below zero is meant: a coordinate, say. By default only temperature, angle, voltage and
    * pressure (a vacuum) may be negative.

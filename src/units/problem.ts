@@ -2,7 +2,7 @@ import type { Dimension } from './quantity.ts';
 import { dimensionWords, units } from './table.ts';
 
 /** What can be wrong with a typed quantity. */
-export type QuantityFault =
+type QuantityFault =
   | 'empty'
   | 'no-unit'
   | 'unknown-unit'

@@ -2,16 +2,16 @@
 export type Recheck = readonly RecheckTerm[];
 
 /** A distance driven, hours run or a time on the calendar. */
-export interface RecheckTerm {
+interface RecheckTerm {
   readonly written: string;
   readonly amount: number;
   readonly unit: RecheckUnit;
 }
 
-export type RecheckUnit = 'km' | 'mi' | 'h' | 'day' | 'week' | 'month' | 'year';
+type RecheckUnit = 'km' | 'mi' | 'h' | 'day' | 'week' | 'month' | 'year';
 
 /** A term of re-checking as read, or what is wrong with it. */
-export type RecheckReading =
+type RecheckReading =
   | { readonly ok: true; readonly recheck: Recheck }
   | { readonly ok: false; readonly message: string };
 

@@ -1,7 +1,7 @@
 import type { Dimension } from './quantity.ts';
 
 /** Which side of the Atlantic a unit belongs to; `both` for those that need no counterpart. */
-export type UnitSystem = 'metric' | 'us' | 'both';
+type UnitSystem = 'metric' | 'us' | 'both';
 
 /** One unit: how it is printed, how it is typed, and how it becomes the base unit of its dimension. */
 export interface Unit {
@@ -143,7 +143,7 @@ export const units: readonly Unit[] = Object.entries(rows).flatMap(([dimension, 
 );
 
 /** A typed unit with its joints removed, so that `N·m`, `N m`, `N-m` and `N.m` are one. */
-export function unitKey(text: string): string {
+function unitKey(text: string): string {
   return text
     .replace(/²/g, '2')
     .replace(/³/g, '3')

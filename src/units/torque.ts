@@ -13,7 +13,7 @@ export type TorquePass =
 export type TorqueSpec = readonly TorquePass[];
 
 /** The passes, or what is wrong with the text. */
-export type ParsedTorque = { readonly ok: true; readonly passes: TorqueSpec } | QuantityProblem;
+type ParsedTorque = { readonly ok: true; readonly passes: TorqueSpec } | QuantityProblem;
 
 /** Reads `25 N·m`, or passes set apart by commas, `+` or "then": `20 N·m, 50 N·m, +90°`. */
 export function parseTorque(text: string): ParsedTorque {

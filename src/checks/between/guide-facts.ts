@@ -22,7 +22,7 @@ export interface GuideFacts {
 }
 
 /** A link to a place within another file. */
-export interface PlaceLink {
+interface PlaceLink {
   /** From the workspace's root. */
   readonly path: string;
   readonly anchor: string;

@@ -4,13 +4,13 @@ import type { Option } from '../../model/when.ts';
 import type { Span } from '../../source/span.ts';
 
 /** One branch of a split: the choices for which it stands. */
-export interface Branch {
+interface Branch {
   readonly at: Span;
   readonly choices: readonly string[];
 }
 
 /** Conditions side by side that ask about one choice and nothing else. */
-export interface Split {
+interface Split {
   readonly option: Option;
   readonly branches: readonly Branch[];
   /** The choices that some build has where the split stands. */

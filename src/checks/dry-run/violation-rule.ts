@@ -7,7 +7,7 @@ import type { Rule } from '../rule.ts';
 import { circled } from './circles.ts';
 
 /** The faults of some kinds. */
-export type ViolationOf<K extends ViolationKind> = OfKind<Violation, K>;
+type ViolationOf<K extends ViolationKind> = OfKind<Violation, K>;
 
 type OfKind<V, K> = V extends { readonly kind: infer Kind } ? (K extends Kind ? V : never) : never;
 

@@ -9,7 +9,7 @@ import { convert, formatQuantity, quantityOf } from '../../units/format.ts';
 import type { Quantity } from '../../units/quantity.ts';
 
 /** How a thing is spoken of in a finding. */
-export interface Spoken {
+interface Spoken {
   /** "the left fog lamp plug", "the 6 liner screws". */
   readonly the: string;
   readonly is: 'is' | 'are';
@@ -71,7 +71,7 @@ const participles: { readonly [V in Verb]: string } = {
 };
 
 /** Why an action does not fit the state of its item. */
-export type WrongState = 'repeated' | 'never-done' | 'not-started' | 'other';
+type WrongState = 'repeated' | 'never-done' | 'not-started' | 'other';
 
 /** Sorts an action that finds its item in a state that it cannot start from. */
 export function wrongStateOf(verb: Verb, state: StateName): WrongState {

@@ -5,7 +5,7 @@ import type { Item, WorkClass } from '../../model/item.ts';
 import { isWritten } from '../language/written.ts';
 
 /** A step that acts on items whose work asks for special care. */
-export interface ClassedStep {
+interface ClassedStep {
   readonly step: Step;
   readonly work: WorkClass;
   /** The items that bring it, in the order in which they are acted on; never empty. */

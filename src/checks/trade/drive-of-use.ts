@@ -3,7 +3,7 @@ import type { Drive } from '../../trade/drives.ts';
 import type { Offer, ToolUse } from './tool-use.ts';
 
 /** How well the tools that are offered for a fastener fit its drive. */
-export type OfferedFit =
+type OfferedFit =
   | { readonly kind: 'fits' }
   /** Nothing is offered, or nothing that has a drive of its own. */
   | { readonly kind: 'none' }

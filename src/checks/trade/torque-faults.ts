@@ -5,7 +5,7 @@ import { judgeTorque, judgeUngraded, type TorqueJudgement } from '../../trade/to
 import { greatestTorque } from '../../units/torque.ts';
 
 /** A stated torque that does not go with the thread and the class. */
-export interface TorqueFault {
+interface TorqueFault {
   readonly item: Fastener | KitItem;
   readonly verdict: TorqueJudgement['verdict'];
   readonly message: string;

@@ -7,7 +7,7 @@ import { HEIGHT, lettering, stroke } from './drawing.ts';
 import { letter, rule, seen, straight, type View } from './view.ts';
 
 /** Distance from the two datums, as the list of positions gives it. */
-export function placeOf({ point }: Station, origin: Point, factor: number): string {
+function placeOf({ point }: Station, origin: Point, factor: number): string {
   return `x ${signed((point.x - origin.x) / factor)}  y ${signed((point.y - origin.y) / factor)}`;
 }
 

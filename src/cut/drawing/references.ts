@@ -4,7 +4,7 @@ import type { CutDatum } from '../../model/cut-template.ts';
 import { mm, type Resolved } from '../shape/resolved.ts';
 
 /** A line by which a sheet is laid: a datum itself, or one parallel to it with its distance in words. */
-export interface Reference {
+export interface DatumReference {
   readonly axis: CutDatum['axis'];
   /** Where it stands along its axis, in the drawing's millimetres. */
   readonly position: number;
@@ -25,7 +25,7 @@ const CLEAR = 4;
  *
  * @param window in the drawing's millimetres; those of a reduced drawing are `factor` real ones
  */
-export function referencesIn(resolved: Resolved, window: Bounds, factor = 1): Reference[] {
+export function referencesIn(resolved: Resolved, window: Bounds, factor = 1): DatumReference[] {
   return (['vertical', 'horizontal'] as const).flatMap((axis) => {
     const [low, high] = axis === 'vertical' ? [window.minX, window.maxX] : [window.minY, window.maxY];
     const datums = resolved.datums.filter((datum) => datum.axis === axis);
@@ -39,7 +39,7 @@ export function referencesIn(resolved: Resolved, window: Bounds, factor = 1): Re
   });
 }
 
-function datumReference(datum: CutDatum, resolved: Resolved, window: Bounds, factor: number): Reference {
+function datumReference(datum: CutDatum, resolved: Resolved, window: Bounds, factor: number): DatumReference {
   const { axis, position, label } = datum;
   const vertical = axis === 'vertical';
   const from = vertical ? resolved.origin.x : resolved.origin.y;
@@ -52,7 +52,7 @@ function datumReference(datum: CutDatum, resolved: Resolved, window: Bounds, fac
   };
 }
 
-function parallel(datum: CutDatum, resolved: Resolved, window: Bounds, factor: number): Reference {
+function parallel(datum: CutDatum, resolved: Resolved, window: Bounds, factor: number): DatumReference {
   const { axis, label } = datum;
   const vertical = axis === 'vertical';
   const distance = roundDistance(datum, resolved, window, factor);

@@ -6,14 +6,14 @@ import { lettering, type Mark } from './drawing.ts';
 import { type Floor, floorOf } from './floor.ts';
 import type { Metrics } from './metrics.ts';
 import type { PanelLines } from './panel-marks.ts';
-import { type Reference, referencesIn } from './references.ts';
+import { type DatumReference, referencesIn } from './references.ts';
 
 /** One look at the template through the window of a sheet, with what is already drawn there. */
 export interface View {
   readonly resolved: Resolved;
   readonly lines: PanelLines;
   /** The lines by which what is shown is laid on the panel. */
-  readonly references: readonly Reference[];
+  readonly references: readonly DatumReference[];
   readonly move: Move;
   readonly window: Bounds;
   /** What the window shows, in the template's millimetres. */

@@ -1,7 +1,7 @@
 import type { Piece } from './piece.ts';
 
 /** What an author says about a drawing besides its path. */
-export interface Wanted {
+export interface WantedShape {
   /** Names of the layers that are read; `null` reads all. */
   readonly layers: readonly string[] | null;
   /** Millimetres in one unit of a file that does not say its own; `null` where the guide does not say it. */

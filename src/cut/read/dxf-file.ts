@@ -17,7 +17,7 @@ const UNITS: Readonly<Record<string, number>> = {
 };
 
 /** Part of a drawing that is put in by name, with the point in it that lies where it is put. */
-export interface Block {
+interface DxfBlock {
   readonly entities: readonly Entity[];
   readonly base: { readonly x: number; readonly y: number };
   /** Drawn in another file, which we have not. */
@@ -36,7 +36,7 @@ export interface DxfFile {
   /** By plain name. */
   readonly layers: ReadonlyMap<string, Layer>;
   /** By plain name. */
-  readonly blocks: ReadonlyMap<string, Block>;
+  readonly blocks: ReadonlyMap<string, DxfBlock>;
   readonly entities: readonly Entity[];
 }
 
@@ -85,8 +85,8 @@ function layersOf(tables: readonly Entity[]): ReadonlyMap<string, Layer> {
   return new Map(layers.map((layer) => [plainName(layer.name), layer]));
 }
 
-function blocksOf(all: readonly Entity[]): ReadonlyMap<string, Block> {
-  const blocks = new Map<string, Block>();
+function blocksOf(all: readonly Entity[]): ReadonlyMap<string, DxfBlock> {
+  const blocks = new Map<string, DxfBlock>();
   let open: { entities: Entity[] } | null = null;
   for (const entity of all) {
     if (entity.kind === 'BLOCK') {

@@ -37,7 +37,7 @@ const MOST_HALVINGS = 14;
 const PROBES = 12;
 
 /** Lines and arcs that stand for a piece, and how far they lie from it, mm: 0 for what is a line or an arc. */
-export interface Fitted {
+interface Fitted {
   readonly segments: readonly Segment[];
   readonly error: number;
 }

@@ -3,7 +3,7 @@ import { type Contour, contourBounds } from '../../geometry/contour.ts';
 import { type Bounds, distanceBetween, type Point, unite } from '../../geometry/point.ts';
 import { arcThrough, endOf, line, pointAt, type Segment, startOf } from '../../geometry/segment.ts';
 import { circle } from '../../geometry/shapes.ts';
-import { type DrawnFile, plainName, type Wanted } from './drawn.ts';
+import { type DrawnFile, plainName, type WantedShape } from './drawn.ts';
 import { fitPiece } from './fit.ts';
 import { readDxf } from './read-dxf.ts';
 import { readSvg } from './read-svg.ts';
@@ -29,9 +29,7 @@ export interface ReadDrawing {
   readonly layers: readonly string[];
 }
 
-export type DrawingOutcome =
-  | ReadDrawing
-  | { readonly ok: false; readonly message: string; readonly line: number };
+type DrawingOutcome = ReadDrawing | { readonly ok: false; readonly message: string; readonly line: number };
 
 /** Ends of a maker's lines may lie this far apart and still be meant to meet, mm. */
 const MEETS_WITHIN = 0.01;
@@ -43,7 +41,7 @@ const ROUND_WITHIN = 0.005;
 export const FURTHEST = 5000;
 
 /** Reads what a DXF or SVG file draws, or says why it cannot be used and on which line (0 for none). */
-export function readDrawing(path: string, text: string, wanted: Wanted): DrawingOutcome {
+export function readDrawing(path: string, text: string, wanted: WantedShape): DrawingOutcome {
   const ending = path.slice(path.lastIndexOf('.')).toLowerCase();
   if (ending !== '.dxf' && ending !== '.svg')
     return { ok: false, message: 'an outline is read from a .dxf or .svg file', line: 0 };
@@ -55,11 +53,11 @@ export function readDrawing(path: string, text: string, wanted: Wanted): Drawing
   }
 }
 
-function joined(file: DrawnFile, { layers }: Wanted): DrawingOutcome {
+function joined(file: DrawnFile, { layers }: WantedShape): DrawingOutcome {
   const known = new Set(file.layers.map(plainName));
   const unknown = layers?.find((name) => !known.has(plainName(name)));
   if (unknown !== undefined) {
-    const has = file.layers.length > 0 ? `it has ${listed(file.layers)}` : 'it has none';
+    const has = file.layers.length > 0 ? `it has ${shapesInWords(file.layers)}` : 'it has none';
     throw new Refused(`the file has no layer “${unknown}”; ${has}`);
   }
   const loose: Segment[] = [];
@@ -71,7 +69,7 @@ function joined(file: DrawnFile, { layers }: Wanted): DrawingOutcome {
     loose.push(...fitted.segments);
   }
   if (loose.length === 0) {
-    const also = file.leftOut.length > 0 ? `, only ${listed(file.leftOut)}` : '';
+    const also = file.leftOut.length > 0 ? `, only ${shapesInWords(file.leftOut)}` : '';
     throw new Refused(`the file holds no line or arc that is cut${also}`);
   }
   const bounds = unite(loose.map((segment) => contourBounds({ segments: [segment], closed: false })));
@@ -128,7 +126,7 @@ function welded({ segments, closed }: Contour): Contour {
 }
 
 /** A list for people, cut where it grows long. */
-export function listed(names: readonly string[]): string {
+export function shapesInWords(names: readonly string[]): string {
   const most = names.slice(0, 12);
   return names.length > most.length ? `${most.join(', ')} and more` : most.join(', ');
 }

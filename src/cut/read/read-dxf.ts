@@ -1,5 +1,5 @@
 import { type Affine, compose, scaleBy, shiftBy, turnBy } from './affine.ts';
-import { type DrawnFile, type DrawnPiece, plainName, type Wanted } from './drawn.ts';
+import { type DrawnFile, type DrawnPiece, plainName, type WantedShape } from './drawn.ts';
 import { type DxfFile, readDxfFile } from './dxf-file.ts';
 import { type Entity, numberOf, textOf } from './dxf-groups.ts';
 import { planeOf } from './dxf-plane.ts';
@@ -30,7 +30,7 @@ const MAX_PIECES = 50_000;
  * Reads what an ASCII DXF file, of any release, draws in its model space. Throws {@link Refused} where an entity
  * that is shown on a wanted layer is no line or curve of the drawing's plane.
  */
-export function readDxf(text: string, wanted: Wanted): DrawnFile {
+export function readDxf(text: string, wanted: WantedShape): DrawnFile {
   const file = readDxfFile(text);
   if (file.unit !== null && wanted.unit !== null && Math.abs(file.unit - wanted.unit) > 1e-9)
     throw new Refused(
@@ -74,7 +74,7 @@ class Reader {
   private readonly file: DxfFile;
   private readonly chosen: ReadonlySet<string> | null;
 
-  constructor(file: DxfFile, { layers }: Wanted) {
+  constructor(file: DxfFile, { layers }: WantedShape) {
     this.file = file;
     this.chosen = layers && new Set(layers.map(plainName));
   }

@@ -1,8 +1,8 @@
 import { type Affine, apply, compose, inverse, scaleBy, shiftBy, UNMOVED } from './affine.ts';
-import { type DrawnFile, type DrawnPiece, plainName, type Wanted } from './drawn.ts';
+import { type DrawnFile, type DrawnPiece, plainName, type WantedShape } from './drawn.ts';
 import { movePiece, type Piece, pointsAlong } from './piece.ts';
 import { Refused } from './refused.ts';
-import { lengthOf, SHAPES, shapePieces, type Viewport } from './svg-shapes.ts';
+import { SHAPES, shapePieces, svgLength, type Viewport } from './svg-shapes.ts';
 import { FIRST_PAINT, isHidden, isSeen, type Paint, paintOf, refuseChanged, styleOf } from './svg-shown.ts';
 import { MAX_DEPTH, MAX_ELEMENTS, readTree, type SvgElement } from './svg-tree.ts';
 import { about, isReal, MM_PER_PIXEL, pixelsOf, readLength, readTransform } from './svg-values.ts';
@@ -46,7 +46,7 @@ interface Place {
  * Reads the shapes that an SVG file shows, as SVG 2 says. The zero point is that of the outermost element's user
  * units. Throws {@link Refused} where something is shown that is no outline, or otherwise than it is drawn.
  */
-export function readSvg(text: string, wanted: Wanted): DrawnFile {
+export function readSvg(text: string, wanted: WantedShape): DrawnFile {
   const root = readTree(text);
   const reader = new Reader(root, wanted);
   reader.readRoot();
@@ -64,7 +64,7 @@ class Reader {
   private readonly byId = new Map<string, SvgElement>();
   private visited = 0;
 
-  constructor(root: SvgElement, { layers, unit }: Wanted) {
+  constructor(root: SvgElement, { layers, unit }: WantedShape) {
     this.root = root;
     this.unit = unit;
     this.chosen = layers && new Set(layers.map(plainName));
@@ -207,12 +207,12 @@ class Reader {
       );
     const isSymbol = element.name === 'symbol';
     const said = (name: string, whole: number): number | null =>
-      (by && lengthOf(by, name, whole)) ?? lengthOf(element, name, whole);
+      (by && svgLength(by, name, whole)) ?? svgLength(element, name, whole);
     const width = said('width', outer.width) ?? outer.width;
     const height = said('height', outer.height) ?? outer.height;
     if (width <= 0 || height <= 0) return;
-    const x = isSymbol ? 0 : (lengthOf(element, 'x', outer.width) ?? 0);
-    const y = isSymbol ? 0 : (lengthOf(element, 'y', outer.height) ?? 0);
+    const x = isSymbol ? 0 : (svgLength(element, 'x', outer.width) ?? 0);
+    const y = isSymbol ? 0 : (svgLength(element, 'y', outer.height) ?? 0);
     const port = compose(place.toMm, shiftBy(x, y));
     const box = viewBoxOf(element);
     const toMm = box ? compose(port, fitViewBox(element, box, { width, height })) : port;
@@ -230,7 +230,7 @@ class Reader {
     if (!target)
       throw new Refused(`a use shows “${href.slice(0, 40)}”, which is not in this file`, element.line);
     const { width, height } = place.viewport;
-    const shift = shiftBy(lengthOf(element, 'x', width) ?? 0, lengthOf(element, 'y', height) ?? 0);
+    const shift = shiftBy(svgLength(element, 'x', width) ?? 0, svgLength(element, 'y', height) ?? 0);
     const there = { ...place, toMm: compose(place.toMm, shift) };
     if (target.name !== 'symbol' && target.name !== 'svg') {
       this.read(target, there);

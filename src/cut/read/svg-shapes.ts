@@ -23,7 +23,7 @@ export const SHAPES: Readonly<Record<string, { readonly hasInside: boolean }>> =
 };
 
 /** A length of an element in user units; `null` where it is not said, or said to be `auto`. */
-export function lengthOf(element: SvgElement, name: string, whole: number): number | null {
+export function svgLength(element: SvgElement, name: string, whole: number): number | null {
   const text = element.attributes.get(name);
   if (text === undefined || text.trim() === 'auto') return null;
   const length = readLength(text);
@@ -43,8 +43,8 @@ function shortened(text: string): string {
 /** The pieces of a shape in its own user units (SVG 2, chapter 10). */
 export function shapePieces(element: SvgElement, viewport: Viewport): readonly Piece[] {
   const { width, height } = viewport;
-  const across = (name: string): number => lengthOf(element, name, width) ?? 0;
-  const down = (name: string): number => lengthOf(element, name, height) ?? 0;
+  const across = (name: string): number => svgLength(element, name, width) ?? 0;
+  const down = (name: string): number => svgLength(element, name, height) ?? 0;
   switch (element.name) {
     case 'line':
       return [
@@ -72,7 +72,7 @@ export function shapePieces(element: SvgElement, viewport: Viewport): readonly P
 
 /** A length that may not be negative. */
 function size(element: SvgElement, name: string, whole: number): number | null {
-  const value = lengthOf(element, name, whole);
+  const value = svgLength(element, name, whole);
   if (value !== null && value < 0)
     throw new Refused(`a ${element.name} has a negative ${name}`, element.line);
   return value;
@@ -91,7 +91,10 @@ function quarter(centre: Point, rx: number, ry: number, from: number, quarters =
 }
 
 function rectangle(element: SvgElement, viewport: Viewport): Piece[] {
-  const [x, y] = [lengthOf(element, 'x', viewport.width) ?? 0, lengthOf(element, 'y', viewport.height) ?? 0];
+  const [x, y] = [
+    svgLength(element, 'x', viewport.width) ?? 0,
+    svgLength(element, 'y', viewport.height) ?? 0,
+  ];
   const [width, height] = [
     size(element, 'width', viewport.width) ?? 0,
     size(element, 'height', viewport.height) ?? 0,

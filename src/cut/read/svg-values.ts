@@ -16,7 +16,7 @@ const PIXELS: Readonly<Record<string, number>> = {
 export const MM_PER_PIXEL = 25.4 / 96;
 
 /** A length as it is written: a number and its unit, lower case. */
-export interface WrittenLength {
+interface WrittenLength {
   readonly value: number;
   readonly unit: string;
 }

@@ -4,7 +4,7 @@ import type { Viewport } from './svg-shapes.ts';
 import type { SvgElement } from './svg-tree.ts';
 import { readNumbers } from './svg-values.ts';
 
-export interface ViewBox extends Viewport {
+interface ViewBox extends Viewport {
   readonly x: number;
   readonly y: number;
 }

@@ -4,7 +4,7 @@ import { type Contour, contourBounds } from '../../geometry/contour.ts';
 import { type Point, samePoint } from '../../geometry/point.ts';
 import type { CutOutline, CutPattern, CutTemplate, MakersDrawing } from '../../model/cut-template.ts';
 import type { Span } from '../../source/span.ts';
-import { type DrawnShape, listed, type ReadDrawing, readDrawing } from '../read/read-drawing.ts';
+import { type DrawnShape, type ReadDrawing, readDrawing, shapesInWords } from '../read/read-drawing.ts';
 import { mm } from './resolved.ts';
 import { FILE_HOLES, FILE_UNREADABLE } from './rules.ts';
 
@@ -65,7 +65,7 @@ export function makersHoles(
 function circlesIn(rounds: readonly { readonly diameter: number }[]): string {
   const counts = new Map<string, number>();
   for (const { diameter } of rounds) counts.set(mm(diameter), (counts.get(mm(diameter)) ?? 0) + 1);
-  return listed([...counts].map(([size, count]) => `${count} of ${size} mm`));
+  return shapesInWords([...counts].map(([size, count]) => `${count} of ${size} mm`));
 }
 
 /** The one line of a maker's drawing that is no hole of a pattern, or `null` with a finding. */
@@ -106,7 +106,7 @@ function whatIsLeft(shapes: readonly DrawnShape[]): string {
   const lines = others.length === 1 ? 'one line' : `${others.length} separate lines`;
   return [
     ...(others.length > 0
-      ? [`${lines} (${listed(others.slice(0, 4).map(size))}${others.length > 4 ? ' and more' : ''})`]
+      ? [`${lines} (${shapesInWords(others.slice(0, 4).map(size))}${others.length > 4 ? ' and more' : ''})`]
       : []),
     ...(rounds.length > 0 ? [`circles (${circlesIn(rounds)})`] : []),
   ].join(' and ');
@@ -115,7 +115,7 @@ function whatIsLeft(shapes: readonly DrawnShape[]): string {
 function wayOut(shapes: readonly DrawnShape[], layers: readonly string[]): string {
   const holes = shapes.some(({ round }) => round) && shapes.length > 1;
   const circles = holes ? ['take the circles as holes with ::pattern[…]{from=… count=… diameter=…}'] : [];
-  const names = layers.length > 1 ? ` (${listed(layers)})` : '';
+  const names = layers.length > 1 ? ` (${shapesInWords(layers)})` : '';
   return [...circles, `name the layers of the outline with layers="…"${names}`].join(', or ');
 }
 
@@ -134,11 +134,11 @@ export function drawingsRead({ outlines, patterns, panelOutlines }: CutTemplate)
     const count = (many: number, one: string): string[] =>
       many === 0 ? [] : [many === 1 ? `1 ${one}` : `${many} ${one}s`];
     const name = path.slice(path.lastIndexOf('/') + 1);
-    const from = layers ? `layers ${listed(layers)} of ${name}` : name;
+    const from = layers ? `layers ${shapesInWords(layers)} of ${name}` : name;
     return [
       `Read from ${from}: ${[...count(lines, 'outline'), ...count(rounds, 'circle')].join(' and ')}, ${mm(maxX - minX)} × ${mm(maxY - minY)} mm overall`,
       ...(found.error > 0 ? [`Its curves are followed by arcs within ${found.error.toFixed(3)} mm`] : []),
-      ...(found.leftOut.length > 0 ? [`Left out of it: ${listed(found.leftOut)}`] : []),
+      ...(found.leftOut.length > 0 ? [`Left out of it: ${shapesInWords(found.leftOut)}`] : []),
     ];
   });
   return [...new Set(told)];

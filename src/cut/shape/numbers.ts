@@ -7,10 +7,10 @@ import { mm } from './resolved.ts';
 import { NUMBER_UNUSABLE, TOO_MANY_FEATURES } from './rules.ts';
 
 /** Beyond this nobody tells the letters apart on the drawing. */
-export const MOST_FEATURES = 200;
+const MOST_FEATURES = 200;
 
 /** Says whether a size can be used, and reports it where it cannot. */
-export function usableSize(value: number, what: string, at: Span, report: Report): boolean {
+function usableSize(value: number, what: string, at: Span, report: Report): boolean {
   if (Number.isFinite(value) && value > 0 && value <= FURTHEST) return true;
   report(
     finding(
@@ -23,7 +23,7 @@ export function usableSize(value: number, what: string, at: Span, report: Report
 }
 
 /** Says whether a place can be used, and reports it where it cannot. */
-export function usablePoint(point: CutPoint, what: string, at: Span, report: Report): boolean {
+function usablePoint(point: CutPoint, what: string, at: Span, report: Report): boolean {
   return usablePlace([point.x, point.y], what, at, report);
 }
 

@@ -34,7 +34,7 @@ export interface ResolvedCut {
   readonly at: Span;
 }
 
-export interface ResolvedKeepOut {
+interface ResolvedKeepOut {
   readonly label: string;
   readonly area: Contour;
   readonly at: Span;

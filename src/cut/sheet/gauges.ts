@@ -14,7 +14,7 @@ export function proofSquare(corner: Point, side: number): Mark[] {
 }
 
 /** ISO/IEC 7810 ID-1, the size of every bank card, mm; its corners are rounded by 3.18 mm. */
-export const BANK_CARD = { width: 85.6, height: 53.98, radius: 3.18 } as const;
+const BANK_CARD = { width: 85.6, height: 53.98, radius: 3.18 } as const;
 
 /** The outline of a bank card with its lower left corner at a point. */
 export function bankCard({ x, y }: Point): Mark {
@@ -29,7 +29,7 @@ export function bankCard({ x, y }: Point): Mark {
 }
 
 /** Which way the ticks of a ruler point, away from its base line. */
-export type RulerSide = 'below' | 'above' | 'left' | 'right';
+type RulerSide = 'below' | 'above' | 'left' | 'right';
 
 /**
  * A ruler along one side of a rectangle: its base line lies on that side, zero at the left or at the bottom.

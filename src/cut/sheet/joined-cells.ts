@@ -1,5 +1,5 @@
 /** The printed cells of a grid with those added without which sheets could not be taped. */
-export interface JoinedCells {
+interface JoinedCells {
   /** All hang together. */
   readonly hanging: readonly number[];
   /** And no gap between two strips is longer than one sheet: no two are joined at their ends alone. */

@@ -5,7 +5,7 @@ import { type Paper, SAFE_MARGIN } from '../../trade/paper.ts';
 export const OVERLAP = 10;
 
 /** Width of the ruler band round the window of a tile, mm. */
-export const BAND = 5;
+const BAND = 5;
 
 /** Where things stand on a sheet: millimetres from its lower left corner, y up. */
 export interface Layout {

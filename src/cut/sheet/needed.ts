@@ -2,7 +2,7 @@ import type { Offset } from './offsets.ts';
 import type { Raster } from './raster.ts';
 
 /** For each band of rows: the first inked column at or after each column; the width for none. */
-export type Strips = readonly Int32Array[];
+type Strips = readonly Int32Array[];
 
 /** The drawing as a row offset cuts it, so that column offsets need not look at its rows again. */
 export function stripsOf({ width, height, inkAbove }: Raster, { bands }: Offset): Strips {

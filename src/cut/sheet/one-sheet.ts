@@ -15,7 +15,7 @@ import { layoutOf } from './layout.ts';
 import { PROOF, proofZone, TITLE } from './proof-sheet.ts';
 
 /** A drawing that one sheet holds, with its sheet. */
-export interface OneSheet {
+interface OneSheet {
   readonly plan: SheetPlan;
   readonly sheets: readonly Sheet[];
 }

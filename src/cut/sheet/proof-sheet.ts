@@ -16,7 +16,7 @@ export const TITLE = 34;
 export const PROOF = 112;
 
 /** The 100 mm square with its diagonals, four rulers and the bank card, lower left corner of all at a point. */
-export function proofBlock(x: number, y: number): Mark[] {
+function proofBlock(x: number, y: number): Mark[] {
   const square: Bounds = { minX: x + 6, minY: y + 6, maxX: x + 106, maxY: y + 106 };
   const card = { x: square.minX, y: square.minY };
   return [

@@ -6,7 +6,7 @@ import { type Floor, floorOf } from '../drawing/floor.ts';
 import type { Join } from './joins.ts';
 
 /** Two targets a whole number of millimetres apart, on different sheets. */
-export interface Control {
+interface Control {
   readonly from: Point;
   readonly to: Point;
   readonly names: readonly [string, string];

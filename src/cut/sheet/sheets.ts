@@ -1,6 +1,6 @@
-import { type Bounds, grow } from '../../geometry/point.ts';
+import type { Bounds } from '../../geometry/point.ts';
 import type { SheetArea, SheetPlan } from '../../model/cut-template.ts';
-import { PAPERS, type Paper, type PaperName } from '../../trade/paper.ts';
+import { PAPERS, type PaperName } from '../../trade/paper.ts';
 import type { Sheet } from '../drawing/drawing.ts';
 import { type PanelLines, panelLines } from '../drawing/panel-marks.ts';
 import { positionsOf } from '../drawing/positions.ts';
@@ -18,7 +18,7 @@ import { type TileSet, tileSheet } from './tile-sheet.ts';
 import { type Content, tile, wholeOf } from './tiling.ts';
 
 /** The sheets of a template on one paper, or how many it would need where that is too many. */
-export type DrawnSheets =
+type DrawnSheets =
   | { readonly ok: true; readonly plan: SheetPlan; readonly sheets: readonly Sheet[] }
   | { readonly ok: false; readonly needed: number };
 
@@ -113,9 +113,4 @@ function drawTiles(
 
 function areaOf({ minX, minY, maxX, maxY }: Bounds): SheetArea {
   return { x: minX, y: minY, width: maxX - minX, height: maxY - minY };
-}
-
-/** Ink may reach this far: the safe area, and half a line's width. */
-export function inkLimit(paper: Paper): Bounds {
-  return grow(layoutOf(paper).safe, 0.3);
 }

@@ -9,7 +9,7 @@ import type { Change, Onlooker } from './play.ts';
 type Place = Exclude<keyof BenchState, 'movement'>;
 
 /** What the sheets of the plans are made from. */
-export interface Diary {
+interface Diary {
   readonly changes: readonly Change[];
   /** For each plan, the bench when each step is done, by the step's id. */
   readonly benches: readonly ReadonlyMap<string, BenchState>[];

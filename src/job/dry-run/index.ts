@@ -17,7 +17,7 @@ export interface Played extends Sheets {
 }
 
 /** The dry run of a guide: its faults, and its sheets for each group of builds. */
-export interface DryRun {
+interface DryRun {
   readonly violations: readonly Violation[];
   /** Where judging stopped; `null` where all was judged. */
   readonly halt: Span | null;

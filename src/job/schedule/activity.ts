@@ -17,7 +17,7 @@ export interface ToolInUse {
 }
 
 /** An earlier activity, and how long before this one it must have been finished. */
-export interface Link {
+interface Link {
   readonly index: number;
   readonly lag: number;
 }

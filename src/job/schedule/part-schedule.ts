@@ -10,7 +10,7 @@ export interface PartSchedule {
 }
 
 /** An activity that can be placed next, and when. */
-export interface Candidate {
+interface Candidate {
   readonly index: number;
   readonly start: number;
 }

@@ -90,7 +90,7 @@ export function shownStep(context: GuideContext, { plans }: NumberedStep): Shown
 }
 
 /** The style sheets of every page, in the order in which they apply; a shop's own colours stand last. */
-export const styleSheets = [
+const styleSheets = [
   'tokens.css',
   'page.css',
   'guide.css',

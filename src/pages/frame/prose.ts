@@ -14,7 +14,7 @@ import { linkElement, pictureElements } from './references.ts';
 import type { Shown } from './shared-views.ts';
 
 /** Where prose is printed: its guide, and the side of its step. */
-export interface ProsePlace {
+interface ProsePlace {
   readonly context: GuideContext;
   readonly stepSide: Side | null;
   /** True for words that are no sentence, such as the key of a picture: nothing in them is capitalised. */

@@ -173,7 +173,7 @@ const plan = z
   .describe('The job as it is for the builds that read alike');
 
 /** The schema. */
-export const guideSchema = z
+const guideSchema = z
   .strictObject({
     $schema: z.string(),
     id,

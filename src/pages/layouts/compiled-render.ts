@@ -27,7 +27,7 @@ type Step = (context: Context, emitter: Emitter) => void;
 const DEPTH_LIMIT = 100;
 
 /** What {@link compiledRender} puts in the place of Liquid's own rendering. */
-export interface CompiledRender {
+interface CompiledRender {
   readonly renderTemplates: (
     templates: Template[],
     context: Context,

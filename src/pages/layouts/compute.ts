@@ -10,7 +10,7 @@ import {
 } from 'liquidjs';
 
 /** Works a value of a layout out of what it can see. */
-export type Compute = (context: Context) => unknown;
+type Compute = (context: Context) => unknown;
 
 /** A value with its operators and filters. */
 export function computeValue({ initial, filters: applied }: Value): Compute {

@@ -6,7 +6,7 @@ import { compiledRender } from './compiled-render.ts';
 export type Layouts = ReadonlyMap<string, string>;
 
 /** A page, or why a layout could not make it: the layout's name with line and column, in one sentence. */
-export type Rendered =
+type Rendered =
   | { readonly ok: true; readonly html: string }
   | { readonly ok: false; readonly problem: string };
 

@@ -17,13 +17,13 @@ export interface CoverView {
 }
 
 /** A QR code with the address that it holds. */
-export interface CodeView {
+interface CodeView {
   readonly address: string;
   readonly drawing: Markup;
 }
 
 /** A cut template that goes with the print. */
-export interface CoverTemplate extends Shown {
+interface CoverTemplate extends Shown {
   readonly title: string;
   /** "A4: 3 sheets", one for each paper, side and drawing; empty where none is drawn. */
   readonly sheets: readonly VaryingView[];

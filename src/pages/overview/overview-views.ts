@@ -25,7 +25,7 @@ export interface GuideEntry {
 }
 
 /** A part that the guides of a platform share. */
-export interface PlatformPart {
+interface PlatformPart {
   readonly name: string;
   /** Its row in each guide that handles it. */
   readonly guides: readonly LinkView[];

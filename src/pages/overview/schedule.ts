@@ -17,7 +17,7 @@ export interface ScheduleView extends Shown {
 }
 
 /** The schedule of one crew. */
-export interface CrewView {
+interface CrewView {
   /** "One technician". */
   readonly title: string;
   readonly lines: readonly string[];

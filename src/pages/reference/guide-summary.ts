@@ -52,7 +52,7 @@ export interface GuideSummary {
 }
 
 /** A section or a step, as other pages name it. */
-export interface GuidePlace {
+interface GuidePlace {
   readonly id: string;
   readonly text: string;
   /** The step's number on the page on which all builds stand; `null` for a section. */
@@ -73,7 +73,7 @@ export interface FastenerUse {
 }
 
 /** A line by which a guide is found, and the place on its page where it stands. */
-export interface GuideFact {
+interface GuideFact {
   readonly text: string;
   readonly at: string | null;
 }

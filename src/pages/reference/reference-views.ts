@@ -12,7 +12,7 @@ export interface UsedInView {
 }
 
 /** A step of a guide, or a section that no step stands for. */
-export interface PlaceView extends LinkView {
+interface PlaceView extends LinkView {
   /** The step's number on the page on which all builds stand; `null` for a section. */
   readonly number: number | null;
 }

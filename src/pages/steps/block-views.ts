@@ -78,7 +78,7 @@ export interface TemplateView extends Shown {
 }
 
 /** A reduced drawing of one side of a template, or of what some builds have of it. */
-export interface TemplateDrawing extends Shown {
+interface TemplateDrawing extends Shown {
   /** "Left side"; `null` for a template without sides. */
   readonly side: string | null;
   readonly drawing: Markup;

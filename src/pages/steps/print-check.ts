@@ -16,7 +16,7 @@ export interface PrintCheckView {
 }
 
 /** What the square measures, and what may have made it so. */
-export interface PrintCheckRow {
+interface PrintCheckRow {
   readonly measures: string;
   readonly causes: readonly { readonly cause: string; readonly mend: string }[];
 }

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Disk } from './disk.ts';
 
 /** Stands in the output folder while a build is at work on it. */
-export const lockName = '.baybook-lock';
+const lockName = '.baybook-lock';
 
 /** Who holds a lock. */
 interface Owner {

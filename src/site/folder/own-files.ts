@@ -5,7 +5,7 @@ import { listedIn, workerPath } from '../worker.ts';
 import type { Disk } from './disk.ts';
 
 /** Lists what Baybook has written into the folder, so that it never touches anything else. */
-export const listName = '.baybook-files.json';
+const listName = '.baybook-files.json';
 
 /**
  * The files that earlier builds have written. Where the list is gone or cannot be read, they are those that the

@@ -9,7 +9,7 @@ import type { PublishedGuide } from '../publication.ts';
 export const schemaPath = 'schema/guide.schema.json';
 
 /** What stands in a guide's folder besides its pictures and templates. */
-export interface GuideFiles {
+interface GuideFiles {
   readonly path: string;
   readonly views: GuidePages;
   readonly files: readonly { readonly path: string; readonly content: string }[];

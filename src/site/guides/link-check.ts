@@ -13,7 +13,7 @@ export interface PageLinks {
 }
 
 /** A link of the built site that leads nowhere. */
-export interface DeadLink {
+interface DeadLink {
   readonly page: string;
   readonly href: string;
 }

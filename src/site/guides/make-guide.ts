@@ -16,7 +16,7 @@ import { singleFilePath, singleFileView, weightWords } from './single-file.ts';
 import { linkedFolder, type Stock, shelfOf } from './stock.ts';
 
 /** What a guide's part of the site is made with. */
-export interface GuideMaking {
+interface GuideMaking {
   /** The workspace as this guide sees it. */
   readonly seen: WatchedWorkspace;
   readonly note: NoteAsk;

@@ -17,7 +17,7 @@ export interface PictureWish {
 }
 
 /** A picture as published: its files, and how a page shows them; addresses are relative to the site's root. */
-export interface PublishedPicture {
+interface PublishedPicture {
   readonly files: readonly { readonly path: string; readonly bytes: string | Uint8Array }[];
   readonly view: PictureView;
 }

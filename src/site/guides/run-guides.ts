@@ -15,7 +15,7 @@ export interface RunOptions {
 export type CrewPlan = Pick<GroundPlan, 'basis' | 'make'>;
 
 /** What a run of guides gave, in their order, and what whoever runs it should know. */
-export interface GuideRun {
+interface GuideRun {
   readonly results: readonly GuideResult[];
   readonly notices: readonly string[];
 }

@@ -18,7 +18,7 @@ export const SINGLE_FILE_BUDGET = 5_000_000;
 const PICTURE_WIDTH = 800;
 
 /** What a self-contained guide is put together from. */
-export interface SingleFileParts {
+interface SingleFileParts {
   /** The texts of the style sheets, by file name. */
   readonly styles: ReadonlyMap<string, string>;
   /** The script of such a file. */

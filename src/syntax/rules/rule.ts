@@ -51,7 +51,7 @@ export function syntaxPage(source: SourceFile, root: Root, names: DirectiveNames
 }
 
 /** The place of a node; `null` for one that the parser made up. */
-export function rangeOf(node: Nodes): Range | null {
+function rangeOf(node: Nodes): Range | null {
   const { start, end } = node.position ?? {};
   if (start?.offset === undefined || end?.offset === undefined) return null;
   return { start: start.offset, end: end.offset };
