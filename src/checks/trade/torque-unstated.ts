@@ -27,7 +27,13 @@ const card: RuleCard = {
 /** What is tightened with a torque wrench states its torque. */
 export const torqueUnstated: Rule = {
   card,
-  run: (subject, report) => reportUses(card, subject, judge, report),
+  run: (subject, report) => {
+    // What a sequence names without a torque is told at the sequence.
+    const inSequence = new Set(
+      [...subject.guide.sequences.values()].flatMap(({ order }) => order.map(({ value }) => value)),
+    );
+    reportUses(card, subject, (use) => (use.item && inSequence.has(use.item.id) ? null : judge(use)), report);
+  },
 };
 
 function judge(use: ToolUse): UseFault | null {
