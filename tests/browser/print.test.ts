@@ -8,7 +8,7 @@ import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { contrast } from '../../src/site/accent.ts';
 import { open } from './browser.ts';
 import { inPrint, type Job, openGuide, printJob, printTo } from './printing.ts';
-import { feetOf, imagesOf, inkOf, type Paper, paint, papers, textOf } from './sheets.ts';
+import { feetOf, headOf, imagesOf, inkOf, type Paper, paint, papers, textOf } from './sheets.ts';
 import { siteForTests } from './site-for-tests.ts';
 
 // A CommonJS module whose types say that its function is the default export of an ES module.
@@ -46,7 +46,7 @@ beforeAll(async () => {
 
 describe('the printed job of every guide of the demo, on A4 and Letter', () => {
   it('has nothing wider than its text or taller than a sheet', () => {
-    expect(all()).toHaveLength(12);
+    expect(all()).toHaveLength(14);
     expect(all().flatMap(({ title, tooLarge }) => tooLarge.map((one) => `${title}: ${one}`))).toEqual([]);
   });
 
@@ -96,10 +96,18 @@ describe('the printed job of every guide of the demo, on A4 and Letter', () => {
     }
   });
 
+  it('names build and registration at the head of every sheet', () => {
+    for (const { title, file } of all()) {
+      for (const sheet of textOf(file)) {
+        expect(headOf(sheet).head, title).toMatch(/^Build: \S.* Registration: _+$/);
+      }
+    }
+  });
+
   it('ends with a sheet of its own for the owner', () => {
     for (const { title, file } of all()) {
       const last = textOf(file).at(-1) ?? '';
-      expect(last.trimStart().startsWith('For the owner'), title).toBe(true);
+      expect(headOf(last).rest.startsWith('For the owner'), title).toBe(true);
       for (const words of ['Vehicle registration', 'Measured at the hand-over', 'Received by']) {
         expect(last, title).toContain(words);
       }
@@ -212,8 +220,9 @@ describe('a print', () => {
 
 describe('the end of a sheet', () => {
   it('tears nothing that would have stood on one, and parts nothing that belongs together', () => {
-    for (const { title, units, torn } of all()) {
-      expect(units.filter(({ kind }) => kind === 'step').length, title).toBeGreaterThan(6);
+    for (const { title, data, units, torn } of all()) {
+      const steps = data.plans.at(-1)?.steps.length;
+      expect(units.filter(({ kind }) => kind === 'step').length, title).toBe(steps);
       expect(torn, title).toEqual([]);
     }
   });

@@ -20,6 +20,9 @@ export const papers: readonly Paper[] = [
 export const MARGIN = 15;
 export const FOOT = 18;
 
+/** The line in the upper margin in which the head of a sheet stands, in millimetres from the upper edge. */
+const HEAD = [5, 10] as const;
+
 /** The text of each sheet, as it stands on it. */
 export function textOf(file: string): readonly string[] {
   return execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split('\f').slice(0, -1);
@@ -58,16 +61,24 @@ export function inkOf(
   const edge = MARGIN - 0.7;
   const [left, right] = [Math.floor(edge * perMm), Math.ceil((paper.width - edge) * perMm)];
   const [top, foot] = [Math.floor(edge * perMm), Math.floor((paper.height - FOOT) * perMm)];
+  const [headTop, headFoot] = [Math.floor(HEAD[0] * perMm), Math.ceil(HEAD[1] * perMm)];
   let inside = 0;
   for (let y = 0; y < height; y += 1) {
     for (let x = 0; x < width; x += 1) {
       if ((data[y * width + x] ?? 255) > 200) continue;
-      if (x < left || x > right || y < top) return { inside, outside: `${x}, ${y}` };
-      // The feet stand below the text.
-      if (y < foot) inside += 1;
+      const above = y < top && (y < headTop || y > headFoot);
+      if (x < left || x > right || above) return { inside, outside: `${x}, ${y}` };
+      // The head stands above the text, the feet below.
+      if (y >= top && y < foot) inside += 1;
     }
   }
   return { inside, outside: null };
+}
+
+/** The line at the head of a sheet, by which it is known when it lies alone; `rest` is what the sheet says below it. */
+export function headOf(text: string): { readonly head: string; readonly rest: string } {
+  const [head = '', ...rest] = text.trimStart().split('\n');
+  return { head: head.trim().replace(/\s+/g, ' '), rest: rest.join('\n').trimStart() };
 }
 
 /** What stands in the foot of each sheet between two shares of its width. */
