@@ -79,7 +79,7 @@ describe('wrong usage', () => {
     ],
     [['check', '--guides', 'file'], /^baybook: there is no folder "file" here/],
     [['check', '--format', 'xml'], /Allowed choices are text, json, sarif/],
-    [['check', 'extra'], /too many arguments/],
+    [['build', 'extra'], /too many arguments/],
     [['build', '--out', 'guides'], /^baybook: --out "guides" and the workspace lie inside one another/],
     [['build', '--out', 'guides/site'], /lie inside one another/],
     [['build', '--out', '.'], /lie inside one another/],

@@ -72,6 +72,11 @@ function shownLines(html: string, tag: string, plan: number): readonly string[] 
   });
 }
 
+/** The words that a plan shows at the head of some HTML: those of all plans stand bare, others in an element each. */
+function shownWords(html: string, plan: number): string | undefined {
+  return /^[^<]+/.exec(html)?.[0] ?? shownLines(html, 'span', plan)[0];
+}
+
 /** `1 h 42 min` in minutes. */
 function minutes(text: string): number {
   const [, days, hours, rest] = /^(?:(\d+)\sd)?\s?(?:(\d+)\sh)?\s?(?:(\d+)\smin)?$/.exec(text) ?? [];
@@ -127,7 +132,7 @@ describe('the totals that the demo prints', () => {
     const { printed, summed } = everyPlan((plan, { json, html }) =>
       json.sections.map(({ id, steps }) => {
         const head = html.split(`<h2 id="${id}_title">`)[1]?.split('</header>')[0] ?? '';
-        const [time] = shownLines(head.split('<p class="facts">')[1] ?? '', 'span', plan.index);
+        const time = shownWords(head.split('<p class="facts">')[1] ?? '', plan.index);
         const sum = totalsOf(steps.filter(({ when }) => holds(when, plan.builds[0] ?? {})));
         return [id, time ? estimate(time) : [0, 0, 0], [sum.least, sum.likely, sum.most]];
       }),
@@ -195,7 +200,7 @@ describe('the totals that the demo prints', () => {
         const used = usedOf(item, steps, build);
         if (!declared || used === null) return [];
         const row = html.split(`id="item_${item}"`)[1]?.split('</tr>')[0] ?? '';
-        const [said = ''] = shownLines(row.split('the steps use ')[1] ?? '', 'span', plan.index);
+        const said = shownWords(row.split('the steps use ')[1] ?? '', plan.index) ?? '';
         const inUnit = used / (declared.base / Number(declared.written));
         const own = said.replaceAll('\u00a0', ' ').replace(/ \(.*\)$/, '');
         return [[item, own, `${Number(inUnit.toPrecision(3))} ${declared.unit}`]];
@@ -210,7 +215,7 @@ describe('the totals that the demo prints', () => {
       plan.gather.kit.map(({ item }) => {
         const declared = json.items.find(({ id }) => id === item);
         const row = html.split(`id="item_${item}"`)[1]?.split('</tr>')[0] ?? '';
-        const count = /<td class="amount"><span>(\d+)/.exec(row)?.[1];
+        const count = /<td class="amount">(?:<span>)?(\d+)/.exec(row)?.[1];
         return [item, Number(count), (declared?.count ?? 0) * (declared?.side === 'each' ? 2 : 1)];
       }),
     );
