@@ -5,6 +5,7 @@ import { escapeXml, number, pathData } from '../files/path-data.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { LINES, type LineKind, type Mark } from './drawing.ts';
 import type { Metrics } from './metrics.ts';
+import { shifted } from './shifted.ts';
 import { scaledDown, wholeDrawing } from './whole-drawing.ts';
 
 /** The drawing is reduced to this width, mm: lettering of 2.5 mm is then readable on a phone. */
@@ -46,16 +47,6 @@ function pathOf(kind: LineKind, name: string, segments: readonly Segment[], w: B
     w.maxY - w.minY,
   );
   return `<path class="${name}" d="${d}" stroke-width="${width}"${dashes}/>`;
-}
-
-function shifted(segment: Segment, { minX, minY }: Bounds): Segment {
-  const move = ({ x, y }: { x: number; y: number }): { x: number; y: number } => ({
-    x: x - minX,
-    y: y - minY,
-  });
-  return segment.kind === 'line'
-    ? { ...segment, from: move(segment.from), to: move(segment.to) }
-    : { ...segment, centre: move(segment.centre) };
 }
 
 function markOf(mark: Mark, w: Bounds): string {

@@ -1,6 +1,7 @@
 import type { Bounds } from '../../geometry/point.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { LINES, type LineKind, type Mark } from '../drawing/drawing.ts';
+import { shifted } from '../drawing/shifted.ts';
 import type { View } from '../drawing/view.ts';
 import { escapeXml, number, pathData } from './path-data.ts';
 
@@ -49,17 +50,6 @@ function pathOf(kind: LineKind, segments: readonly Segment[], b: Bounds): string
     segments.map((s) => shifted(s, b)),
     b.maxY - b.minY,
   )}" stroke-width="${width}"${dashes}/>`;
-}
-
-/** The picture's zero is its own corner. */
-function shifted(segment: Segment, { minX, minY }: Bounds): Segment {
-  const move = ({ x, y }: { x: number; y: number }): { x: number; y: number } => ({
-    x: x - minX,
-    y: y - minY,
-  });
-  return segment.kind === 'line'
-    ? { ...segment, from: move(segment.from), to: move(segment.to) }
-    : { ...segment, centre: move(segment.centre) };
 }
 
 function markOf(mark: Mark, b: Bounds): string {
