@@ -2,7 +2,7 @@ import type { Shop } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { sha256 } from '../store/content-hash.ts';
 import type { Workspace } from './open-workspace.ts';
-import { none, steadyFiles } from './steady-files.ts';
+import { noFile, steadyFiles } from './steady-files.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** The lists of a workspace in which a guide looks things up. */
@@ -123,12 +123,12 @@ export function answers(
       case 'whole':
         return valueHash(maps[name]);
       case 'bytes':
-        return files.hash(name) ?? none;
+        return files.hash(name) ?? noFile;
       case 'page':
-        return pageOf(name) ?? none;
+        return pageOf(name) ?? noFile;
       default: {
         const value = maps[of].get(name);
-        return value === undefined ? none : valueHash(value);
+        return value === undefined ? noFile : valueHash(value);
       }
     }
   };

@@ -9,7 +9,7 @@ export class ChangedMeanwhile extends Error {
 }
 
 /** What stands for the hash of a file that is not there. */
-export const none = 'none';
+export const noFile = 'none';
 
 /**
  * Files that must stay what they were at their first reading; reading one again that has changed throws
@@ -25,7 +25,7 @@ export function steadyFiles(
   return {
     read: (path) => {
       const bytes = files.read(path);
-      const hash = bytes ? sha256(bytes) : none;
+      const hash = bytes ? sha256(bytes) : noFile;
       if ((seen.get(path) ?? hash) !== hash) throw new ChangedMeanwhile(path);
       seen.set(path, hash);
       note(path, hash);

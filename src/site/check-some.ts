@@ -8,7 +8,7 @@ import { guideId } from './site-pages.ts';
 import type { Work } from './work.ts';
 
 /** What checking some guides has found, or the ids that there are, where one that was named is not among them. */
-export type CheckedSome = Checked | { readonly unknown: string; readonly guides: readonly string[] };
+type CheckedSome = Checked | { readonly unknown: string; readonly guides: readonly string[] };
 
 /**
  * Checks the guides that are named, and what they use. What lies between them and others is judged from what the

@@ -93,17 +93,18 @@ export function findUnits(marked: readonly Marked[], file: string): readonly Uni
       sheetOf.set(mark, index + 1);
     }
   }
-  const place = (mark: string) => {
+  const place = (mark: string, name: string) => {
     const sheet = sheetOf.get(mark);
-    if (sheet === undefined) throw new Error(`the mark ${mark} was not printed`);
+    if (sheet === undefined) throw new Error(`the mark ${mark} was not printed: ${name}`);
     return sheet;
   };
-  return marked.map(({ mark, beside, kind, ...unit }) => ({
+  return marked.map(({ mark, beside, kind, name, ...unit }) => ({
     ...unit,
     kind,
-    first: place(`${mark}a`),
-    last: place(`${mark}z`),
-    neighbour: beside === null ? null : place(kind === 'picture' ? `${beside}z` : `${beside}a`),
+    name,
+    first: place(`${mark}a`, name),
+    last: place(`${mark}z`, name),
+    neighbour: beside === null ? null : place(kind === 'picture' ? `${beside}z` : `${beside}a`, name),
   }));
 }
 

@@ -23,6 +23,9 @@ describe('the scripts of the pages', () => {
   });
 
   it('ask no other host for anything', async () => {
-    expect(await browserScript('guide')).not.toMatch(/https?:|fetch\(|XMLHttpRequest|import\(/);
+    const script = await browserScript('guide');
+    expect(script).not.toMatch(/https?:|XMLHttpRequest|import\(/);
+    // The one thing that is fetched is a PDF of this site, to correct its size; the page's policy allows no other host.
+    expect(script.match(/fetch\(/g)).toHaveLength(1);
   });
 });
