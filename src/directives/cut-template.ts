@@ -32,7 +32,7 @@ export const cutTemplate = directive({
     when,
   },
   summary:
-    'A full-scale template: outline, holes, datums and what lies behind, seen on the stated face. Where what stands in it has a `when`, there are sheets for each drawing that a build really has, and each says which builds it is for.',
+    'A full-scale template: outline, holes, datums and what lies behind, seen on the stated face. Where what stands in it has a `when`, there are sheets for each drawing that a build really has, and each says which builds it is for. On a curved panel whose places are given straight across (as a drawing seen from in front gives them), `curve-radius` is the radius of the panel, and `curve-axis` which way the axis of the curve runs: about a `vertical` one, as if no word is given, x is unrolled, about a `horizontal` one y; the sheets and `check` say by how much places move. `set-back` cuts every outline that much outside its line, `web` is the least panel that must stay between two cuts, `tolerance` how far a cut may be off. Templates with the same panel and the same two datums, by their words, are judged together: webs, overlaps, keep-outs, the panel’s outline and what is gone.',
   example:
     ':::cut-template[Grille notch]{#notch panel=cover face=outside}\n::datum[Vehicle centreline]{axis=vertical at="0 mm"}\n::outline{points="-62,0 62,0 62,38 r6 -62,38 r6" unit=mm open-edge=bottom}\n:::',
   build: ({ values, directive: found, scope }) => {

@@ -1,4 +1,3 @@
-import { witnessNotes } from '../checks/builds/witness.ts';
 import { type Fonts, type Metrics, metricsOf } from '../cut/drawing/metrics.ts';
 import type { SheetContext } from '../cut/job.ts';
 import type { Bit } from '../cut/shape/lint.ts';
@@ -15,8 +14,9 @@ import type { CutTemplate } from '../model/cut-template.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { ShopSettings } from '../model/shop.ts';
-import type { Build } from '../model/when.ts';
 import type { Span } from '../source/span.ts';
+import { eachOnce, type WorkedOut } from './drawn-once.ts';
+import { judgePanels } from './panels.ts';
 
 /** Judges the cut templates of a guide, given what was found while reading it. */
 export type JudgeTemplates = (guide: Guide, job: Job, read: readonly Finding[], report: Report) => void;
@@ -34,52 +34,32 @@ export function templateJudge({ papers }: ShopSettings, fonts: Fonts | null): Ju
     const bits = bitsOf(guide);
     const faults = read.filter(({ severity }) => severity === 'error').map(({ at }) => at);
     const printed = sheets && { ...sheets, guideTitle: guide.title.value, revision: '', fingerprint: '' };
+    const sound: WorkedOut[][] = [];
     for (const template of guide.templates.values()) {
       if (faults.some((at) => within(at, template.at))) continue;
       const drawn = templateVariants(template, guide, job).map((variant) => ({
+        ...judge(variant.template, bits, printed),
         builds: variant.plans.flatMap((plan) => plan.builds),
-        findings: judge(variant.template, bits, printed),
       }));
       for (const one of eachOnce(drawn, guide, job)) report(one);
+      sound.push(drawn.filter(({ findings }) => findings.every(({ severity }) => severity !== 'error')));
     }
+    for (const one of judgePanels(sound, guide, job)) report(one);
   };
 }
 
-/** What is wrong with a template as some builds have it. */
+/** What a template comes to as some builds have it, and what is wrong with it. */
 function judge(
   template: CutTemplate,
   bits: readonly Bit[] | null,
   sheets: SheetContext | null,
-): readonly Finding[] {
+): Omit<WorkedOut, 'builds'> {
   const { resolved, findings } = resolve(template, bits);
-  if (!sheets || findings.some(({ severity }) => severity === 'error')) return findings;
+  if (!sheets || findings.some(({ severity }) => severity === 'error'))
+    return { template, resolved, findings };
   const { findings: unprintable, report } = collector();
   reportSheets(resolved, sheets, report);
-  return [...findings, ...unprintable];
-}
-
-/** What is wrong with one of the drawings that a template comes to, and the builds that have it. */
-interface Judged {
-  readonly builds: readonly Build[];
-  readonly findings: readonly Finding[];
-}
-
-/** The faults of all drawings of a template, each once; one that not all of them have says which builds show it. */
-function eachOnce(drawn: readonly Judged[], guide: Guide, job: Job): readonly Finding[] {
-  const found = new Map<string, { readonly fault: Finding; readonly shownBy: Judged[] }>();
-  for (const one of drawn) {
-    for (const fault of one.findings) {
-      const key = JSON.stringify([fault.code, fault.at, fault.message]);
-      const known = found.get(key);
-      if (known) known.shownBy.push(one);
-      else found.set(key, { fault, shownBy: [one] });
-    }
-  }
-  return [...found.values()].map(({ fault, shownBy }) => {
-    if (shownBy.length === drawn.length) return fault;
-    const builds = shownBy.flatMap((one) => one.builds);
-    return { ...fault, notes: [...fault.notes, ...witnessNotes(builds, guide, job)] };
-  });
+  return { template, resolved, findings: [...findings, ...unprintable] };
 }
 
 function reportSheets(resolved: Resolved, context: SheetContext, report: Report): void {

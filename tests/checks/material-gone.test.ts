@@ -89,6 +89,22 @@ describe('what lies in a cut-out', () => {
     expect(await gone({ ...wanted, work })).toHaveLength(2 * count);
   });
 
+  it('also of its own template: a start hole is drilled first', async () => {
+    const start = '::hole[Start hole]{#start-hole centre="0,40" unit=mm diameter="8 mm"}';
+    const one = (work: string) =>
+      guide({ work, hole: 'centre="90,40" diameter="8 mm"' }).replace(
+        '60,60 -40,60" unit=mm}',
+        `60,60 -40,60" unit=mm}\n${start}`,
+      );
+    const drillStart = ':drill[start-hole]{with=bit trial=trial}.';
+    const foundOf = async (work: string) =>
+      (await told(one(work))).filter((line) => line.startsWith('material'));
+    expect(await foundOf(`${drillStart}\n${cut}\n${drill}\n:fit[bolt].`)).toEqual([]);
+    expect(await foundOf(`${cut}\n${drillStart}\n${drill}\n:fit[bolt].`)).toEqual([
+      `material-gone: ${drillStart.slice(0, -1)}`,
+    ]);
+  });
+
   it('is judged where both are done on one build', async () => {
     const work = `:where[${cut.slice(0, -1)}.]{when=fog}\n:where[${drill.slice(0, -1)} and :fit[bolt].]{when="not fog"}`;
     expect(await gone({ work })).toEqual([]);

@@ -1,4 +1,5 @@
-import { cutsOnPanel, isCutAway, type PanelCut, panelFrame } from '../../cut/shape/on-panel.ts';
+import { shareAPanel } from '../../cut/shape/neighbours.ts';
+import { cutsOnPanel, isCutAway, type PanelCut } from '../../cut/shape/on-panel.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { actionsOf, allHold, findTarget, stepsOf, targetNoun, whensOfTarget } from '../../job/index.ts';
 import { type Feature, featuresOf } from '../../job/target.ts';
@@ -51,7 +52,7 @@ const card: RuleCard = {
   good: guide(80),
 };
 
-/** Nothing is drilled, cut or put in where an earlier template of the same panel has taken the material away. */
+/** Nothing is drilled, cut or put in where an earlier cut of the same panel has taken the material away. */
 export const materialGone: Rule = {
   card,
   run: ({ guide: written, job }, report) => {
@@ -61,8 +62,7 @@ export const materialGone: Rule = {
     for (const use of usesOf(written)) {
       const earlier = gone.find(
         (one) =>
-          one.template !== use.template &&
-          panelFrame(one.template) === panelFrame(use.template) &&
+          isComparable(one, use) &&
           isCutAway(use.cut, one.cut) &&
           builds.some((build) => allHold([...one.whens, ...use.whens], build)),
       );
@@ -90,6 +90,14 @@ interface Use {
   readonly words: string;
 }
 
+/** Two cuts of one template, made one after the other, or of two that are measured from the same places. */
+function isComparable(earlier: Use, later: Use): boolean {
+  if (earlier.template === later.template) {
+    return earlier.action !== later.action && earlier.cut.at !== later.cut.at;
+  }
+  return shareAPanel(earlier.template, later.template);
+}
+
 function makes(verb: Verb): boolean {
   return verb === 'cut' || verb === 'drill';
 }
@@ -98,12 +106,13 @@ function makes(verb: Verb): boolean {
 function usesOf(guide: Guide): readonly Use[] {
   const placed = stepsOf(guide).flatMap(actionsOf);
   const named = new Set(placed.map(({ node }) => node.target.value));
-  const frames = [...guide.templates.values()].map(panelFrame);
-  // A template that is alone on its panel has none to be held against.
-  const drawn = [...guide.templates.values()].filter((one) => {
-    const frame = panelFrame(one);
-    return frame !== null && frames.filter((other) => other === frame).length > 1;
-  });
+  const all = [...guide.templates.values()];
+  // What cuts nothing out is held against others of its panel, and a template alone on it against its own outlines.
+  const drawn = all.filter(
+    (one) =>
+      (one.outlines.length > 0 && featuresOf(one).length > 0) ||
+      all.some((other) => other !== one && shareAPanel(one, other)),
+  );
   const cutsOf = new Map(drawn.map((one) => [one, cutsOnPanel(one)]));
   return placed.flatMap(({ node: action, whens }) =>
     drawn.flatMap((template) => {

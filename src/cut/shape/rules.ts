@@ -236,6 +236,21 @@ export const DATUM_MISSING: RuleCard = {
   severity: 'warning',
 };
 
+export const UNIT_DOUBTFUL: RuleCard = {
+  ...card(
+    'cut-unit-doubtful',
+    'A place or size that is 25.4 times another beside it',
+    'One hole typed in inches among millimetres, or the other way round, lies a panel’s width off, and the set grows to dozens of sheets. Nobody means that, and a drill would follow it.',
+    guide(
+      '::hole[Left bolt]{#left centre="-60,30" unit=mm diameter="8 mm"}\n::hole[Right bolt]{#right centre="60,30" unit=mm diameter="8 mm"}\n::hole[Cable]{#cable centre="40,36" unit=in diameter="8 mm"}',
+    ),
+    guide(
+      '::hole[Left bolt]{#left centre="-60,30" unit=mm diameter="8 mm"}\n::hole[Right bolt]{#right centre="60,30" unit=mm diameter="8 mm"}\n::hole[Cable]{#cable centre="40,36" unit=mm diameter="8 mm"}',
+    ),
+  ),
+  severity: 'warning',
+};
+
 export const LETTERS_MISSING: RuleCard = {
   ...card(
     'cut-letters-missing',
@@ -269,5 +284,6 @@ export const CUT_RULES: readonly RuleCard[] = [
   CURVE_TOO_TIGHT,
   SHEETS_TOO_MANY,
   DATUM_MISSING,
+  UNIT_DOUBTFUL,
   LETTERS_MISSING,
 ];
