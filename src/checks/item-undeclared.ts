@@ -57,6 +57,6 @@ function describe(first: Reference, { guide, shop }: Subject): Undeclared {
   const holes = [...guide.templates.values()].flatMap(featuresOf).flatMap((hole) => hole.id ?? []);
   const [likely] = nearest(id, [...guide.items.keys(), ...guide.templates.keys(), ...holes]);
   if (likely !== undefined) return { message, likely };
-  const kind = ownWord.has(first.wanted) ? first.wanted : 'part';
+  const kind = ownWord.has(first.wanted) ? first.wanted : first.wanted === 'need' ? 'condition' : 'part';
   return { message, notes: [{ message: `declare it, as in ::${kind}[Name]{#${id}}` }] };
 }

@@ -1,10 +1,8 @@
 import type { Note } from '../diagnostics/finding.ts';
 import type { Report } from '../diagnostics/report.ts';
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
+import { otherPlaces } from '../diagnostics/told-once.ts';
 import type { Reference } from './references.ts';
-
-/** Further places that are shown; one missing tool can be named in every step. */
-const mostPlaces = 3;
 
 /** What is said about an id that does not exist, besides where. */
 export interface Undeclared {
@@ -29,11 +27,10 @@ export function reportUndeclared(
   for (const [first, ...others] of byId.values()) {
     if (!first) continue;
     const { message, notes = [], likely } = describe(first);
-    const places: Note[] = others
-      .slice(0, mostPlaces)
-      .map(({ ref }) => ({ message: 'also named here', at: ref.at }));
-    const more = others.length - mostPlaces;
-    if (more > 0) places.push({ message: `and in ${more} more ${more === 1 ? 'place' : 'places'}` });
+    const places = otherPlaces(
+      'also named here',
+      others.map(({ ref }) => ref.at),
+    );
     report(
       finding(card, first.ref.at, message, {
         notes: [...notes, ...places],

@@ -33,6 +33,11 @@ export interface Finding {
   readonly suggestion?: Suggestion;
   /** For the stages after this one, which stay silent about what is lost; it is not printed. */
   readonly costs?: Cost;
+  /**
+   * What is at fault, where one fault shows in many places: the findings of a rule that share it are told as one.
+   * It is not printed.
+   */
+  readonly cause?: string;
 }
 
 /** Orders findings by file, place and code, so that every run prints them alike. */

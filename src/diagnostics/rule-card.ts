@@ -24,7 +24,7 @@ export interface RuleCard {
   readonly costs?: Cost;
 }
 
-/** Makes a finding of a rule, with the code and severity of its card, and what the card or this fault costs. */
+/** Makes a finding of a rule, with the code and severity of its card, what the card or this fault costs, and what causes it. */
 export function finding(
   card: RuleCard,
   at: Span,
@@ -33,6 +33,7 @@ export function finding(
     readonly notes?: readonly Note[];
     readonly suggestion?: Suggestion | undefined;
     readonly costs?: Cost | undefined;
+    readonly cause?: string | undefined;
   } = {},
 ): Finding {
   const costs = extra.costs ?? card.costs;
@@ -44,5 +45,6 @@ export function finding(
     notes: extra.notes ?? [],
     ...(extra.suggestion ? { suggestion: extra.suggestion } : {}),
     ...(costs ? { costs } : {}),
+    ...(extra.cause === undefined ? {} : { cause: extra.cause }),
   };
 }

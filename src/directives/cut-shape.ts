@@ -34,7 +34,7 @@ export function unitOf(
   if (written) return written.value;
   if (!coordinates || unread) return null;
   const message = 'these coordinates have no unit; write unit=mm (or in) on the same line';
-  scope.report(finding(coordinatesUnitless, coordinates.at, message));
+  scope.report(finding(coordinatesUnitless, coordinates.at, message, { cause: 'unit' }));
   return null;
 }
 

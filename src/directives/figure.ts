@@ -1,4 +1,5 @@
 import { finding } from '../diagnostics/rule-card.ts';
+import { otherPlaces } from '../diagnostics/told-once.ts';
 import type { Block, FigureMark } from '../model/block.ts';
 import type { ProseElement } from '../model/prose.ts';
 import type { Span } from '../source/span.ts';
@@ -52,10 +53,13 @@ export const figure = directive({
 function readKey(children: readonly DocumentNode[], scope: Scope) {
   const marks: FigureMark[] = [];
   const rest: DocumentNode[] = [];
+  const undashed: Span[] = [];
   for (const child of children) {
     const lines = child.type === 'prose' ? keyLines(child.content) : null;
     if (!lines) {
-      rest.push(child);
+      rest.push(
+        child.type === 'prose' ? { ...child, content: withoutMarks(child.content, undashed) } : child,
+      );
       continue;
     }
     for (const line of lines) {
@@ -66,10 +70,26 @@ function readKey(children: readonly DocumentNode[], scope: Scope) {
         continue;
       }
       const head = mark.read(line.mark, scope);
-      if (head) marks.push({ ...head, text: scope.prose(line.text) });
+      if (head) marks.push({ ...head, text: scope.prose(withoutMarks(line.text, undashed)) });
     }
   }
+  const [first, ...others] = undashed;
+  if (first) {
+    const message =
+      'a line of the key begins with a dash, as in - :mark[A]{at="31%,44%"}; put one before this mark';
+    scope.report(finding(misplaced, first, message, { notes: otherPlaces('and before this one', others) }));
+  }
   return { marks, rest };
+}
+
+/** Text in which no mark can be: what it says stays, and where it stands is noted. */
+function withoutMarks(content: RawProse, found: Span[]): RawProse {
+  return content.flatMap((node): RawProse => {
+    if (node.type === 'element') return [{ ...node, children: [...withoutMarks(node.children, found)] }];
+    if (node.type !== 'directive' || node.name !== mark.name) return [node];
+    found.push(node.at);
+    return node.label ?? [];
+  });
 }
 
 interface KeyLine {

@@ -76,6 +76,7 @@ function reversed(place: ReversePlace, source: Source, done: Map<Step, Span>, re
     fitted: reversing.fitted,
     time: place.time,
     when: place.when,
+    leftOut: source.steps.filter((step) => !asked.includes(step)).map(({ id }) => id),
     at: place.at,
   });
   for (const problem of problems) report(unsound(place, problem));

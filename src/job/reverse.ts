@@ -25,6 +25,8 @@ interface Reversal {
   /** Hands-on time of the whole refit; `null` takes each step's from the strip-down. */
   readonly time: Written<Estimate> | null;
   readonly when: Written<When> | null;
+  /** Ids of steps beside these that the author leaves out. */
+  readonly leftOut: readonly string[];
   /** The line that asks for it. */
   readonly at: Span;
 }
@@ -86,7 +88,10 @@ function derivedStep(step: Step, undone: readonly Undone[], reversal: Reversal):
     ),
     when: both(reversal.when, step.when),
     blocks: derivedBlocks(step, undone, reversal.at),
-    origins: [...step.origins, { kind: 'reverse', step: step.id, at: reversal.at }],
+    origins: [
+      ...step.origins,
+      { kind: 'reverse', step: step.id, leftOut: reversal.leftOut, at: reversal.at },
+    ],
     at: reversal.at,
   };
 }

@@ -1,6 +1,6 @@
 import type { Span } from '../source/span.ts';
 import type { Step } from './guide.ts';
-import type { Action, Ref } from './inline.ts';
+import type { Action, Ref, Verb } from './inline.ts';
 import type { Side } from './item.ts';
 
 /** A state in the technician's words, as the action table of the handbook prints it. */
@@ -35,6 +35,8 @@ interface Shown {
   readonly sides: readonly ('left' | 'right')[];
   /** The smallest build that shows it, told by as few options as will do; empty where every build shows it. */
   readonly witness: readonly { readonly option: string; readonly value: boolean | string }[];
+  /** What a later step does that would have mended it, had it come before; `null` where none does. */
+  readonly later: { readonly verb: Verb; readonly item: string; readonly at: Span } | null;
 }
 
 /** A fault that playing a guide brings to light. Items are named by id. */
@@ -45,8 +47,6 @@ export type Violation = Shown &
         readonly kind: 'still-held' | 'still-connected' | 'still-covered';
         readonly item: string;
         readonly by: string;
-        /** Where a later step takes `by` away. */
-        readonly later: Span | null;
       }
     | {
         /** A fastener goes in, or a plug goes on, while `part` is not there. */

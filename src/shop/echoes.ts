@@ -3,6 +3,8 @@ import { finding } from '../diagnostics/rule-card.ts';
 import { fastenerTypeUnknown } from '../directives/rules/fastener-type-unknown.ts';
 import { itemUnlabelled } from '../directives/rules/item-unlabelled.ts';
 import { toolUnlisted } from '../directives/rules/tool-unlisted.ts';
+import { reverseUnsound } from '../guide/rules/reverse-unsound.ts';
+import type { Guide } from '../model/guide.ts';
 import { wholeFile } from '../source/span.ts';
 import { cribFile } from './crib.ts';
 import { fastenersFile } from './fastener-types.ts';
@@ -47,10 +49,19 @@ export function echoesOfLists(files: readonly string[]): ReadonlySet<string> {
   return new Set(files.flatMap((file) => missedWithout.get(file) ?? []));
 }
 
-/** A guide without what is most likely an echo: an item may seem unused because of the very error that is told. */
-export function withoutEchoes(findings: readonly Finding[]): readonly Finding[] {
-  const faulty = findings.some(({ severity }) => severity === 'error');
-  return faulty ? findings.filter(({ code }) => code !== 'item-unused') : findings;
+/**
+ * A guide without what is most likely an echo: an item may seem unused because of the very error that is told, and a
+ * step that cannot be undone may be by the new fastener whose `replaces` is not understood.
+ */
+export function withoutEchoes(findings: readonly Finding[], { items }: Guide): readonly Finding[] {
+  if (findings.every(({ severity }) => severity !== 'error')) return findings;
+  const astray = [...items.values()].some(
+    (item) =>
+      'replaces' in item &&
+      (item.unknown.has('replaces') || (item.replaces !== null && !items.has(item.replaces.value))),
+  );
+  const echoes = new Set(['item-unused', ...(astray ? [reverseUnsound.code] : [])]);
+  return findings.filter(({ code }) => !echoes.has(code));
 }
 
 /** Codes of findings that say nothing new where a guide's platform cannot be read: its parts and options are unknown. */

@@ -1,6 +1,7 @@
 import { rulesFor } from '../checks/index.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { collector } from '../diagnostics/report.ts';
+import { causesOnce } from '../diagnostics/told-once.ts';
 import { placeChains, placedReport, readGuide } from '../guide/index.ts';
 import { computeJob } from '../job/index.ts';
 import type { Guide } from '../model/guide.ts';
@@ -48,7 +49,7 @@ export async function inspectGuide(
   workspace.judgeTemplates(guide, job, read, placed);
   await checkPage(guide, { shop, files, look: workspace.look }, placed, lost);
   const known = shop.platforms.has(guide.platform.value);
-  const told = withoutEchoes(findings).map((one) => withHalt(one, job));
+  const told = causesOnce(withoutEchoes(findings, guide)).map((one) => withHalt(one, job));
   return {
     path,
     value: { guide, job },

@@ -95,6 +95,17 @@ const slips: readonly Slip[] = [
   ['wrench-without-torque', ' torque="25 N·m"', ''],
   ['label-in-plural', '[Lower screw]', '[Lower screws]'],
   ['verb-of-the-trade', ':remove[edge-clip]', ':unclip[edge-clip]'],
+  ['mark-without-dash', '- :mark[B]{at="58%,40%"}', ':mark[B]{at="58%,40%"}'],
+  [
+    'warning-above-its-step',
+    '::step[Lift the cover away]',
+    ':::caution[Sharp edge]\nThe edge can cut a hand. Wear gloves.\n:::\n\n::step[Lift the cover away]',
+  ],
+  ['verb-of-a-driver', ':remove[lower-screw]', ':unscrew[lower-screw]'],
+  ['hole-misspelt', ':drill[cable-hole]', ':drill[cable-holes]'],
+  ['plug-on-a-screw', 'on=cover when', 'on=lower-screw when'],
+  ['side-of-a-step', '{#edge time', '{#edge side=each time'],
+  ['need-undeclared', '{#cover}', '{#cover needs=key-out}'],
   // What the guide says
   ['tool-not-in-crib', '::tool{#trim-lever}', '::tool{#trim-lifter}'],
   ['none-misspelt', '::none{of=conditions}', '::none{of=condition}'],
@@ -227,6 +238,16 @@ describe('a slip of a new author', () => {
       text === null ? [] : [[path, text] as const],
     );
     expectText(`${await told(Object.fromEntries(changed))}\n`, join(folder, `${name}.txt`));
+  });
+
+  it('gives one finding, whichever it is', () => {
+    const texts = readdirSync(folder).filter((name) => name.endsWith('.txt'));
+    const counted = texts.map((name) => {
+      const text = readFileSync(join(folder, name), 'utf8');
+      return [name, text.match(/^\S+: (?:error|warning) [a-z0-9-]+$/gm)?.length ?? 0] as const;
+    });
+    expect(counted.length).toBeGreaterThan(118);
+    expect(counted.filter(([, count]) => count !== 1)).toEqual([]);
   });
 
   for (const [name, from, to] of understood) {

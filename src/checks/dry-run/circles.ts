@@ -1,5 +1,5 @@
+import { type Relation, relationsOf } from '../../job/relations.ts';
 import type { Item } from '../../model/item.ts';
-import { type Relation, relationsOf } from './relations.ts';
 
 /** Relations that lead from an item back to it, once round. */
 export type Circle = readonly Relation[];

@@ -1,4 +1,5 @@
 import type { RuleCard } from '../../diagnostics/rule-card.ts';
+import { findTarget } from '../../job/index.ts';
 import { violationRule } from './violation-rule.ts';
 import { spoken } from './words.ts';
 
@@ -14,5 +15,7 @@ const card: RuleCard = {
 /** What a template draws is cut, and every hole with a name is drilled. */
 export const cutNeverMade = violationRule(card, ['never-made'], (violation, guide) => {
   const item = spoken(violation.item, [], guide);
-  return { message: `no step makes ${item.the}` };
+  const target = findTarget(guide, violation.item);
+  const cause = target?.kind === 'hole' ? target.template.id : violation.item;
+  return { message: `no step makes ${item.the}`, cause };
 });

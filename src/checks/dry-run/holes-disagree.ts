@@ -47,6 +47,8 @@ export const holesDisagree: Rule = {
       if (!first || !('count' in item) || item.unknown.has('count') || item.unknown.has('side')) continue;
       if (lost.ids.has(item.id)) continue;
       const spare = item.kind === 'kit' ? (item.spare?.value ?? 0) : 0;
+      // More spares than pieces are told by themselves.
+      if (spare > item.count.value) continue;
       const pieces = totalCount(item) - spare * (totalCount(item) / item.count.value);
       const fitted = buildsWith(item.when ? [item.when.value] : [], builds);
       const wrong = fitted.filter((build) => countOn(build, holes) !== pieces);

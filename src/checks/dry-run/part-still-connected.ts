@@ -17,7 +17,5 @@ export const partStillConnected = violationRule(card, ['still-connected'], (viol
   const part = spoken(violation.item, [], guide);
   const lifted = violation.action ? done(violation.action.verb, violation.item, guide) : 'lifted';
   const message = `${plug.the} ${plug.is} still connected when ${part.the} ${part.is} ${lifted}`;
-  return violation.later
-    ? { message, notes: [{ message: `only a later step disconnects ${plug.it}`, at: violation.later }] }
-    : { message: `${message}; no step before this disconnects ${plug.it}` };
+  return { message: violation.later ? message : `${message}; no step before this disconnects ${plug.it}` };
 });

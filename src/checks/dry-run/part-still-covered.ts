@@ -17,9 +17,7 @@ export const partStillCovered = violationRule(card, ['still-covered'], (violatio
   const item = spoken(violation.item, violation.sides, guide);
   const verb = by.is === 'is' ? 'covers' : 'cover';
   const worked = violation.action ? done(violation.action.verb, violation.item, guide) : 'worked on';
-  const message = `${by.the} still ${verb} ${item.the} when ${item.it === 'it' ? 'it is' : 'they are'} ${worked}`;
-  const notes = violation.later
-    ? [{ message: `only a later step takes ${by.it} out of the way`, at: violation.later }]
-    : [];
-  return { message, notes };
+  return {
+    message: `${by.the} still ${verb} ${item.the} when ${item.it === 'it' ? 'it is' : 'they are'} ${worked}`,
+  };
 });

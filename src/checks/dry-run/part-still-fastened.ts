@@ -18,7 +18,5 @@ export const partStillFastened = violationRule(card, ['still-held'], (violation,
   const verb = by.is === 'is' ? 'holds' : 'hold';
   const lifted = violation.action ? done(violation.action.verb, violation.item, guide) : 'lifted';
   const message = `${by.the} still ${verb} ${part.the} when ${part.it === 'it' ? 'it is' : 'they are'} ${lifted}`;
-  return violation.later
-    ? { message, notes: [{ message: `only a later step takes ${by.it} out`, at: violation.later }] }
-    : { message: `${message}; no step before this takes ${by.it} out` };
+  return { message: violation.later ? message : `${message}; no step before this takes ${by.it} out` };
 });

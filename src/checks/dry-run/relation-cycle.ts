@@ -1,9 +1,9 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import type { Relation } from '../../job/relations.ts';
 import type { Item } from '../../model/item.ts';
 import { compareSpans } from '../../source/span.ts';
 import type { Rule } from '../rule.ts';
 import { circlesOf } from './circles.ts';
-import type { Relation } from './relations.ts';
 
 const parts = (covers: string) =>
   `::part[Grille]{#grille covers=shutter}\n::part[Shutter]{#shutter${covers}}\n\n::step[Wipe the grille]{#wipe}\n\n:clean[grille], and look at the :part[shutter].`;

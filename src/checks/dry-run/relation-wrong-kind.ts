@@ -1,7 +1,7 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import { related, relationsOf } from '../../job/relations.ts';
 import type { Rule } from '../rule.ts';
 import { circled } from './circles.ts';
-import { related, relationsOf } from './relations.ts';
 
 const card: RuleCard = {
   code: 'relation-wrong-kind',

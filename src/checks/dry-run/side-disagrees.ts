@@ -15,9 +15,14 @@ const card: RuleCard = {
 export const sideDisagrees = violationRule(card, ['side-mismatch'], (violation, guide) => {
   const item = spoken(violation.item, [], guide);
   const step = violation.stepSide === 'each' ? 'done on each side' : `done on the ${violation.stepSide} side`;
-  const where = violation.itemSide === null ? 'has no sides' : `is only on the ${violation.itemSide}`;
+  const where =
+    violation.itemSide === null ? `${item.has} no sides` : `${item.is} only on the ${violation.itemSide}`;
   const notes = violation.step?.side
     ? [{ message: 'the step says so here', at: violation.step.side.at }]
     : [];
-  return { message: `the step is ${step}, and ${item.the} ${where}`, notes };
+  // The refit that is worked out of a step has its sides.
+  const source = violation.step?.origins.findLast(({ kind }) => kind === 'reverse');
+  const home = source?.kind === 'reverse' ? source.step : violation.step?.id;
+  const cause = home === undefined ? {} : { cause: home };
+  return { message: `the step is ${step}, and ${item.the} ${where}`, notes, ...cause };
 });

@@ -18,6 +18,7 @@ export const undoneWithoutDoing = violationRule(card, ['wrong-state'], (violatio
   const item = spoken(violation.item, violation.sides, guide);
 
   const how = done(verb, violation.item, guide);
+  const state = violation.state.startsWith('not ') ? violation.state : `still ${violation.state}`;
   const thing = guide.items.get(violation.item);
   if (thing?.kind === 'condition') {
     return {
@@ -26,7 +27,7 @@ export const undoneWithoutDoing = violationRule(card, ['wrong-state'], (violatio
   }
   const first = violation.earlier ? { before: 'it was put back here already', at: violation.earlier } : null;
   return {
-    message: `${item.the} ${item.is} ${how}, but ${item.it === 'it' ? 'it is' : 'they are'} still ${violation.state}: no step before this ${opposite(verb)} ${item.it}`,
+    message: `${item.the} ${item.is} ${how}, but ${item.it === 'it' ? 'it is' : 'they are'} ${state}: no step before this ${opposite(verb, item)}`,
     notes: first ? [{ message: first.before, at: first.at }] : [],
   };
 });

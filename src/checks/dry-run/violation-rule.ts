@@ -1,10 +1,13 @@
 import type { Note } from '../../diagnostics/finding.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { findTarget, targetNoun, traitsForAuthor } from '../../job/index.ts';
-import type { Guide } from '../../model/guide.ts';
+import { findTarget, stepsOf, targetNoun, traitsForAuthor } from '../../job/index.ts';
+import { ownPlace } from '../../job/own-place.ts';
+import type { Guide, Step } from '../../model/guide.ts';
 import type { Violation, ViolationKind } from '../../model/violation.ts';
+import type { Span } from '../../source/span.ts';
 import type { Rule } from '../rule.ts';
 import { circled } from './circles.ts';
+import { done, spoken } from './words.ts';
 
 /** The faults of some kinds. */
 type ViolationOf<K extends ViolationKind> = OfKind<Violation, K>;
@@ -16,6 +19,8 @@ export type Said = {
   readonly message: string;
   /** Further places; the declarations and the build that shows it are added. */
   readonly notes?: readonly Note[];
+  /** What is at fault, where it shows in many places. */
+  readonly cause?: string;
 } | null;
 
 /** A rule that tells of one or more kinds of fault of the dry run. */
@@ -36,13 +41,16 @@ export function violationRule<K extends ViolationKind>(
         if (ids.some((id) => lost.ids.has(id) || inCircle.has(id))) continue;
         const said = say(violation, guide);
         if (!said) continue;
+        const at = placeOf(violation, guide);
         const notes = [
           ...(said.notes ?? []),
+          ...later(violation, guide),
+          ...derived(violation, at, guide),
           ...ids.flatMap((id) => declared(id, violation, guide)),
-          ...derived(violation),
           ...witness(violation, guide),
         ];
-        report(finding(card, violation.at, said.message, { notes }));
+        const out = leftOutBy(violation, guide) ? `left out: ${violation.step?.id}` : undefined;
+        report(finding(card, at, said.message, { notes, cause: said.cause ?? out }));
       }
     },
   };
@@ -71,12 +79,44 @@ function declared(id: string, violation: Violation, guide: Guide): readonly Note
   return [{ message: `${name} is declared here`, at }];
 }
 
-/** A derived step stands nowhere in the text: the line that asks for it does. */
-function derived({ step }: Violation): readonly Note[] {
+/**
+ * A derived step stands nowhere in the text: what is wrong in it is mended at the line that asks for it, or at the
+ * one that places it. So is what such a line leaves undone.
+ */
+function placeOf(violation: Violation, guide: Guide): Span {
+  const { at, step } = violation;
+  const leaving = leftOutBy(violation, guide);
+  if (leaving) return ownPlace(leaving, guide);
+  return step?.origins.some(({ kind }) => kind === 'reverse') ? ownPlace(step, guide) : at;
+}
+
+function derived(violation: Violation, at: Span, guide: Guide): readonly Note[] {
+  const { step, action } = violation;
+  const source = action ? { at: action.at } : {};
+  if (leftOutBy(violation, guide)) return [{ message: 'it leaves out the step that does this', ...source }];
   const origin = step?.origins.findLast(({ kind }) => kind === 'reverse');
-  return origin
-    ? [{ message: `in the step "${step?.titleText}", which is worked out here`, at: origin.at }]
-    : [];
+  if (!step || !origin) return [];
+  const asked = origin.at === at ? [] : [{ message: 'the refit is asked for here', at: origin.at }];
+  return [{ message: `in the step "${step.titleText}", which undoes this`, ...source }, ...asked];
+}
+
+/** A step of the reversal that leaves out, word for word, the step after which something is not as it should be. */
+function leftOutBy({ kind, step }: Violation, guide: Guide): Step | null {
+  if (kind !== 'left' || !step) return null;
+  return (
+    stepsOf(guide).find(({ origins }) =>
+      origins.some((origin) => origin.kind === 'reverse' && origin.leftOut.includes(step.id)),
+    ) ?? null
+  );
+}
+
+/** What would have mended the fault comes too late. */
+function later({ later }: Violation, guide: Guide): readonly Note[] {
+  if (!later) return [];
+  const item = guide.items.get(later.item);
+  const { the, is } = spoken(later.item, [], guide);
+  const who = item?.kind === 'condition' ? `“${item.noun.singular}” is` : `${the} ${is}`;
+  return [{ message: `${who} ${done(later.verb, later.item, guide)} only here`, at: later.at }];
 }
 
 function witness({ witness: traits }: Violation, guide: Guide): readonly Note[] {

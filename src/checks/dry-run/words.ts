@@ -83,17 +83,17 @@ export function wrongStateOf(verb: Verb, state: StateName): WrongState {
   return actionRule(verb).to.includes(state) ? 'repeated' : 'other';
 }
 
-/** What should have come before an action that undoes: "no step before this removes it". */
-export function opposite(verb: Verb): string {
-  return opposites[verb] ?? 'prepares';
+/** What should have come before an action that undoes: "removes it", "moves them aside". */
+export function opposite(verb: Verb, { it }: Spoken): string {
+  return opposites[verb]?.(it) ?? `prepares ${it}`;
 }
 
-const opposites: { readonly [V in Verb]?: string } = {
-  refit: 'removes',
-  connect: 'disconnects',
-  'move-back': 'moves aside',
-  'take-off': 'puts on',
-  clear: 'sets',
+const opposites: { readonly [V in Verb]?: (it: string) => string } = {
+  refit: (it) => `removes ${it}`,
+  connect: (it) => `disconnects ${it}`,
+  'move-back': (it) => `moves ${it} aside`,
+  'take-off': (it) => `puts ${it} on`,
+  clear: (it) => `sets ${it}`,
 };
 
 /** Whether an id names an item of a kind. */

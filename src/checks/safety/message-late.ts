@@ -1,7 +1,7 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { findTarget, placedIn, stepsOf, targetNoun } from '../../job/index.ts';
 import type { Block, SafetyMessage } from '../../model/block.ts';
-import type { Guide } from '../../model/guide.ts';
+import type { Guide, Step } from '../../model/guide.ts';
 import type { Action, Verb } from '../../model/inline.ts';
 import { instructionsOf } from '../language/clauses.ts';
 import { sentencesOf } from '../language/sentences.ts';
@@ -27,13 +27,24 @@ export const messageLate: Rule = {
         const done = actionsIn(step.blocks.slice(0, index));
         const last = done.at(-1);
         if (!last || !isLate(block, done, step.blocks.slice(index + 1), guide)) continue;
-        const message = `this ${block.word} stands after what it guards; put it before the first action of the step`;
+        const next = index === step.blocks.length - 1 ? nextStep(step, guide) : null;
+        const mend = next
+          ? `; put it before the first action of the step, or, if it guards "${next.titleText}", below that ::step line`
+          : '; put it before the first action of the step';
+        const message = `this ${block.word} stands after what it guards${mend}`;
         const notes = [{ message: 'done before it is read', at: last.at }];
         report(finding(card, block.at, message, { notes }));
       }
     }
   },
 };
+
+/** The written step whose line follows the last line of another, in the same file. */
+function nextStep(step: Step, guide: Guide): Step | null {
+  const steps = stepsOf(guide);
+  const next = steps[steps.indexOf(step) + 1];
+  return next && isWritten(next) && next.at.file === step.at.file ? next : null;
+}
 
 /**
  * Late where nothing is done after it; where what follows is told in words alone, and it speaks of what was handled

@@ -2,7 +2,7 @@ import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { judgeClearanceHole } from '../../trade/holes.ts';
 import type { Rule } from '../rule.ts';
 import { boltedTemplate } from './example-template.ts';
-import { threadedHoles, threadNotes } from './holes.ts';
+import { causeOfHole, threadedHoles, threadNotes } from './holes.ts';
 
 const card: RuleCard = {
   code: 'clearance-hole-large',
@@ -21,7 +21,9 @@ export const clearanceHoleLarge: Rule = {
       if (hole.rivetNut) continue;
       const fit = judgeClearanceHole(hole.size, hole.thread.value);
       if (fit?.verdict !== 'large') continue;
-      report(finding(card, hole.feature.at, fit.message, { notes: threadNotes(hole) }));
+      report(
+        finding(card, hole.feature.at, fit.message, { notes: threadNotes(hole), cause: causeOfHole(hole) }),
+      );
     }
   },
 };

@@ -2,7 +2,7 @@ import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { judgeClearanceHole, tapDrill } from '../../trade/holes.ts';
 import type { Rule } from '../rule.ts';
 import { boltedTemplate } from './example-template.ts';
-import { type ThreadedHole, threadedHoles, threadNotes } from './holes.ts';
+import { causeOfHole, type ThreadedHole, threadedHoles, threadNotes } from './holes.ts';
 
 const card: RuleCard = {
   code: 'clearance-hole-small',
@@ -24,7 +24,12 @@ export const clearanceHoleSmall: Rule = {
       const fit = hole.rivetNut ? undefined : judgeClearanceHole(hole.size, hole.thread.value);
       if (fit?.verdict !== 'too-small' || (isTapDrill(hole) && taps)) continue;
       const tapped = isTapDrill(hole) ? '; to tap it, declare the tap among the tools' : '';
-      report(finding(card, hole.feature.at, `${fit.message}${tapped}`, { notes: threadNotes(hole) }));
+      report(
+        finding(card, hole.feature.at, `${fit.message}${tapped}`, {
+          notes: threadNotes(hole),
+          cause: causeOfHole(hole),
+        }),
+      );
     }
   },
 };

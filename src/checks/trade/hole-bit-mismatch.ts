@@ -35,6 +35,7 @@ function judge(use: ToolUse, subject: Subject): UseFault | null {
     message: `${toolWords(use, bits)}, and the ${unmade.label.toLowerCase()} is ${formatBoth(sizeOf(unmade))}`,
     notes: [{ message: 'the hole is declared here', at: unmade.at }],
     better: firstTool(subject, (tool) => makes(tool, unmade)),
+    cause: `${sizeOf(unmade).base} ${bits.map(({ tool }) => tool.id).join(' ')}`,
   };
 }
 

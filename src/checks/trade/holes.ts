@@ -48,3 +48,8 @@ export function sizeOf(feature: Feature): Quantity<'length'> {
 export function threadNotes({ thread, item }: ThreadedHole): readonly Note[] {
   return [{ message: `the ${item.noun.singular} has its thread stated here`, at: thread.at }];
 }
+
+/** Holes of one size for one fastener have one fault: the size, or the thread. */
+export function causeOfHole({ item, size }: ThreadedHole): string {
+  return `${item.id} ${size.base}`;
+}

@@ -2,7 +2,7 @@ import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { judgeRivetNutHole } from '../../trade/holes.ts';
 import type { Rule } from '../rule.ts';
 import { rivetNutTemplate } from './example-template.ts';
-import { threadedHoles, threadNotes } from './holes.ts';
+import { causeOfHole, threadedHoles, threadNotes } from './holes.ts';
 
 const card: RuleCard = {
   code: 'rivet-nut-hole',
@@ -20,7 +20,9 @@ export const rivetNutHole: Rule = {
     for (const hole of threadedHoles(guide)) {
       const fit = hole.rivetNut ? judgeRivetNutHole(hole.size, hole.thread.value) : undefined;
       if (!fit || fit.verdict === 'fits') continue;
-      report(finding(card, hole.feature.at, fit.message, { notes: threadNotes(hole) }));
+      report(
+        finding(card, hole.feature.at, fit.message, { notes: threadNotes(hole), cause: causeOfHole(hole) }),
+      );
     }
   },
 };

@@ -15,6 +15,8 @@ export interface UseFault {
   readonly notes: readonly Note[];
   /** A tool that serves, if the shop knows one. */
   readonly better: Tool | null;
+  /** What is at fault, where it shows in many actions. */
+  readonly cause?: string;
 }
 
 /**
@@ -43,7 +45,8 @@ export function reportUses(
       continue;
     }
     const suggestion = suggestionOf(use, fault, subject);
-    report(finding(card, fault.at, fault.message, { notes: suggestion ? fault.notes : notes, suggestion }));
+    const { at, message, cause } = fault;
+    report(finding(card, at, message, { notes: suggestion ? fault.notes : notes, suggestion, cause }));
   }
 }
 

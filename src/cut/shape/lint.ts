@@ -56,7 +56,7 @@ function lintHole(cut: ResolvedCut, cutter: number, bits: readonly Bit[] | null,
   if (cutter > 0 && diameter >= 2 * cutter) return;
   const owned = bits.map((bit) => `${mm(bit.diameter)} mm`).join(', ');
   const message = `no declared bit makes a hole of ${mm(diameter)} mm${owned ? `; declared: ${owned}` : ''}`;
-  report(finding(HOLE_NO_BIT, cut.at, message));
+  report(finding(HOLE_NO_BIT, cut.at, message, { cause: mm(diameter) }));
 }
 
 function isDrilled(diameter: number, bits: readonly Bit[]): boolean {
@@ -92,6 +92,7 @@ function lintKeepOuts(cut: ResolvedCut, { keepOuts }: Resolved, cutter: number, 
     report(
       finding(KEEP_OUT_TOUCHED, cut.at, `this cut reaches the keep-out “${keepOut.label}”${reach}`, {
         notes,
+        cause: String(keepOut.at.start),
       }),
     );
   }

@@ -1,14 +1,17 @@
+import type { Guide } from '../../model/guide.ts';
 import type { Violation } from '../../model/violation.ts';
 import type { Build, Option } from '../../model/when.ts';
 import { fewestTraits } from '../build-words.ts';
 import type { Fault, Ledger } from './ledger.ts';
 import type { PlanSet } from './plan-set.ts';
+import { laterRemedy } from './remedy.ts';
 
-/** Every fault once: its sides together, with the smallest build that shows it as the witness. */
+/** Every fault once: its sides together, the smallest build that shows it as the witness, and what mends it later. */
 export function gatherViolations(
   { faults, script }: Ledger,
   groups: readonly (readonly Build[])[],
   options: readonly Option[],
+  guide: Guide,
 ): readonly Violation[] {
   const found = new Map<string, { first: Fault; sides: Set<'left' | 'right'>; set: PlanSet }>();
   for (const { fault, set } of faults) {
@@ -23,7 +26,8 @@ export function gatherViolations(
     const shows = script.membersOf(set);
     const inside = groups.filter((_, plan) => shows[plan]).flat();
     const outside = groups.filter((_, plan) => !shows[plan]).flat();
-    return { ...what, sides: [...sides].sort(), witness: witnessOf(inside, outside, options) };
+    const witness = witnessOf(inside, outside, options);
+    return { ...what, sides: [...sides].sort(), witness, later: laterRemedy(first, script, guide) };
   });
 }
 

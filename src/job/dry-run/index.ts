@@ -37,7 +37,7 @@ export function dryRun(guide: Guide, { deciding, groups }: Outcomes, gap: Span |
   judgeFixings(diary.changes, ledger);
   const sheets = sheetsOf(diary.changes, ledger);
   return {
-    violations: gatherViolations(ledger, groups, deciding),
+    violations: gatherViolations(ledger, groups, deciding, guide),
     halt: script.halt,
     played: diary.benches.map((benches, plan) => ({ benches, ...sheets(plan) })),
   };

@@ -23,7 +23,7 @@ function judgeCell(lot: Lot, cell: Cell, ledger: Ledger): void {
   tellEnd(lot, { kind: 'one-time-lost', item: lot.id }, cell.last, cell.set & ~replaced, ledger);
 }
 
-type Kept = 'at' | 'action' | 'step' | 'sides' | 'witness';
+type Kept = 'at' | 'action' | 'step' | 'sides' | 'witness' | 'later';
 type Ending = Violation extends infer V ? (V extends unknown ? Omit<V, Kept> : never) : never;
 
 /** A fault of the end is shown at the last action that left it so. */

@@ -97,13 +97,7 @@ function judgeStacks(change: Change, { stacks, standing, ledger }: Bench): void 
         (set, lot) => set & standing.where(lot, (state) => state === 'tight'),
         change.set,
       );
-      tellOf(
-        bolt,
-        change,
-        { kind: 'still-held', item: change.lot.id, by: bolt.id, later: null },
-        tight,
-        ledger,
-      );
+      tellOf(bolt, change, { kind: 'still-held', item: change.lot.id, by: bolt.id }, tight, ledger);
     }
   }
 }

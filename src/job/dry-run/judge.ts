@@ -6,7 +6,7 @@ import { type Cell, cellsIn, type Fault, type Ledger, lotsAt, plansIn, replacedI
 import type { Lot } from './lot.ts';
 import { fillsPlace, holdingOf, isInPlace, nextState, slidesUnder } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
-import { type Deed, laterMove, type Scene } from './script.ts';
+import type { Deed, Scene } from './script.ts';
 
 /** What is asked of a move before it is made, in the plans in which its lot stands in one way. */
 type Judge = (move: Deed, lot: Lot, cell: Cell, ledger: Ledger) => void;
@@ -115,9 +115,7 @@ function blocked(
   ledger: Ledger,
 ): void {
   if (set === noPlan) return;
-  const later = laterMove(ledger.script, move, by, ['remove', 'disconnect', 'move-aside']);
-  const told = { kind, item: lot.id, by: by.id, later: later?.action.at ?? null } as const;
-  tell(ledger, by, fault(move, lot, told, by.side), set);
+  tell(ledger, by, fault(move, lot, { kind, item: lot.id, by: by.id }, by.side), set);
 }
 
 /**

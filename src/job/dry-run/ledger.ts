@@ -5,7 +5,7 @@ import { fillsPlace } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
 import type { Deed, Script } from './script.ts';
 
-type Distribute<T> = T extends unknown ? Omit<T, 'sides' | 'witness'> : never;
+type Distribute<T> = T extends unknown ? Omit<T, 'sides' | 'witness' | 'later'> : never;
 
 /** A fault on one side; its witness is worked out when all has been played. */
 export type Fault = Distribute<Violation> & { readonly side: 'left' | 'right' | null };

@@ -5,6 +5,7 @@ import type { Item, Side } from '../../model/item.ts';
 import type { StateName } from '../../model/violation.ts';
 import type { Written } from '../../source/span.ts';
 import { isFixing } from '../actions.ts';
+import { type Relation, related } from '../relations.ts';
 import { featuresOf } from '../target.ts';
 
 /** All pieces of one item, template or hole on one side: they are always handled together. */
@@ -67,23 +68,28 @@ export function lotsOf(guide: Guide): readonly Lot[] {
 
 /**
  * What replaces another stands for it: it is held, covered and plugged as that one was, and covers what that one
- * covered. A fastener that replaces another holds what that one held, unless it says otherwise.
+ * covered. A fastener that replaces another holds what that one held, unless it says otherwise. A relation to what it
+ * cannot name is told by another rule, and relates nothing.
  */
 function relate(lots: readonly Lot[]): void {
   const byId = new Map<string, Lot[]>();
   for (const one of lots) byId.set(one.id, [...(byId.get(one.id) ?? []), one]);
-  const named = (from: Lot, refs: readonly Ref[]) =>
-    refs.flatMap((ref) => (byId.get(ref.value) ?? []).filter((to) => sharesSide(from.side, to.side)));
+  const named = (from: Lot, refs: readonly Ref[], name: Relation['name']) =>
+    refs.flatMap((ref) =>
+      (byId.get(ref.value) ?? []).filter(
+        (to) => to.item && related[name].includes(to.item.kind) && sharesSide(from.side, to.side),
+      ),
+    );
   for (const one of lots) {
     const { item } = one;
     if (!item) continue;
-    const old = 'replaces' in item && item.replaces ? named(one, [item.replaces]) : [];
+    const old = 'replaces' in item && item.replaces ? named(one, [item.replaces], 'replaces') : [];
     const inherited = old.flatMap((other) => (other.item && 'holds' in other.item ? other.item.holds : []));
     const holds = 'holds' in item && item.holds.length > 0 ? item.holds : inherited;
-    link(one, named(one, holds), 'holds', 'heldBy');
+    link(one, named(one, holds, 'holds'), 'holds', 'heldBy');
     link(one, old, 'replaces', 'replacedBy');
-    if ('on' in item) link(one, named(one, item.on), 'on', 'plugs');
-    if ('covers' in item) link(one, named(one, item.covers), 'covers', 'coveredBy');
+    if ('on' in item) link(one, named(one, item.on, 'on'), 'on', 'plugs');
+    if ('covers' in item) link(one, named(one, item.covers, 'covers'), 'covers', 'coveredBy');
   }
   for (const one of lots) for (const old of one.replaces) inherit(one, lots[old], lots);
 }

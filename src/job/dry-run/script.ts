@@ -5,6 +5,7 @@ import type { Item, Side } from '../../model/item.ts';
 import type { Build, When } from '../../model/when.ts';
 import type { Span } from '../../source/span.ts';
 import { actionRule, targetKinds } from '../actions.ts';
+import { ownPlace } from '../own-place.ts';
 import { findTarget, whensOfTarget } from '../target.ts';
 import { actionsOf, placedIn, stepWhens } from '../walk.ts';
 import { holds, whenKey } from '../when.ts';
@@ -123,13 +124,6 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
   };
 }
 
-/** The place in the guide's own file at which a step stands: its line, or that of what brought or derived it. */
-function ownPlace({ at, origins }: Step, { file }: Guide): Span {
-  const last = origins.at(-1);
-  if (last?.kind === 'reverse' && last.at.file === file) return last.at;
-  return origins[0]?.at ?? at;
-}
-
 /**
  * Whether an action reaches a lot on a pass over one side, or over all. What is put on for a while is put on
  * there, and comes off from wherever it is.
@@ -169,11 +163,4 @@ function planSets(builds: readonly Build[]): (whens: readonly When[]) => PlanSet
     return set;
   };
   return (whens) => whens.reduce((set, when) => set & setOf(when), every);
-}
-
-/** The first move after another that does one of some things to a lot. */
-export function laterMove(script: Script, after: Deed, lot: Lot, verbs: readonly Verb[]): Deed | null {
-  const moves = script.scenes.flatMap((scene) => scene.moves);
-  const rest = moves.slice(moves.indexOf(after) + 1);
-  return rest.find((move) => verbs.includes(move.action.verb) && move.lots.includes(lot)) ?? null;
 }

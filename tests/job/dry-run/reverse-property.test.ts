@@ -78,6 +78,7 @@ it('a strip-down that can be carried out, and its reverse, leave the vehicle as 
         fitted: new Set(),
         time: null,
         when: null,
+        leftOut: [],
         at: nowhere,
       });
       longest = Math.max(longest, steps.length);

@@ -1,5 +1,5 @@
-import type { Ref } from '../../model/inline.ts';
-import type { Item, ItemKind } from '../../model/item.ts';
+import type { Ref } from '../model/inline.ts';
+import type { Item, ItemKind } from '../model/item.ts';
 
 /** What one item says about another. */
 export interface Relation {
