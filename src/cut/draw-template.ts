@@ -71,9 +71,9 @@ export async function drawTemplate(
 function sidesOf(resolved: Resolved, template: CutTemplate, context: CutContext): Resolved[] {
   const face = context.face ?? template.face;
   const turned = face !== template.face;
-  const seen = (one: Resolved): Resolved => (turned ? mirrored(one, one.side, face) : one);
+  const seen = (one: Resolved): Resolved => (turned ? mirrored(one, one.side, face, context.words) : one);
   if (template.side !== 'each') return [seen(resolved)];
-  const right = mirrored(resolved, 'right', template.face);
+  const right = mirrored(resolved, 'right', template.face, context.words);
   return [resolved, right].filter((one) => context.side === null || one.side === context.side).map(seen);
 }
 
@@ -97,7 +97,7 @@ async function drawSide(
       continue;
     }
     plans.push(drawn.plan);
-    const title = [resolved.title, resolved.side && `${resolved.side} side`, variant?.builds]
+    const title = [resolved.title, resolved.side && `${context.words[resolved.side]} side`, variant?.builds]
       .filter((part) => part)
       .join(', ');
     const suffix = context.correction ? '-corrected' : '';
@@ -112,7 +112,7 @@ async function drawSide(
     side: resolved.side,
     face: resolved.face,
     plans,
-    preview: previewOf(resolved, context.metrics),
+    preview: previewOf(resolved, context),
     files,
   };
 }

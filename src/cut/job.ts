@@ -1,6 +1,7 @@
 import type { Face } from '../model/cut-template.ts';
 import type { PaperName } from '../trade/paper.ts';
 import { type Correction, correctionStamp } from '../trade/print-check.ts';
+import type { TradeWords } from '../trade/words.ts';
 import type { Fonts, Metrics } from './drawing/metrics.ts';
 
 /** What a template is printed for; everything that the geometry does not know. */
@@ -9,6 +10,7 @@ export interface CutContext {
   /** As the guide states it: `3`; empty where it states none. */
   readonly revision: string;
   readonly fingerprint: string;
+  readonly words: TradeWords;
   readonly papers: readonly PaperName[];
   readonly fonts: Fonts;
   /** Of those fonts, where they were read before: reading them takes longer than a sheet does. */
@@ -27,10 +29,10 @@ export interface SheetContext extends CutContext {
 }
 
 /** What every sheet says about itself. */
-export function identityLines(context: CutContext, side: string | null, face: Face): string[] {
-  const { correction } = context;
+export function identityLines(context: CutContext, side: CutContext['side'], face: Face): string[] {
+  const { correction, words } = context;
   return [
-    `${side ? `${side.toUpperCase()} SIDE, laid` : 'Laid'} on the ${face.toUpperCase()} face`,
+    `${side ? `${words[side].toUpperCase()} SIDE, laid` : 'Laid'} on the ${face.toUpperCase()} face`,
     context.revision === ''
       ? `Fingerprint ${context.fingerprint}`
       : `Revision ${context.revision} · fingerprint ${context.fingerprint}`,

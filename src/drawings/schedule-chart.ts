@@ -1,6 +1,7 @@
 import type { Element } from 'hast';
 import { s } from 'hastscript';
 import type { Schedule, ScheduledTask } from '../model/schedule.ts';
+import type { TradeWords } from '../trade/words.ts';
 import { type TimeScale, timeScale } from './time-scale.ts';
 
 /** Sizes in units of the drawing: one is a pixel on a phone and about 0.25 mm in print. */
@@ -25,7 +26,11 @@ const MOST_ROWS = 40;
  *
  * @param titleOf what a step is called, by its id, for the drawing in words
  */
-export function scheduleCharts(schedule: Schedule, titleOf: (step: string) => string): readonly Element[] {
+export function scheduleCharts(
+  schedule: Schedule,
+  titleOf: (step: string) => string,
+  words: TradeWords,
+): readonly Element[] {
   const scale = timeScale(
     schedule.tasks.map(({ start, finish }) => ({ from: start, to: finish })),
     schedule.elapsed.mean,
@@ -34,7 +39,7 @@ export function scheduleCharts(schedule: Schedule, titleOf: (step: string) => st
   const parts = Array.from({ length: Math.ceil(schedule.tasks.length / MOST_ROWS) }, (_, index) =>
     schedule.tasks.slice(index * MOST_ROWS, (index + 1) * MOST_ROWS),
   );
-  return parts.map((tasks) => chart(tasks, { schedule, scale, lanes, titleOf }));
+  return parts.map((tasks) => chart(tasks, { schedule, scale, lanes, titleOf, words }));
 }
 
 interface Sheet {
@@ -42,6 +47,7 @@ interface Sheet {
   readonly scale: TimeScale;
   readonly lanes: number;
   readonly titleOf: (step: string) => string;
+  readonly words: TradeWords;
 }
 
 function chart(tasks: readonly ScheduledTask[], sheet: Sheet): Element {
@@ -68,10 +74,10 @@ function chart(tasks: readonly ScheduledTask[], sheet: Sheet): Element {
 /** The drawing in words: every row with its minutes. */
 function spoken(
   tasks: readonly ScheduledTask[],
-  { schedule: { crew }, titleOf }: Pick<Sheet, 'schedule' | 'titleOf'>,
+  { schedule: { crew }, titleOf, words }: Pick<Sheet, 'schedule' | 'titleOf' | 'words'>,
 ): string {
   const rows = tasks.map((task) => {
-    const side = task.side === null ? '' : `, ${task.side} side`;
+    const side = task.side === null ? '' : `, ${words[task.side]} side`;
     return `${titleOf(task.step)}${side}, ${minutesOf(task)}`;
   });
   const who = crew === 1 ? 'one technician' : `${crew} technicians`;
@@ -88,7 +94,7 @@ interface Row {
 }
 
 /** All bars as one path, all hands as another, and so on: a page may hold many charts. */
-function rowsOf(tasks: readonly ScheduledTask[], { scale, lanes }: Sheet): Element[] {
+function rowsOf(tasks: readonly ScheduledTask[], { scale, lanes, words }: Sheet): Element[] {
   const rows = tasks.map((task, index) => ({
     task,
     middle: AXIS + index * ROW + ROW / 2,
@@ -111,7 +117,7 @@ function rowsOf(tasks: readonly ScheduledTask[], { scale, lanes }: Sheet): Eleme
           s('g', { className: 'chart-wait-lengths' }, ...waits.map((row) => waitLength(row, endOf(row)))),
         ]
       : []),
-    s('g', { className: 'chart-steps', ...bold }, ...rows.map(named)),
+    s('g', { className: 'chart-steps', ...bold }, ...rows.map((row) => named(row, words))),
     s(
       'g',
       { className: 'chart-minutes', ...bold, 'text-anchor': 'end' },
@@ -200,13 +206,13 @@ function legend({ schedule: { crew }, lanes }: Sheet, top: number): Element {
 }
 
 /** The step's number, as a page's script finds it, and its side. */
-function named(row: Row): Element {
+function named(row: Row, words: TradeWords): Element {
   const { step, number, side } = row.task;
   // A proof has no number of its own.
   if (number === null) return lettered(row, {}, ['proof']);
   if (side === null) return lettered(row, { dataStep: step }, [String(number)]);
   const marked = s('tspan', { dataStep: step }, String(number));
-  return lettered(row, {}, [marked, `\u00a0${side === 'left' ? 'L' : 'R'}`]);
+  return lettered(row, {}, [marked, `\u00a0${[...words[side]][0]?.toUpperCase()}`]);
 }
 
 /** The nearest whole minutes: the bar tells the rest. */

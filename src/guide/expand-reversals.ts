@@ -10,6 +10,7 @@ import type { Section, Step } from '../model/guide.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
 import type { Span } from '../source/span.ts';
+import type { TradeWords } from '../trade/words.ts';
 import { type DraftSection, isStep } from './draft.ts';
 import { reverseDoubled } from './rules/reverse-doubled.ts';
 import { reverseItself } from './rules/reverse-itself.ts';
@@ -22,6 +23,7 @@ interface Reversing {
   readonly brought: ReadonlyMap<string, readonly string[]>;
   readonly items: ReadonlyMap<string, Item>;
   readonly templates: ReadonlyMap<string, CutTemplate>;
+  readonly words: TradeWords;
   /** Items that some written step puts in. */
   readonly fitted: ReadonlySet<string>;
   readonly report: Report;
@@ -73,6 +75,7 @@ function reversed(place: ReversePlace, source: Source, done: Map<Step, Span>, re
     guards: source.guards,
     items,
     templates,
+    words: reversing.words,
     fitted: reversing.fitted,
     time: place.time,
     when: place.when,

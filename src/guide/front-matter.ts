@@ -7,6 +7,7 @@ import { readYaml, type YamlValue, yamlText } from '../syntax/read-yaml.ts';
 import type { Document } from '../syntax/tree.ts';
 import { buildsSchema, impossibleSchema, optionsSchema } from './options.ts';
 import { frontMatterMissing } from './rules/front-matter-missing.ts';
+import { wordsSchema } from './words.ts';
 
 const date = z
   .string({ error: 'a date by year, month and day, as in 2026-10-02' })
@@ -46,6 +47,7 @@ export const platformSchema = z.strictObject({
   options: optionsSchema,
   builds: buildsSchema,
   impossible: impossibleSchema,
+  words: wordsSchema,
 });
 
 /** What stands at the top of a procedure. */

@@ -22,6 +22,7 @@ export { placeChains, placedReport } from './placed-report.ts';
 export { readGuide } from './read-guide.ts';
 export { readPlatform } from './read-platform.ts';
 export { readProcedure } from './read-procedure.ts';
+export { readWords, wordsSchema } from './words.ts';
 
 /** The rules that putting a guide together can raise. */
 export const guideRules: readonly RuleCard[] = [

@@ -33,6 +33,7 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
   const { value } = front;
   const platformRef = { value: value.platform, at: front.valueAt(['platform']) };
   const platform = context.platforms.get(value.platform);
+  const words = platform?.words ?? context.words;
   const joined = joinBuilds(platform?.builds, readOptions(value.options, front), report);
   const builds = platform ? limitBuilds(joined, value.when, front, report) : joined;
 
@@ -50,7 +51,7 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
   const items = coated(tellApart(declared));
   const templateById = new Map(templates.map(({ template }) => [template.id, template]));
   const spelledOut = spellOutSequences(draft.sections, sequences, report);
-  const sections = expandReversals(spelledOut, { brought, items, templates: templateById, report });
+  const sections = expandReversals(spelledOut, { brought, items, templates: templateById, words, report });
 
   const texts = sections.flatMap((section) => [
     ...section.intro,
@@ -73,6 +74,7 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
     takenOff: written(value['taken-off'], front, 'taken-off'),
     changes: written(value.changes, front, 'changes'),
     builds,
+    words,
     items,
     templates: new Map(
       [...templateById].map(([id, template]) => [id, finishTemplate(template, steps, items)]),

@@ -14,6 +14,7 @@ import { directiveNames } from './names.ts';
 import { readBuilds, readImpossible, readOptions } from './options.ts';
 import { scopeOf } from './scope.ts';
 import { uniqueIds } from './unique-ids.ts';
+import { readWords } from './words.ts';
 
 /**
  * Reads a vehicle platform: its description, options and builds, and the parts that its guides share. `null`
@@ -23,9 +24,10 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
   const { document, sound } = readMarkdown(source, directiveNames, report);
   const front = readFrontMatter(document, source, platformSchema, report);
   if (!sound || !front) return null;
+  const words = readWords(front.value.words, context.words);
   const draft = assemble(document, scopeOf(source.path, context, undefined, [], report));
   for (const entry of draft.sections.flatMap(({ entries }) => entries)) {
-    const message = 'a platform describes the vehicle; work is described in a guide or a procedure';
+    const message = `a platform describes the ${words.vehicle}; work is described in a guide or a procedure`;
     report(finding(misplaced, entry.at, message));
   }
   const { items } = uniqueIds(draft, report);
@@ -61,6 +63,7 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
       listed: readBuilds(front.value.builds, front),
       impossible: readImpossible(front.value.impossible, front, report),
     },
+    words,
     parts,
     sections: all,
     ...factsOf(

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { Guide, Step } from '../model/guide.ts';
+import { ownWords } from '../trade/words.ts';
 import { oncePer } from './once.ts';
 import { featuresOf } from './target.ts';
 import { toolsOf } from './uses.ts';
@@ -18,6 +19,7 @@ interface Fingerprints {
 export function fingerprints(guide: Guide): Fingerprints {
   const { title, platform, partNumber, builds, items, templates, sequences, nones, contents } = guide;
   const { sections, opening, footnotes, meantFor, notFor, doneBy, takenOff } = guide;
+  const words = ownWords(guide.words);
   const told = {
     title,
     platform,
@@ -39,6 +41,7 @@ export function fingerprints(guide: Guide): Fingerprints {
       notFor,
       doneBy,
       takenOff,
+      words,
       sequences: [...sequences.values()],
       opening,
       footnotes,
@@ -59,7 +62,7 @@ function toldBy(step: Step, guide: Guide): unknown {
     (template) =>
       named.has(template.id) || featuresOf(template).some(({ id }) => id !== null && named.has(id)),
   );
-  return { step, items, templates };
+  return { step, items, templates, words: ownWords(guide.words) };
 }
 
 function digest(value: unknown): string {

@@ -1,5 +1,6 @@
 import type { Action, Mention, SequencePlace, Verb } from '../model/inline.ts';
 import type { Counted, Item, Noun, Side } from '../model/item.ts';
+import type { TradeWords } from '../trade/words.ts';
 import { formatBoth } from '../units/format.ts';
 import { formatTorque } from '../units/torque.ts';
 import { actionRule, isFixing } from './actions.ts';
@@ -14,6 +15,7 @@ export interface PhrasePlace {
   readonly stepSide: Side | null;
   /** Whether a sentence begins with it. */
   readonly starts: boolean;
+  readonly words: TradeWords;
 }
 
 /** An action as words: "remove the 3 liner screws", "Disconnect both fog lamp plugs". */
@@ -21,7 +23,7 @@ export function actionWords(action: Action, target: Target, place: PhrasePlace):
   const stated = action.say === null ? conditionWords(action, target) : null;
   if (stated) return place.starts ? capitalised(stated) : stated;
   const { words, particle } = actionRule(action.verb);
-  const object = objectWords(action, target, place.stepSide);
+  const object = objectWords(action, target, place);
   const parts =
     action.say === null && particle !== null ? [words, object, particle] : [action.say ?? words, object];
   const turning = action.inSequence ? '' : turnWords(action, target);
@@ -105,7 +107,7 @@ function torqueWords(action: Action, target: Target): string {
   return torque === '' ? '' : `to ${torque}`;
 }
 
-function objectWords(action: Action, target: Target, stepSide: Side | null): string {
+function objectWords(action: Action, target: Target, { stepSide, words }: PhrasePlace): string {
   const noun = targetNoun(target);
   if (target.kind !== 'item') {
     const count = target.kind === 'hole' ? holesOf(target.feature) : 1;
@@ -120,7 +122,8 @@ function objectWords(action: Action, target: Target, stepSide: Side | null): str
   const spare = action.verb === 'fit' || action.verb === 'start' ? spareOf(item) : 0;
   const count = item.count.value - spare;
   const sides = side === 'each' && stepSide === null ? 2 : 1;
-  return countedWords(action.as, noun, count, sides, stepSide === null && side !== 'each' ? side : null);
+  const told = stepSide === null && side !== null && side !== 'each' ? words[side] : null;
+  return countedWords(action.as, noun, count, sides, told);
 }
 
 function spareOf(item: Item): number {
@@ -138,13 +141,16 @@ function countedWords(
   noun: Noun,
   count: number,
   sides: number,
-  side: 'left' | 'right' | null,
+  side: string | null,
 ): string {
   const name = as ?? (count * sides === 1 ? noun.singular : noun.plural);
   if (sides === 2) {
     return count === 1 ? `both ${name}` : `the ${count * 2} ${name} (${count} each side)`;
   }
-  const tellsSide = side !== null && as === null && !/\b(?:left|right)\b/i.test(name);
+  // A name that an author has given a side already tells it, in the word of the trade or the usual one.
+  const spelled = ` ${name.toLowerCase().replace(/[^\p{L}]+/gu, ' ')} `;
+  const isSaid = side !== null && [side, 'left', 'right'].some((one) => spelled.includes(` ${one} `));
+  const tellsSide = side !== null && as === null && !isSaid;
   const prefix = tellsSide ? `${side} ` : '';
   return count === 1 ? `the ${prefix}${name}` : `the ${count} ${prefix}${name}`;
 }

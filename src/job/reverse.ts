@@ -4,6 +4,7 @@ import type { Step } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
+import type { TradeWords } from '../trade/words.ts';
 import type { Estimate } from '../units/estimate.ts';
 import { base } from '../units/quantity.ts';
 import { actionWords } from './phrase.ts';
@@ -20,6 +21,7 @@ interface Reversal {
   readonly guards: readonly Block[];
   readonly items: ReadonlyMap<string, Item>;
   readonly templates: ReadonlyMap<string, CutTemplate>;
+  readonly words: TradeWords;
   /** Items that some written step puts in. */
   readonly fitted: ReadonlySet<string>;
   /** Hands-on time of the whole refit; `null` takes each step's from the strip-down. */
@@ -97,11 +99,11 @@ function derivedStep(step: Step, undone: readonly Undone[], reversal: Reversal):
 }
 
 /** The sentence of the first action that every build does, or else of the first. */
-function titleOf(step: Step, undone: readonly Undone[], { items, templates }: Reversal): string {
+function titleOf(step: Step, undone: readonly Undone[], { items, templates, words }: Reversal): string {
   const first = undone.find(({ whens }) => whens.length === 0) ?? undone[0];
   const target = first && findTarget({ items, templates }, first.action.target.value);
   if (!first || !target) return step.titleText;
-  return actionWords(first.action, target, { stepSide: step.side?.value ?? null, starts: true });
+  return actionWords(first.action, target, { stepSide: step.side?.value ?? null, starts: true, words });
 }
 
 /** A time that is stated for the whole refit is shared out as the strip-down's was. */

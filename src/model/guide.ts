@@ -1,4 +1,5 @@
 import type { Span, Written } from '../source/span.ts';
+import type { TradeWords } from '../trade/words.ts';
 import type { Estimate } from '../units/estimate.ts';
 import type { Minutes } from '../units/quantity.ts';
 import type { Block, Figure } from './block.ts';
@@ -32,6 +33,8 @@ export interface Guide {
   /** What has changed since the last revision. */
   readonly changes: Written<string> | null;
   readonly builds: BuildSpace;
+  /** What the platform's vehicles, their sides and their registration are called. */
+  readonly words: TradeWords;
   /** Every item by id, in the order of declaration. */
   readonly items: ReadonlyMap<string, Item>;
   readonly templates: ReadonlyMap<string, CutTemplate>;

@@ -1,5 +1,6 @@
 import type { Span, Written } from '../source/span.ts';
 import type { PaperName } from '../trade/paper.ts';
+import type { TradeWords } from '../trade/words.ts';
 import type { Block } from './block.ts';
 import type { LinkFact, PictureFact } from './guide.ts';
 import type { FastenerType, Part, Tool, Wear } from './item.ts';
@@ -32,6 +33,7 @@ export interface ShopSettings {
   /** How many technicians work on a job. */
   readonly crew: number;
   readonly signalWords: 'ansi' | 'iso';
+  readonly words: TradeWords;
   readonly plainLanguage: PlainLanguage;
   readonly at: Span;
 }
@@ -47,6 +49,8 @@ export interface Platform {
   readonly file: string;
   readonly title: Written<string>;
   readonly builds: BuildSpace;
+  /** The shop's words, with its own over them. */
+  readonly words: TradeWords;
   readonly parts: ReadonlyMap<string, Part>;
   /** Its description. */
   readonly sections: readonly PlatformSection[];

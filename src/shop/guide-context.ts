@@ -7,7 +7,7 @@ import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** What a guide or a platform draws on while it is read. */
 export function guideContext(
-  { crib, fastenerTypes, platforms }: Shop,
+  { settings, crib, fastenerTypes, platforms }: Shop,
   procedures: ReadonlyMap<string, SourceFile>,
   files: Pick<WorkspaceFiles, 'read'>,
 ): ReadingContext {
@@ -15,6 +15,7 @@ export function guideContext(
     crib,
     fastenerTypes,
     platforms,
+    words: settings.words,
     procedures,
     resolve: resolvePath,
     textOf: (path) => readText(files, path)?.text ?? null,

@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
+import { readWords, wordsSchema } from '../guide/index.ts';
 import type { ShopSettings } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { wholeFile } from '../source/span.ts';
 import { readYaml, yamlText, yamlYesNo } from '../syntax/read-yaml.ts';
 import { paperNames } from '../trade/paper.ts';
+import { usualWords } from '../trade/words.ts';
 import { resolvePath } from './resolve-path.ts';
 import { logoMissing } from './rules.ts';
 
@@ -34,6 +36,7 @@ const schema = z.strictObject({
     .refine((count) => Number.isInteger(count) && count >= 1 && count <= 9, { error: crewExpected })
     .default(1),
   'signal-words': z.enum(['ansi', 'iso']).default('ansi'),
+  words: wordsSchema,
   'plain-language': z
     .union([yamlYesNo, z.strictObject({ off: z.array(yamlText) })], {
       error: 'yes, no or a map with "off", a list of rules',
@@ -68,6 +71,7 @@ export function readSettings(
     papers: [...new Set(value.papers)],
     crew: value.crew,
     signalWords: value['signal-words'],
+    words: readWords(value.words, usualWords),
     plainLanguage: { off: new Set(switchedOff(value['plain-language'])) },
     at,
   };
@@ -84,6 +88,7 @@ export const defaultSettings: ShopSettings = {
   papers: ['a4', 'letter'],
   crew: 1,
   signalWords: 'ansi',
+  words: usualWords,
   plainLanguage: { off: new Set() },
   at: wholeFile(settingsFile),
 };

@@ -33,7 +33,13 @@ export function templateJudge({ papers }: ShopSettings, fonts: Fonts | null): Ju
     const sheets = fonts && metrics && { papers, fonts, metrics, side: null };
     const bits = bitsOf(guide);
     const faults = read.filter(({ severity }) => severity === 'error').map(({ at }) => at);
-    const printed = sheets && { ...sheets, guideTitle: guide.title.value, revision: '', fingerprint: '' };
+    const printed = sheets && {
+      ...sheets,
+      words: guide.words,
+      guideTitle: guide.title.value,
+      revision: '',
+      fingerprint: '',
+    };
     const sound: WorkedOut[][] = [];
     for (const template of guide.templates.values()) {
       if (faults.some((at) => within(at, template.at))) continue;

@@ -1,3 +1,6 @@
+import { capitalised } from '../job/noun.ts';
+import type { Guide } from '../model/guide.ts';
+
 /**
  * The style sheet that prints a guide's title, its identity and "page x of y" at the foot of each sheet. It is
  * a file of its own because the policy of the pages lets no style stand in them. The head of each sheet says for
@@ -5,14 +8,18 @@
  *
  * @param allBuilds whether the guide reads alike for every build
  */
-export function pageFeet(title: string, identity: string, allBuilds: boolean): string {
+export function pageFeet(
+  { title, words }: Pick<Guide, 'title' | 'words'>,
+  identity: string,
+  allBuilds: boolean,
+): string {
   // The page's script puts the chosen build here; without one it is written in by hand.
   const build = allBuilds ? 'Build: all' : 'Build: ____________________';
   return [
     '@page {',
     `  @top-left { content: ${cssText(build)}; font: 8pt sans-serif; text-align: left; width: 60%; }`,
-    `  @top-right { content: ${cssText('Registration: ____________________')}; font: 8pt sans-serif; text-align: right; width: 40%; }`,
-    `  @bottom-left { content: ${cssText(title)}; font: 8pt sans-serif; text-align: left; width: 40%; }`,
+    `  @top-right { content: ${cssText(`${capitalised(words.registration)}: ____________________`)}; font: 8pt sans-serif; text-align: right; width: 40%; }`,
+    `  @bottom-left { content: ${cssText(title.value)}; font: 8pt sans-serif; text-align: left; width: 40%; }`,
     `  @bottom-center { content: "Page " counter(page) " of " counter(pages); font: 8pt sans-serif; }`,
     `  @bottom-right { content: ${cssText(identity)}; font: 8pt sans-serif; text-align: right; width: 40%; }`,
     '}',

@@ -1,3 +1,4 @@
+import { capitalised } from '../job/noun.ts';
 import type { FastenerType, Tool, Wear } from '../model/item.ts';
 import type { Platform } from '../model/shop.ts';
 import { guideFolder, platformFolder } from '../pages/frame/context.ts';
@@ -42,7 +43,7 @@ function platformEntry(platform: Platform): SearchEntry {
   ]);
   return {
     kind: 'platform',
-    label: 'Vehicle',
+    label: capitalised(platform.words.vehicle),
     title: platform.title.value,
     href: `${platformFolder(platform.id)}index.html`,
     note: '',

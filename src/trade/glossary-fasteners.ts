@@ -74,7 +74,7 @@ export const fastenerTerms: readonly Omit<FastenerTerm, 'kind'>[] = [
     term: 'Stud',
     standard: 'DIN 939',
     synonyms: ['stud bolt', 'threaded pin'],
-    meaning: 'A bolt without a head: one end stays in the vehicle, the other takes a nut.',
+    meaning: 'A bolt without a head: one end stays where it is screwed in, the other takes a nut.',
   },
   {
     shape: 'washer',

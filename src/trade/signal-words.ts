@@ -43,7 +43,7 @@ const panels: { readonly [word in SignalWord]: SignalPanel } = {
   },
   notice: {
     word: 'NOTICE',
-    meaning: 'could damage the vehicle or the part; nobody is hurt',
+    meaning: 'could damage the part or what it is fitted to; nobody is hurt',
     background: '#005387',
     text: '#ffffff',
     alert: false,

@@ -32,7 +32,8 @@ export function startPicker(picker: HTMLElement, state: HTMLElement, table: Pick
     for (const input of inputs) input.checked = choices.get(input.name) === input.value;
     const plan = planOf(choices, table);
     showPlan(plan, table);
-    state.textContent = choices.size === 0 ? everyBuild : stateWords(plan, choices, table);
+    state.textContent =
+      choices.size === 0 ? everyBuild : stateWords(plan, choices, table, state.dataset.unknown ?? '');
     for (const then of listeners) then();
   };
   const pickAndLink = (choices: ReadonlyMap<string, string>, at: string | null): void => {
@@ -82,10 +83,15 @@ function planWords(plan: number): string {
   return lines.find(({ dataset }) => dataset.plans?.split(' ').includes(String(plan)))?.textContent ?? '';
 }
 
-function stateWords(plan: number | null, choices: ReadonlyMap<string, string>, table: PickTable): string {
+function stateWords(
+  plan: number | null,
+  choices: ReadonlyMap<string, string>,
+  table: PickTable,
+  unknown: string,
+): string {
   if (plan !== null) return 'This page shows one build:';
   if (table.options.some((option) => !choices.has(option))) {
     return 'Make a choice in each line. Until then every build is shown.';
   }
-  return 'This guide knows no vehicle that is built like this. Every build is shown.';
+  return unknown;
 }

@@ -70,13 +70,13 @@ function announcer(state: HTMLElement): (found: Found | null) => void {
   return (found) => {
     window.clearTimeout(waiting);
     waiting = window.setTimeout(() => {
-      state.textContent = found ? stateWords(found) : '';
+      state.textContent = found ? stateWords(found, state.dataset.nothing ?? '') : '';
     }, PAUSE);
   };
 }
 
-function stateWords({ hits, all }: Found): string {
-  if (hits.length === 0) return 'Nothing found. Try fewer words, another spelling, or every vehicle.';
+function stateWords({ hits, all }: Found, nothing: string): string {
+  if (hits.length === 0) return nothing;
   const pages = hits.length === 1 ? '1 page' : `${hits.length} pages`;
   const count = hits.length > MOST ? `The first ${MOST} of ${pages}. Add a word to find fewer.` : `${pages}.`;
   return all ? count : `No page has all of these words. ${count}`;

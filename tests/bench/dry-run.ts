@@ -4,6 +4,7 @@ import { stepsOf } from '../../src/job/index.ts';
 import { distinctOutcomes } from '../../src/job/outcomes.ts';
 import { sourceFile } from '../../src/source/source-file.ts';
 import { readMarkdown } from '../../src/syntax/read.ts';
+import { usualWords } from '../../src/trade/words.ts';
 
 /**
  * How long the dry run of a guide of 60 steps on 64 builds takes, as a share of the time to parse the guide:
@@ -15,6 +16,7 @@ const context: ReadingContext = {
   crib: new Map(),
   fastenerTypes: new Map(),
   platforms: new Map(),
+  words: usualWords,
   procedures: new Map(),
   resolve: (_, to) => to,
   textOf: () => null,

@@ -4,6 +4,7 @@ import { distinctOutcomes } from '../../src/job/outcomes.ts';
 import { precedenceOf } from '../../src/job/precedence.ts';
 import { schedulesOf } from '../../src/job/schedule/index.ts';
 import { sourceFile } from '../../src/source/source-file.ts';
+import { usualWords } from '../../src/trade/words.ts';
 
 /**
  * How long the schedules of a guide of 60 steps take (for one technician and for two), as a share of the time
@@ -15,6 +16,7 @@ const context: ReadingContext = {
   crib: new Map(),
   fastenerTypes: new Map(),
   platforms: new Map(),
+  words: usualWords,
   procedures: new Map(),
   resolve: (_, to) => to,
   textOf: () => null,

@@ -99,7 +99,7 @@ describe('the printed job of every guide of the demo, on A4 and Letter', () => {
   it('names build and registration at the head of every sheet', () => {
     for (const { title, file } of all()) {
       for (const sheet of textOf(file)) {
-        expect(headOf(sheet).head, title).toMatch(/^Build: \S.* Registration: _+$/);
+        expect(headOf(sheet).head, title).toMatch(/^Build: \S.* Vehicle registration: _+$/);
       }
     }
   });

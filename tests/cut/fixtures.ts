@@ -10,6 +10,7 @@ import type {
   OpenEdge,
 } from '../../src/model/cut-template.ts';
 import type { Span } from '../../src/source/span.ts';
+import { usualWords } from '../../src/trade/words.ts';
 import { base, type Millimetres } from '../../src/units/quantity.ts';
 
 export function mm(value: number): Millimetres {
@@ -163,5 +164,6 @@ export const CONTEXT: CutContext = {
     regular: new Uint8Array(readFileSync(new URL('DejaVuSans.ttf', fonts))),
     bold: new Uint8Array(readFileSync(new URL('DejaVuSans-Bold.ttf', fonts))),
   },
+  words: usualWords,
   side: null,
 };

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { scheduleCharts } from '../../src/drawings/schedule-chart.ts';
 import { timeScale } from '../../src/drawings/time-scale.ts';
 import type { Schedule, ScheduledTask } from '../../src/model/schedule.ts';
+import { usualWords } from '../../src/trade/words.ts';
 import { base } from '../../src/units/quantity.ts';
 import { rendered } from './draw.ts';
 
@@ -76,7 +77,7 @@ function textOf(element: Element): string {
 
 const words = (elements: readonly Element[]) => elements.map(textOf);
 
-const drawn = (of: Schedule) => scheduleCharts(of, (step) => `Title of ${step}`);
+const drawn = (of: Schedule) => scheduleCharts(of, (step) => `Title of ${step}`, usualWords);
 
 const two = schedule(2, '1L 0-10 *', '1R 0-10 h2', '2 10-16 h12 *', '3 16-21 w20 *', '4 41-60 *');
 

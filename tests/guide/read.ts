@@ -7,6 +7,7 @@ import type { Guide, Step } from '../../src/model/guide.ts';
 import type { Prose } from '../../src/model/prose.ts';
 import type { Platform } from '../../src/model/shop.ts';
 import { sourceFile } from '../../src/source/source-file.ts';
+import { usualWords } from '../../src/trade/words.ts';
 
 const platformText = `---
 title: Example van
@@ -28,6 +29,7 @@ export function readBody(body: string, procedures: { readonly [id: string]: stri
     crib: new Map(),
     fastenerTypes: new Map(),
     platforms,
+    words: usualWords,
     procedures: new Map(
       Object.entries(procedures).map(([id, text]) => {
         const path = `procedures/${id}.md`;
@@ -65,7 +67,7 @@ export function told(guide: Guide, step: Step): string {
         if (node.type === 'where') return `{${words(node.children)}}`;
         if (node.type === 'mention') return node.target.value;
         const target = findTarget(guide, node.target.value);
-        return target ? actionWords(node, target, { stepSide: side, starts: true }) : '?';
+        return target ? actionWords(node, target, { stepSide: side, starts: true, words: guide.words }) : '?';
       })
       .join('');
   const line = (block: Block) => (block.type === 'prose' ? words(block.content).trim() : `[${block.type}]`);

@@ -19,6 +19,7 @@ import type {
 import type { Prose } from '../../src/model/prose.ts';
 import type { Build, BuildSpace, Option, When } from '../../src/model/when.ts';
 import type { Span, Written } from '../../src/source/span.ts';
+import { usualWords } from '../../src/trade/words.ts';
 import type { Estimate } from '../../src/units/estimate.ts';
 import { parseQuantity } from '../../src/units/parse.ts';
 import { base, type Quantity } from '../../src/units/quantity.ts';
@@ -408,6 +409,7 @@ export function guide(words: GuideWords): Guide {
     file: 'guide.md',
     title: written('Test'),
     platform: written('platform'),
+    words: usualWords,
     partNumber: null,
     revision: null,
     updated: null,

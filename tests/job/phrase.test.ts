@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { actionWords, countWords, mentionWords } from '../../src/job/phrase.ts';
 import type { Verb } from '../../src/model/inline.ts';
 import type { Item, Side } from '../../src/model/item.ts';
+import { usualWords } from '../../src/trade/words.ts';
 import {
   type ActionWords,
   action,
@@ -15,7 +16,15 @@ import {
 } from './builder.ts';
 
 function say(verb: Verb, item: Item, words: ActionWords = {}, stepSide: Side | null = null): string {
-  return actionWords(action(verb, item.id, words), { kind: 'item', item }, { stepSide, starts: false });
+  return actionWords(
+    action(verb, item.id, words),
+    { kind: 'item', item },
+    {
+      stepSide,
+      starts: false,
+      words: usualWords,
+    },
+  );
 }
 
 const arch = fastener('arch-screw', { label: 'Arch screw', side: 'each' });
@@ -92,9 +101,9 @@ describe('the words of an action', () => {
 
   it('begins a sentence with a capital', () => {
     const target = { kind: 'item', item: cover } as const;
-    expect(actionWords(action('remove', 'cover'), target, { stepSide: null, starts: true })).toBe(
-      'Remove the bumper cover',
-    );
+    expect(
+      actionWords(action('remove', 'cover'), target, { stepSide: null, starts: true, words: usualWords }),
+    ).toBe('Remove the bumper cover');
   });
 });
 

@@ -33,17 +33,23 @@ const unprinted: readonly (readonly [place: RegExp, reason: string])[] = [
     /sheets\..*\.(?:step|back)\.(?:plans|only|title)$/,
     'a step is named by its number, and the row tells its builds',
   ],
-  [/handOver\.(?:limits\[\]\.id|readings\[\]\.check\..*)$/, 'a paper has no links and checks nothing'],
+  [
+    /handOver\.(?:limits\[\]\.id|readings\[\]\.(?:check|sides)\b.*)$/,
+    'a paper has no links and checks nothing',
+  ],
+  [/frame\.words\./, 'each layout takes from the table what it says; the test below asks for all of it'],
   [/\.item$/, 'names an item for other parts of the program, a row has an id of its own'],
 ];
 
-describe.each([
+const views = [
   ['guide.liquid', guideView()],
   ['index.liquid', indexView()],
   ['platform.liquid', platformView()],
   ['reference.liquid', referenceView()],
   ['glossary.liquid', glossaryView()],
-] as const)('%s', (layout, view) => {
+] as const;
+
+describe.each(views)('%s', (layout, view) => {
   it('prints every field of its view', () => {
     const page = html(layout, view);
     const missing = leaves(view, 'view')
@@ -51,6 +57,22 @@ describe.each([
       .map(([path]) => path);
     expect([...new Set(missing)]).toEqual([]);
   });
+});
+
+it('says each of the printed words on some page', () => {
+  const pages = views.map(([layout, view]) => html(layout, view)).join('\n');
+  const unsaid = Object.entries(views[0][1].frame.words).filter(([, words]) => !pages.includes(words));
+  expect(unsaid).toEqual([]);
+});
+
+it('names no vehicle, side or registration in a layout, since each trade has its own words for them', () => {
+  const named = [...layouts].flatMap(([name, text]) => {
+    const words = text
+      .replace(/\{[{%][\s\S]*?[%}]\}|<[^>]*>/g, ' ')
+      .match(/\b(?:vehicles?|registration|(?:left|right) side)\b/gi);
+    return words ? [[name, ...words]] : [];
+  });
+  expect(named).toEqual([]);
 });
 
 it('keeps the anchor of a heading under which nothing stands', () => {

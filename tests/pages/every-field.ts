@@ -1,4 +1,5 @@
 import { type Markup, markup } from '../../src/html/markup.ts';
+import { printedWords } from '../../src/pages/frame/printed-words.ts';
 import type {
   FrameView,
   LinkView,
@@ -13,6 +14,7 @@ import type { GuideEntry, IndexView, PlatformView } from '../../src/pages/overvi
 import type { GlossaryView, ReferenceView, UsedInView } from '../../src/pages/reference/reference-views.ts';
 import type { BlockView, PictureView, ReadingView, SignalBar } from '../../src/pages/steps/block-views.ts';
 import type { StepView, TorqueView } from '../../src/pages/steps/step-views.ts';
+import { usualWords } from '../../src/trade/words.ts';
 
 /**
  * Views with something in every field, every text of its own, so that a page can be searched for each. The compiler
@@ -51,7 +53,7 @@ const reading = (): ReadingView => ({
   name: text(),
   expect: text(),
   check: { dimension: text(), unit: text(), ranges: text(), otherwise: text() },
-  sides: ['left', 'right'],
+  sides: [{ side: 'left', name: text() }],
 });
 
 type Blocks = { readonly [K in BlockView['type']]: BlockView & { readonly type: K } };
@@ -192,6 +194,7 @@ const section = (): SectionView => ({
 
 const frame = (): FrameView => ({
   title: text(),
+  words: printedWords(usualWords),
   root: `r${number()}/`,
   shop: text(),
   logo: file(),

@@ -10,6 +10,7 @@ import type { Span } from '../../src/source/span.ts';
 import { parseDrive } from '../../src/trade/drives.ts';
 import type { SignalWord } from '../../src/trade/signal-words.ts';
 import { parseThread } from '../../src/trade/thread.ts';
+import { usualWords } from '../../src/trade/words.ts';
 import { parseRange } from '../../src/units/parse.ts';
 import { base } from '../../src/units/quantity.ts';
 import * as make from '../job/builder.ts';
@@ -343,6 +344,7 @@ export const guide: Guide = {
   doneBy: null,
   takenOff: null,
   changes: null,
+  words: usualWords,
   builds: { options, listed: null, impossible: [] },
   items: new Map([...needItems, ...offItems].map((item) => [item.id, item])),
   templates: new Map([['notch', notch]]),
@@ -390,6 +392,7 @@ const platform: Platform = {
   file: 'platforms/larkspur-dray.md',
   title: { value: 'Larkspur Dray, panel van', at: here() },
   builds: { options: options.slice(1), listed: null, impossible: [] },
+  words: usualWords,
   parts: new Map(),
   links: [],
   pictures: [],
@@ -423,6 +426,7 @@ export const shop: Shop = {
     papers: ['a4', 'letter'],
     crew: 2,
     signalWords: 'ansi',
+    words: usualWords,
     plainLanguage: { off: new Set() },
     at: here(),
   },

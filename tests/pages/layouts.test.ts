@@ -65,7 +65,7 @@ describe('layouts', () => {
   });
 
   it('put out, compiled, what Liquid puts out of a layout of any kind', () => {
-    const view = {
+    const view: object = {
       title: 'Cut & fit',
       none: null,
       count: 3,

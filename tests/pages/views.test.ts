@@ -77,8 +77,11 @@ describe('a step', () => {
       ],
     });
     const [both, once] = view(gap).sections.flatMap((section) => section.steps);
-    expect(both?.readings[0]?.sides).toEqual(['left', 'right']);
-    expect(once?.readings[0]?.sides).toEqual(['']);
+    expect(both?.readings[0]?.sides).toEqual([
+      { side: 'left', name: 'left' },
+      { side: 'right', name: 'right' },
+    ]);
+    expect(once?.readings[0]?.sides).toEqual([{ side: '', name: '' }]);
   });
 
   it('expects a reading between the ends that either system prints', () => {

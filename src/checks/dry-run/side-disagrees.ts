@@ -14,9 +14,12 @@ const card: RuleCard = {
 /** A step is done where its items are, and as often as they are there. */
 export const sideDisagrees = violationRule(card, ['side-mismatch'], (violation, guide) => {
   const item = spoken(violation.item, [], guide);
-  const step = violation.stepSide === 'each' ? 'done on each side' : `done on the ${violation.stepSide} side`;
+  const { stepSide, itemSide } = violation;
+  const step = stepSide === 'each' ? 'done on each side' : `done on the ${guide.words[stepSide]} side`;
   const where =
-    violation.itemSide === null ? `${item.has} no sides` : `${item.is} only on the ${violation.itemSide}`;
+    itemSide === null || itemSide === 'each'
+      ? `${item.has} no sides`
+      : `${item.is} only on the ${guide.words[itemSide]}`;
   const notes = violation.step?.side
     ? [{ message: 'the step says so here', at: violation.step.side.at }]
     : [];

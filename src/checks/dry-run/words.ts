@@ -30,10 +30,11 @@ export function spoken(id: string, sides: Violation['sides'], guide: Guide): Spo
   if (sided && counted.count.value === 1 && !side) {
     return { the: `both ${noun.plural}`, is: 'are', it: 'them', has: 'have' };
   }
-  if (target.kind === 'item' && target.item.kind === 'supply' && sides.length === 1) {
-    return { the: `the ${noun.singular} on the ${sides[0]}`, is: 'is', it: 'it', has: 'has' };
+  const [only] = sides.length === 1 ? sides : [];
+  if (target.kind === 'item' && target.item.kind === 'supply' && only) {
+    return { the: `the ${noun.singular} on the ${guide.words[only]}`, is: 'is', it: 'it', has: 'has' };
   }
-  const words = [...(count > 1 ? [String(count)] : []), ...(side ? [side] : [])];
+  const words = [...(count > 1 ? [String(count)] : []), ...(side ? [guide.words[side]] : [])];
   const the = ['the', ...words, count > 1 ? noun.plural : noun.singular].join(' ');
   return count > 1 ? { the, is: 'are', it: 'them', has: 'have' } : { the, is: 'is', it: 'it', has: 'has' };
 }

@@ -24,11 +24,12 @@ const card: RuleCard = {
 export const pictureWrongSide: Rule = {
   card,
   run: ({ guide }, report) => {
+    const { words } = guide;
     for (const { side, blocks } of stepsOf(guide)) {
       if (!side || side.value === 'each') continue;
       for (const block of blocks) {
         if (block.type !== 'figure' || !block.shows || block.shows.value === side.value) continue;
-        const message = `this picture shows the ${block.shows.value} side, and its step is done on the ${side.value} side only`;
+        const message = `this picture shows the ${words[block.shows.value]} side, and its step is done on the ${words[side.value]} side only`;
         const notes = [{ message: 'the side of the step is said here', at: side.at }];
         report(finding(card, block.shows.at, message, { notes }));
       }

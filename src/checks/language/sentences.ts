@@ -85,7 +85,7 @@ function mentioned(mention: Mention, guide: Guide): string {
 
 function acted(action: Action, guide: Guide, stepSide: Side | null): string {
   const target = findTarget(guide, action.target.value);
-  return target ? actionWords(action, target, { stepSide, starts: false }) : action.verb;
+  return target ? actionWords(action, target, { stepSide, starts: false, words: guide.words }) : action.verb;
 }
 
 /** A number and its unit are read as one word. */

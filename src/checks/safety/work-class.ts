@@ -39,9 +39,9 @@ export const workNames: { readonly [K in WorkClass]: string } = {
 };
 
 /** What every finding about such work says besides. */
-export function classNotes(item: Item): readonly Note[] {
+export function classNotes(item: Item, { words }: Pick<Guide, 'words'>): readonly Note[] {
   return [
     ...(item.work ? [{ message: `the ${item.noun.singular} is in this class`, at: item.work.at }] : []),
-    { message: 'the vehicle maker’s data and licensed practice govern' },
+    { message: `the ${words.vehicle} maker’s data and licensed practice govern` },
   ];
 }

@@ -36,7 +36,7 @@ const card: RuleCard = {
 /** Where one step of a class warns, every other section that has such work warns before it too. */
 export const workUnguarded: Rule = {
   card,
-  run: ({ guide: { sections, items } }, report) => {
+  run: ({ guide: { sections, items, words } }, report) => {
     for (const work of ['airbag', 'high-voltage'] as const) {
       const found = sections.flatMap(({ intro, steps }) => {
         const first = steps.findIndex((step) => itemOf(step, work, items) !== null);
@@ -49,9 +49,12 @@ export const workUnguarded: Rule = {
       const said = found.find((one) => one.message !== null)?.message;
       if (!said) continue;
       for (const { step, item } of found.filter((one) => one.message === null)) {
-        const words = `${workNames[work]} in the step "${step.titleText}" is not warned of, as it is elsewhere; put the message before it, or before the first step of its section`;
-        const notes = [{ message: 'the other work is warned of here', at: said.at }, ...classNotes(item)];
-        report(finding(card, step.at, words, { notes }));
+        const message = `${workNames[work]} in the step "${step.titleText}" is not warned of, as it is elsewhere; put the message before it, or before the first step of its section`;
+        const notes = [
+          { message: 'the other work is warned of here', at: said.at },
+          ...classNotes(item, { words }),
+        ];
+        report(finding(card, step.at, message, { notes }));
       }
     }
   },

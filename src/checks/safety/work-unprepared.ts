@@ -25,7 +25,7 @@ export const workUnprepared: Rule = {
       const item = items.find((one) => isUnprepared(one, step, guide));
       if (!item) continue;
       const message = `${workNames[work]} in this step needs no condition to be set before; name one with needs=, on the step or on the ${item.noun.singular}`;
-      report(finding(card, step.at, message, { notes: classNotes(item) }));
+      report(finding(card, step.at, message, { notes: classNotes(item, guide) }));
     }
   },
 };

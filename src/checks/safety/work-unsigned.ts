@@ -21,7 +21,7 @@ export const workUnsigned: Rule = {
     for (const { step, items, work } of classedSteps(guide)) {
       if (step.signOff || step.unknown.has('sign-off')) continue;
       const message = `${workNames[work]} in this step wants a second person to look at it: add sign-off=second`;
-      report(finding(card, step.at, message, { notes: classNotes(items[0]) }));
+      report(finding(card, step.at, message, { notes: classNotes(items[0], guide) }));
     }
   },
 };

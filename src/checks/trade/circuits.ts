@@ -24,7 +24,7 @@ export function reportCircuits(
   for (const circuit of circuitsOf(guide)) {
     for (const fault of faultsOf(circuit)) {
       if (!kinds.includes(fault.kind)) continue;
-      const notes = [...secondPlace(circuit, fault.kind), deferral];
+      const notes = [...secondPlace(circuit, fault.kind), deferral(guide)];
       const message = `in the ${circuit.noun.singular}, ${fault.message}`;
       report(finding(card, placeOf(circuit, fault.kind), message, { notes }));
     }

@@ -43,7 +43,10 @@ export const ratingExceeded: Rule = {
       const above = claimAboveWeakest(claim.value, links);
       const weakest = weakestLink(links);
       if (above === undefined || !weakest) continue;
-      const notes = [{ message: `the ${weakest.name} is rated here`, at: weakest.at }, deferral];
+      const notes = [
+        { message: `the ${weakest.name} is rated here`, at: weakest.at },
+        deferral(subject.guide),
+      ];
       report(finding(card, claim.at, `for the ${rating.noun.singular}, ${above}`, { notes }));
     }
   },

@@ -53,8 +53,8 @@ function judge(use: ToolUse, subject: Subject): UseFault | null {
   const { offers, action } = use;
   const message =
     offers.length === 0
-      ? `no tool is named to ${wordsOfUse(use)}${fits}; ${mend}`
-      : `nothing that is named fits, to ${wordsOfUse(use)}${fits}: ${toolNouns(offers)} ${offers.length === 1 ? 'has no drive of its own' : 'have no drive of their own'}; ${mend}`;
+      ? `no tool is named to ${wordsOfUse(use, subject)}${fits}; ${mend}`
+      : `nothing that is named fits, to ${wordsOfUse(use, subject)}${fits}: ${toolNouns(offers)} ${offers.length === 1 ? 'has no drive of its own' : 'have no drive of their own'}; ${mend}`;
   return {
     at: action.at,
     message,

@@ -1,5 +1,6 @@
 import type { Note } from '../../diagnostics/finding.ts';
 import { isFixing } from '../../job/index.ts';
+import type { Guide } from '../../model/guide.ts';
 import type { Fastener, Item, KitItem } from '../../model/item.ts';
 import { judgeTorque, judgeUngraded, type TorqueJudgement } from '../../trade/torque.ts';
 import { greatestTorque } from '../../units/torque.ts';
@@ -31,7 +32,10 @@ export function torqueFault(item: Item): TorqueFault | null {
 }
 
 /** Where the thread stands, and whose word counts. */
-export function torqueNotes({ thread }: TorqueFault['item']): readonly Note[] {
-  const data = { message: 'the data of the vehicle maker and of the accessory maker decide' };
+export function torqueNotes(
+  { thread }: TorqueFault['item'],
+  { words }: Pick<Guide, 'words'>,
+): readonly Note[] {
+  const data = { message: `the data of the ${words.vehicle} maker and of the accessory maker decide` };
   return thread ? [{ message: 'the thread is stated here', at: thread.at }, data] : [data];
 }

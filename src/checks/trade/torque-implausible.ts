@@ -32,7 +32,7 @@ export const torqueImplausible: Rule = {
     for (const item of guide.items.values()) {
       const fault = torqueFault(item);
       if (!fault?.item.torque || (fault.verdict !== 'low' && fault.verdict !== 'high')) continue;
-      report(finding(card, fault.item.torque.at, fault.message, { notes: torqueNotes(fault.item) }));
+      report(finding(card, fault.item.torque.at, fault.message, { notes: torqueNotes(fault.item, guide) }));
     }
   },
 };

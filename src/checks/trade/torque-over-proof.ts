@@ -32,7 +32,7 @@ export const torqueOverProof: Rule = {
     for (const item of guide.items.values()) {
       const fault = torqueFault(item);
       if (fault?.verdict !== 'over-proof' || !fault.item.torque) continue;
-      report(finding(card, fault.item.torque.at, fault.message, { notes: torqueNotes(fault.item) }));
+      report(finding(card, fault.item.torque.at, fault.message, { notes: torqueNotes(fault.item, guide) }));
     }
   },
 };

@@ -47,7 +47,7 @@ function judge(use: ToolUse, subject: Subject): UseFault | null {
   if (torques.length === 0 || wrenchesOf(use).length > 0 || toolless) return null;
   return {
     at: use.action.at,
-    message: `no torque wrench is named to ${wordsOfUse(use)}; name one with with=, on the action or on the item`,
+    message: `no torque wrench is named to ${wordsOfUse(use, subject)}; name one with with=, on the action or on the item`,
     notes: use.item?.torque ? [{ message: 'the torque is stated here', at: use.item.torque.at }] : [],
     better: firstTool(subject, ({ range }) =>
       torques.every((torque) => range !== null && wrenchFits(torque, range.value).verdict === 'within'),

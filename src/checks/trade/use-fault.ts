@@ -56,8 +56,12 @@ function keyOf({ named, step, action, reversal }: ToolUse, { at }: UseFault): st
 }
 
 /** The words of the action: "remove the 3 liner screws". */
-export function wordsOfUse({ action, target, step }: ToolUse): string {
-  return actionWords({ ...action, say: null }, target, { stepSide: step.side?.value ?? null, starts: false });
+export function wordsOfUse({ action, target, step }: ToolUse, { guide }: Subject): string {
+  return actionWords({ ...action, say: null }, target, {
+    stepSide: step.side?.value ?? null,
+    starts: false,
+    words: guide.words,
+  });
 }
 
 /** The fastener in the number in which it comes: "liner screws". */

@@ -2,9 +2,9 @@ import { contourBounds } from '../../geometry/contour.ts';
 import { type Bounds, unite } from '../../geometry/point.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { escapeXml, number, pathData } from '../files/path-data.ts';
+import type { SheetContext } from '../job.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { LINES, type LineKind, type Mark } from './drawing.ts';
-import type { Metrics } from './metrics.ts';
 import { shifted } from './shifted.ts';
 import { scaledDown, wholeDrawing } from './whole-drawing.ts';
 
@@ -15,7 +15,7 @@ const WIDTH = 84;
  * A reduced drawing for a page: every colour is the page's own, so that it shows on light, dark and print.
  * Classes begin with `cut-`; there is no style and no script in it.
  */
-export function previewOf(resolved: Resolved, metrics: Metrics): string {
+export function previewOf(resolved: Resolved, { metrics, words }: SheetContext): string {
   const b = unite(resolved.cuts.map((cut) => contourBounds(cut.area)));
   const factor = WIDTH / Math.max(b.maxX - b.minX, (b.maxY - b.minY) * 0.75);
   const view = wholeDrawing(scaledDown(resolved, factor), metrics, factor);
@@ -30,7 +30,7 @@ export function previewOf(resolved: Resolved, metrics: Metrics): string {
     path('cut', 'cut-line', lines.cuts),
     ...view.marks.map((mark) => markOf(mark, w)),
   ].join('');
-  const side = resolved.side ? `, ${resolved.side} side` : '';
+  const side = resolved.side ? `, ${words[resolved.side]} side` : '';
   const builds = resolved.variant ? `, ${resolved.variant.builds}` : '';
   const title = escapeXml(
     `${resolved.title}${side}${builds}, seen on the ${resolved.face} face: reduced drawing, not for measuring`,

@@ -1,14 +1,20 @@
 import { MIRROR, moveContour, movePoint, moveSegment } from '../../geometry/transform.ts';
 import type { Face } from '../../model/cut-template.ts';
+import type { TradeWords } from '../../trade/words.ts';
 import { base } from '../../units/quantity.ts';
 import type { Resolved } from './resolved.ts';
 
 /** The same template for the other side of the vehicle or seen on the other face; lettering is drawn later. */
-export function mirrored(resolved: Resolved, side: Resolved['side'], face: Face): Resolved {
+export function mirrored(
+  resolved: Resolved,
+  side: Resolved['side'],
+  face: Face,
+  words: TradeWords,
+): Resolved {
   const flip = (contour: Resolved['cuts'][number]['area']): typeof contour => moveContour(contour, MIRROR);
   return {
     ...resolved,
-    applied: [...resolved.applied, mirrorWords(resolved, side, face)],
+    applied: [...resolved.applied, mirrorWords(resolved, side, face, words)],
     side,
     face,
     origin: movePoint(resolved.origin, MIRROR),
@@ -36,8 +42,8 @@ export function mirrored(resolved: Resolved, side: Resolved['side'], face: Face)
   };
 }
 
-function mirrorWords(from: Resolved, side: Resolved['side'], face: Face): string {
-  return face === from.face
-    ? `Mirrored from the ${from.side} side for the ${side} side`
+function mirrorWords(from: Resolved, side: Resolved['side'], face: Face, words: TradeWords): string {
+  return face === from.face && from.side && side
+    ? `Mirrored from the ${words[from.side]} side for the ${words[side]} side`
     : `Mirrored for the ${face} face; the guide gives it on the ${from.face} face`;
 }

@@ -27,12 +27,12 @@ export function identityBlock(
   { own, more }: { readonly own: string; readonly more: readonly string[] },
   context: SheetContext,
 ): Mark[] {
-  const { fingerprint, revision, correction, guideTitle, metrics } = context;
+  const { fingerprint, revision, correction, guideTitle, metrics, words } = context;
   const named: Said[] = [
     { text: resolved.title, bold: true },
     ...(resolved.variant ? [{ text: `ONLY ${resolved.variant.builds}`, bold: true }] : []),
     {
-      text: `${resolved.side ? `${resolved.side.toUpperCase()} SIDE, ` : ''}${resolved.face.toUpperCase()} face`,
+      text: `${resolved.side ? `${words[resolved.side].toUpperCase()} SIDE, ` : ''}${resolved.face.toUpperCase()} face`,
       bold: true,
     },
     { text: own, bold: true },

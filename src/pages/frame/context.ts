@@ -4,9 +4,11 @@ import type { Figure } from '../../model/block.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Job, Plan } from '../../model/job.ts';
 import type { Shop } from '../../model/shop.ts';
+import type { TradeWords } from '../../trade/words.ts';
 import type { PictureView, TemplateView } from '../steps/block-views.ts';
 import type { Twins } from './alone.ts';
 import { always, type Planned, shownIn } from './plans.ts';
+import { printedWords } from './printed-words.ts';
 import type { FrameView, Shown, StepRef } from './shared-views.ts';
 
 /** What a page shows that other rooms have drawn: asked for by name, `null` where there is none. */
@@ -35,7 +37,7 @@ export interface PageContext {
 
 /** What prose is printed with: all of the above, and what its nouns and conditions refer to. */
 export interface GuideContext extends PageContext, Planned {
-  readonly guide: Pick<Guide, 'id' | 'builds' | 'items' | 'templates'>;
+  readonly guide: Pick<Guide, 'id' | 'builds' | 'words' | 'items' | 'templates'>;
   readonly steps: ReadonlyMap<string, NumberedStep>;
   /** Is told what of the page's prose reads otherwise where the guide stands alone. */
   readonly twins: Twins;
@@ -119,10 +121,17 @@ const policy = markup(
 /** What stands around every page. */
 export function frameOf(
   { shop, shelf, root }: PageContext,
-  page: { readonly title: string; readonly styles?: readonly string[]; readonly scripts?: readonly string[] },
+  page: {
+    readonly title: string;
+    readonly styles?: readonly string[];
+    readonly scripts?: readonly string[];
+    /** Where the page is about one platform; else the shop's. */
+    readonly words?: TradeWords;
+  },
 ): FrameView {
   return {
     title: page.title,
+    words: printedWords(page.words ?? shop.settings.words),
     root,
     shop: shop.settings.name,
     logo: shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null,

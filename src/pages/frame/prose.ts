@@ -123,7 +123,11 @@ function plainProse(prose: Prose, place: ProsePlace): PlainPage {
   const action = (node: Action): PlainNode => {
     const target = findTarget(context.guide, node.target.value);
     if (!target) throw new Error(`an action without a target reached the page: ${node.target.value}`);
-    const words = actionWords(node, target, { stepSide: place.stepSide, starts: beginsSentence(before) });
+    const words = actionWords(node, target, {
+      stepSide: place.stepSide,
+      starts: beginsSentence(before),
+      words: place.context.guide.words,
+    });
     return element('strong', { className: ['action'] }, [say(words)]);
   };
 

@@ -1,4 +1,5 @@
 import type { Markup } from '../../html/markup.ts';
+import type { PrintedWords } from './printed-words.ts';
 
 /**
  * What the layouts read. Every field is text that the layout escapes, or {@link Markup}; nothing here needs
@@ -42,6 +43,8 @@ export interface SizedPicture {
 export interface FrameView {
   /** The page's title, as the browser's tab shows it. */
   readonly title: string;
+  /** Read by every layout as `words`, without being handed on. */
+  readonly words: PrintedWords;
   /** From the page to the site's root: empty, or `../` as often as needed. */
   readonly root: string;
   readonly shop: string;

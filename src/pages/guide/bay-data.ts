@@ -1,3 +1,5 @@
+import type { TradeWords } from '../../trade/words.ts';
+
 /** What the page's script must know of the guide to keep ticks and readings on the device. */
 export interface BayData {
   readonly guide: string;
@@ -5,6 +7,7 @@ export interface BayData {
   /** "revision 3, 2 October 2026"; empty where the guide states neither. */
   readonly edition: string;
   readonly fingerprint: string;
+  readonly words: Pick<TradeWords, 'vehicle' | 'left' | 'right'>;
   readonly steps: readonly BayStep[];
 }
 

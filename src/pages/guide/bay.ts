@@ -19,6 +19,7 @@ export function bayData(guide: Guide, job: Job, { steps }: Pick<GuideContext, 's
     title: guide.title.value,
     edition: edition.filter((part) => part !== null).join(', '),
     fingerprint: job.fingerprint,
+    words: { vehicle: guide.words.vehicle, left: guide.words.left, right: guide.words.right },
     steps: [...steps.values()].map(({ step }) => ({
       id: step.id,
       title: step.titleText,

@@ -33,6 +33,14 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
     revision: guide.revision?.value ?? null,
     updated: guide.updated?.value ?? null,
     fingerprint: job.fingerprint,
+    about: {
+      meantFor: guide.meantFor?.value ?? null,
+      notFor: guide.notFor?.value ?? null,
+      doneBy: guide.doneBy?.value ?? null,
+      takenOff: guide.takenOff?.value ?? null,
+      changes: guide.changes?.value ?? null,
+    },
+    words: { ...guide.words },
     options: guide.builds.options.map(({ id, name, choices }) => ({
       id,
       name,
@@ -129,7 +137,7 @@ function stepJson(step: Step, guide: Guide, job: Job): StepJson {
 
 function actionJson({ node, whens }: Placed<Action>, step: Step, guide: Guide) {
   const target = findTarget(guide, node.target.value);
-  const place = { stepSide: step.side?.value ?? null, starts: false };
+  const place = { stepSide: step.side?.value ?? null, starts: false, words: guide.words };
   return {
     verb: node.verb,
     target: node.target.value,

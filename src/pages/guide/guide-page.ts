@@ -67,6 +67,7 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
       // A browser that prints no feet of ours puts this at the head of each sheet.
       title: `${guide.title.value} (${identityWords(guide, job)})`,
       styles: ['page-feet.css'],
+      words: guide.words,
       scripts: ['guide.js'],
     }),
     title: guide.title.value,

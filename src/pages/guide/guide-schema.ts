@@ -183,6 +183,24 @@ const guideSchema = z
     revision: z.string().nullable(),
     updated: z.string().nullable(),
     fingerprint: z.string(),
+    about: z
+      .strictObject({
+        meantFor: z.string().nullable(),
+        notFor: z.string().nullable(),
+        doneBy: z.string().nullable().describe('Who may do the work'),
+        takenOff: z.string().nullable().describe('What becomes of what was taken off'),
+        changes: z.string().nullable().describe('Since the last revision'),
+      })
+      .describe('What the cover and the owner’s sheet say of the part; null is printed as not stated'),
+    words: z
+      .strictObject({
+        vehicle: z.string(),
+        vehicles: z.string(),
+        left: z.string(),
+        right: z.string(),
+        registration: z.string(),
+      })
+      .describe('What the thing worked on and its sides are called in print; data keep left and right'),
     options: z.array(
       z.strictObject({
         id,

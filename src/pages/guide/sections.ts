@@ -1,6 +1,7 @@
 import { markup } from '../../html/markup.ts';
 import type { Guide, NoneKind, Section } from '../../model/guide.ts';
 import type { Item, ItemKind } from '../../model/item.ts';
+import type { TradeWords } from '../../trade/words.ts';
 import { formatEstimate } from '../../units/estimate.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { always, shownIn, varying } from '../frame/plans.ts';
@@ -21,7 +22,7 @@ import type { SectionView } from './guide-views.ts';
 export function sectionViews(guide: Guide, context: GuideContext): readonly SectionView[] {
   const gather = gatherView(
     context,
-    guide.nones.map(({ of }) => noneWords(of)),
+    guide.nones.map(({ of }) => noneWords(of, guide.words)),
   );
   const comesOff = comesOffRows(context);
   const limits = limitRows(context);
@@ -109,7 +110,7 @@ function isEmptyGather({ wear, tools, supplies, kit, nones }: GatherView): boole
   return wear.length + tools.length + supplies.length + kit.length + nones.length === 0;
 }
 
-function noneWords(of: NoneKind): string {
+function noneWords(of: NoneKind, { vehicle }: TradeWords): string {
   switch (of) {
     case 'wear':
       return 'No protective equipment is needed.';
@@ -120,6 +121,6 @@ function noneWords(of: NoneKind): string {
     case 'kit':
       return 'Nothing comes in a box.';
     case 'conditions':
-      return 'The vehicle needs no special condition before work begins.';
+      return `The ${vehicle} needs no special condition before work begins.`;
   }
 }

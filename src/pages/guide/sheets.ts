@@ -49,7 +49,7 @@ function countRows(context: GuideContext): readonly CountRow[] {
   return sharedRows(context, (plan) => plan.countSheet).map(({ row, shown }) => ({
     ...shown,
     name: context.guide.items.get(row.item)?.noun.label ?? row.item,
-    from: row.from === 'box' ? 'from the box' : 'off the vehicle',
+    from: row.from === 'box' ? 'from the box' : `off the ${context.guide.words.vehicle}`,
     out: row.out,
     back: row.back,
     elsewhere: elsewhereWords(row),

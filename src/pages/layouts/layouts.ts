@@ -1,5 +1,6 @@
 import { Liquid, LiquidError } from 'liquidjs';
 import { isMarkup } from '../../html/markup.ts';
+import type { PrintedWords } from '../frame/printed-words.ts';
 import { compiledRender } from './compiled-render.ts';
 
 /** The text of every layout by file name (`guide.liquid`); a shop's own stand in the place of the built-in ones. */
@@ -11,7 +12,12 @@ type Rendered =
   | { readonly ok: false; readonly problem: string };
 
 /** Makes the HTML of a view with the layout of that name. */
-export type RenderLayout = (layout: string, view: object) => Rendered;
+export type RenderLayout = (layout: string, view: FramedView) => Rendered;
+
+/** A view, whose table of printed words every layout within it reads as `words`. */
+interface FramedView {
+  readonly frame?: { readonly words: PrintedWords };
+}
 
 /** Objects that a layout may make; a page of 500 steps needs about a tenth of it. */
 const MEMORY_LIMIT = 20_000_000;
@@ -53,7 +59,10 @@ export function prepareLayouts(layouts: Layouts, workLimit = WORK_LIMIT): Render
   return (layout, view) => {
     try {
       startPage();
-      return { ok: true, html: engine.renderFileSync(layout, view) as string };
+      return {
+        ok: true,
+        html: engine.renderFileSync(layout, view, { globals: { words: view.frame?.words } }) as string,
+      };
     } catch (error) {
       if (LiquidError.is(error) || error instanceof Error)
         return { ok: false, problem: oneLine(error.message) };

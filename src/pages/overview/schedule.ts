@@ -63,8 +63,10 @@ function crewView(schedule: Schedule, context: GuideContext): CrewView {
       schedule.helpers.length > 0 ? `${helperWords(schedule)}.` : null,
       schedule.proved ? null : 'A quicker order may exist.',
     ].filter((line) => line !== null),
-    charts: scheduleCharts(numberedForPage(schedule, context), (step) =>
-      titleOf(step, schedule, context),
+    charts: scheduleCharts(
+      numberedForPage(schedule, context),
+      (step) => titleOf(step, schedule, context),
+      context.guide.words,
     ).map((chart) => stringify([chart])),
   };
 }

@@ -1,3 +1,4 @@
+import { capitalised } from '../../job/noun.ts';
 import type { PageContext } from '../frame/context.ts';
 import { fastenerTypePath, glossaryPath, toolPath } from '../frame/reference-paths.ts';
 import type { LinkView } from '../frame/shared-views.ts';
@@ -52,7 +53,7 @@ export function findView({ shop }: PageContext): FindView {
       { value: 'guide', name: 'Guides' },
       { value: 'tool', name: 'Tools, and what to wear' },
       { value: 'fastener', name: 'Fasteners' },
-      { value: 'platform', name: 'Vehicles' },
+      { value: 'platform', name: capitalised(shop.settings.words.vehicles) },
       { value: 'term', name: 'Glossary' },
     ],
     platforms: platforms.sort((a, b) => byName(a.name, b.name)),

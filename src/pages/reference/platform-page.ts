@@ -16,7 +16,13 @@ export function platformPage(
 ): PlatformView {
   const context: GuideContext = {
     ...page,
-    guide: { id: '', builds: platform.builds, items: platform.parts, templates: new Map() },
+    guide: {
+      id: '',
+      builds: platform.builds,
+      words: platform.words,
+      items: platform.parts,
+      templates: new Map(),
+    },
     job: { plans: [], decidingOptions: [] },
     steps: new Map(),
     listed: new Set(),
@@ -30,7 +36,7 @@ export function platformPage(
       return part ? [{ name: part.noun.label, guides: handledIn(id, platform, guides, page) }] : [];
     });
   return {
-    frame: frameOf(page, { title: platform.title.value }),
+    frame: frameOf(page, { title: platform.title.value, words: platform.words }),
     title: platform.title.value,
     options: platform.builds.options.map(({ name, choices }) => ({
       name,

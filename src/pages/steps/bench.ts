@@ -4,8 +4,8 @@ import { shownIn } from '../frame/plans.ts';
 import type { BenchLine } from './step-views.ts';
 
 /** The states that a bench line tells, in the order in which a technician looks for them. */
-const states: readonly (readonly [keyof Omit<BenchState, 'movement'>, string])[] = [
-  ['off', 'Off the vehicle'],
+const states = (vehicle: string): readonly (readonly [keyof Omit<BenchState, 'movement'>, string])[] => [
+  ['off', `Off the ${vehicle}`],
   ['apart', 'Unplugged'],
   ['loose', 'Not tight'],
   ['aside', 'Aside'],
@@ -18,7 +18,9 @@ export function benchLines(numbered: NumberedStep, context: GuideContext): reado
   const line = (label: string, textOf: (bench: BenchState) => string | null) =>
     linesOf(label, numbered, context, textOf);
   return [
-    ...states.flatMap(([state, label]) => line(label, (bench) => itemsWords(bench[state], context))),
+    ...states(context.guide.words.vehicle).flatMap(([state, label]) =>
+      line(label, (bench) => itemsWords(bench[state], context)),
+    ),
     ...line('Movement', ({ movement }) => movement),
   ];
 }
@@ -51,5 +53,5 @@ function itemsWords(items: readonly BenchItem[], context: GuideContext): string 
 export function benchItemWords({ item: id, count, side }: BenchItem, { guide }: GuideContext): string {
   const noun = guide.items.get(id)?.noun;
   const name = count === 1 ? (noun?.singular ?? id) : `${count} ${noun?.plural ?? id}`;
-  return side === 'left' || side === 'right' ? `${name} (${side})` : name;
+  return side === 'left' || side === 'right' ? `${name} (${guide.words[side]})` : name;
 }

@@ -114,6 +114,6 @@ export interface ReadingView extends Shown {
   /** In both units: "8–14 mm (5/16–35/64 in)". */
   readonly expect: string | null;
   readonly check: TypedCheck | null;
-  /** `left` and `right` where it is taken on each side, else one empty text. */
-  readonly sides: readonly string[];
+  /** Where it is taken on each side, both of them with what they are called; else one without words. */
+  readonly sides: readonly { readonly side: 'left' | 'right' | ''; readonly name: string }[];
 }

@@ -1,6 +1,7 @@
 import { marksOverlay } from '../../drawings/marks.ts';
 import { placeMarks } from '../../drawings/place-marks.ts';
 import { stringify } from '../../html/stringify.ts';
+import { capitalised } from '../../job/noun.ts';
 import type { Figure, PictureBox } from '../../model/block.ts';
 import type { Side } from '../../model/item.ts';
 import type { GuideContext } from '../frame/context.ts';
@@ -24,7 +25,7 @@ export function figureView(figure: Figure, context: GuideContext, stepSide: Side
       text: proseMarkup(mark.text, { ...place, fragment: true }),
     })),
     body: isBlank(figure.body) ? null : proseMarkup(figure.body, place),
-    side: figure.shows ? `${figure.shows.value === 'left' ? 'Left' : 'Right'} side shown` : null,
+    side: figure.shows ? `${capitalised(context.guide.words[figure.shows.value])} side shown` : null,
   };
 }
 

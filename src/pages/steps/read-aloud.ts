@@ -107,7 +107,7 @@ function phrase(
   const target = findTarget(guide, node.target.value);
   if (node.type === 'action') {
     return target
-      ? actionWords(node, target, { stepSide: step.side?.value ?? null, starts })
+      ? actionWords(node, target, { stepSide: step.side?.value ?? null, starts, words: guide.words })
       : node.target.value;
   }
   if (target) return mentionWords(node, targetNoun(target), starts);

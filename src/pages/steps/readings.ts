@@ -29,7 +29,10 @@ export function readingsOf(
       name: item.noun.label,
       expect: item.expect ? formatRangeBoth(item.expect.value) : null,
       check: item.expect ? readingCheck(item.expect.value) : null,
-      sides: stepSide === 'each' ? ['left', 'right'] : [''],
+      sides:
+        stepSide === 'each'
+          ? (['left', 'right'] as const).map((side) => ({ side, name: context.guide.words[side] }))
+          : [{ side: '' as const, name: '' }],
     });
   }
   return [...readings.values()];

@@ -1,5 +1,7 @@
+import { capitalised } from '../../job/noun.ts';
 import type { Side } from '../../model/item.ts';
 import type { PlannedStep } from '../../model/job.ts';
+import type { TradeWords } from '../../trade/words.ts';
 import { formatEstimate, formatMinutes } from '../../units/estimate.ts';
 import { type GuideContext, type NumberedStep, shownStep } from '../frame/context.ts';
 import { always, shownIn } from '../frame/plans.ts';
@@ -25,7 +27,7 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     id: step.id,
     number,
     title: proseMarkup(step.title, { context, stepSide }),
-    facts: [sideWords(stepSide), timeWords(numbered), peopleWords(step.people)].filter(
+    facts: [sideWords(stepSide, context.guide.words), timeWords(numbered), peopleWords(step.people)].filter(
       (fact) => fact !== null,
     ),
     needs: step.needs.map((ref) => context.guide.items.get(ref.value)?.noun.singular ?? ref.value),
@@ -54,14 +56,14 @@ function anyOrderWords({ step, plans }: NumberedStep): string | null {
   return after ? 'This step may be done after the one below it.' : null;
 }
 
-function sideWords(side: Side | null): string | null {
+function sideWords(side: Side | null, { left, right }: TradeWords): string | null {
   switch (side) {
     case 'each':
-      return 'Left side, then right side';
+      return `${capitalised(left)} side, then ${right} side`;
     case 'left':
-      return 'Left side';
+      return `${capitalised(left)} side`;
     case 'right':
-      return 'Right side';
+      return `${capitalised(right)} side`;
     case null:
       return null;
   }

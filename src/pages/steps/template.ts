@@ -1,5 +1,6 @@
 import { drawingsRead } from '../../cut/shape/maker.ts';
 import type { CutDatum, CutTemplate } from '../../model/cut-template.ts';
+import type { TradeWords } from '../../trade/words.ts';
 import { formatBoth, quantityOf } from '../../units/format.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { always, shownWhen } from '../frame/plans.ts';
@@ -17,7 +18,7 @@ export function templateView(template: CutTemplate, context: GuideContext): Temp
     facts: [
       panel ? `For the ${panel.noun.singular}` : null,
       `Laid on the ${template.face}`,
-      sideWords(template.side),
+      sideWords(template.side, guide.words),
       ...drawingsRead(template),
     ].filter((fact) => fact !== null),
     datums: template.datums.map((datum) => datumWords(datum, context)),
@@ -34,13 +35,13 @@ function datumWords({ label, position, when }: CutDatum, context: GuideContext):
   return only === null ? place : `${place}, ${only}`;
 }
 
-function sideWords(side: CutTemplate['side']): string | null {
+function sideWords(side: CutTemplate['side'], words: TradeWords): string | null {
   switch (side) {
     case 'each':
-      return 'One for each side, the right one mirrored';
+      return `One for each side, the ${words.right} one mirrored`;
     case 'left':
     case 'right':
-      return `For the ${side} side`;
+      return `For the ${words[side]} side`;
     case null:
       return null;
   }

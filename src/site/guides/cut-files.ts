@@ -42,10 +42,10 @@ export async function drawTemplates(
       view: {
         drawings: drawn.map(({ shown, side, preview }) => ({
           ...shown,
-          side: sideWords(side),
+          side: sideWords(side, published),
           drawing: markup(preview),
         })),
-        files: drawn.flatMap(filesOfSide),
+        files: drawn.flatMap((one) => filesOfSide(one, published)),
         printCheck: drawn.length > 0 ? printCheckView(published.guide.id, template.id) : null,
       },
     });
@@ -68,14 +68,15 @@ export function sheetIdentity({ guide, job }: PublishedGuide) {
     guideTitle: guide.title.value,
     revision: guide.revision?.value ?? '',
     fingerprint: shortFingerprint(job.fingerprint),
+    words: guide.words,
   };
 }
 
-function filesOfSide({ shown, side, files }: Drawn): readonly TemplateFile[] {
+function filesOfSide({ shown, side, files }: Drawn, published: PublishedGuide): readonly TemplateFile[] {
   return files.map((file) => {
     const words = file.plan ? sheetWords(file.plan) : { paper: null, detail: drawingWords[file.format] };
     const told = (...first: readonly (string | null)[]) =>
-      [...first, sideWords(side), shown.only].filter((part) => part).join(', ');
+      [...first, sideWords(side, published), shown.only].filter((part) => part).join(', ');
     return {
       ...shown,
       href: folder + file.name,
@@ -97,7 +98,6 @@ const drawingWords = {
   svg: 'for a plotter or a cutter, in millimetres',
 };
 
-function sideWords(side: DrawnSide['side']): string | null {
-  if (side === null) return null;
-  return side === 'left' ? 'left side' : 'right side';
+function sideWords(side: DrawnSide['side'], { guide }: PublishedGuide): string | null {
+  return side === null ? null : `${guide.words[side]} side`;
 }

@@ -26,7 +26,7 @@ export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): G
       { path: `${folder}guide.json`, content: `${JSON.stringify(json, null, 1)}\n` },
       {
         path: `${folder}page-feet.css`,
-        content: pageFeet(guide.title.value, identityWords(guide, job), job.plans.length < 2),
+        content: pageFeet(guide, identityWords(guide, job), job.plans.length < 2),
       },
     ],
   };

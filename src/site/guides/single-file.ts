@@ -52,7 +52,7 @@ export function singleFileView(
     return known;
   };
   const logo = shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null;
-  const feet = pageFeet(guide.title.value, identityWords(guide, job), job.plans.length < 2);
+  const feet = pageFeet(guide, identityWords(guide, job), job.plans.length < 2);
   const style = styleText(page.frame.styles, parts.styles, accentStyle(shop.settings.accent), feet);
   const around = { ...page.frame, root: '', logo: logo && inlineOnce(logo) };
   return alone(frame(around, style, parts.script), inlineOnce);

@@ -22,3 +22,8 @@ export function button(className: string, words: string, press: () => void): HTM
 export function say(element: Element, words: string): void {
   if (element.textContent !== words) element.textContent = words;
 }
+
+/** A word as it begins a line. */
+export function capitalised(word: string): string {
+  return word.charAt(0).toUpperCase() + word.slice(1);
+}

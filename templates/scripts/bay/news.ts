@@ -38,12 +38,12 @@ function buildLines(progress: Progress, { page, picker, change }: Keeper): reado
   const build = picker.words(begunFor);
   const what = `What is ticked here belongs to another build${build === '' ? '' : ` (${build})`}.`;
   return [
-    make('p', '', make('strong', '', what), ' Is this the same vehicle?'),
+    make('p', '', make('strong', '', what), ` Is this the same ${page.words.vehicle}?`),
     make(
       'p',
       'buttons',
       button('', 'The same: keep the ticks', () => change((now) => ({ ...now, build: picker.shown() }))),
-      button('', 'Another vehicle: start again', () => change(() => fresh(page))),
+      button('', `Another ${page.words.vehicle}: start again`, () => change(() => fresh(page))),
     ),
   ];
 }

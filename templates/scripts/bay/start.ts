@@ -25,8 +25,7 @@ export function startBay(table: PickTable | null, picker: Picker): void {
   const panel = document.querySelector<HTMLElement>('.bay');
   if (!text || !panel) return;
   const page: BayData = JSON.parse(text);
-  const sided = new Set(page.steps.filter(({ sides }) => sides).map(({ id }) => id));
-  const fields = numbered([...readingFields(), ...torqueFields(sided), ...gatherBoxes(), ...proofBoxes()]);
+  const fields = numbered([...readingFields(page), ...torqueFields(page), ...gatherBoxes(), ...proofBoxes()]);
   const asked = new Map(fields.map(({ key, asked: words }) => [key, words]));
   const keeper = openKeeper(page, asked, picker);
   // A link that names a build says which vehicle is meant; any other leads back to the one that was picked.

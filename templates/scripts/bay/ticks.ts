@@ -1,5 +1,5 @@
-import type { BayStep } from '../../../src/pages/guide/bay-data.ts';
-import { make, say } from './elements.ts';
+import type { BayData, BayStep } from '../../../src/pages/guide/bay-data.ts';
+import { capitalised, make, say } from './elements.ts';
 import type { Keeper } from './keeper.ts';
 import { type Part, withTick } from './progress.ts';
 
@@ -16,7 +16,11 @@ function addTo(article: HTMLElement, step: BayStep, keeper: Keeper): void {
   const boxes = parts.map((part) => ({ part, box: checkbox(step, part, keeper) }));
   const changed = make('p', 'bay-changed');
   changed.hidden = true;
-  const group = make('div', 'bay-ticks', ...boxes.map(({ part, box }) => labelled(box, part, step)));
+  const group = make(
+    'div',
+    'bay-ticks',
+    ...boxes.map(({ part, box }) => labelled(box, part, step, keeper.page)),
+  );
   article.querySelector('.step-head')?.after(changed);
   (article.querySelector('.step-body') ?? article).append(group);
   keeper.onChange((progress) => {
@@ -41,8 +45,7 @@ function checkbox(step: BayStep, part: Part, keeper: Keeper): HTMLInputElement {
   return box;
 }
 
-const partWords: Record<Part, string> = { left: 'Left side done', right: 'Right side done', whole: 'Done' };
-
-function labelled(box: HTMLInputElement, part: Part, step: BayStep): HTMLElement {
-  return make('label', 'bay-tick', box, partWords[part], make('span', 'unseen', `: ${step.title}`));
+function labelled(box: HTMLInputElement, part: Part, step: BayStep, { words }: BayData): HTMLElement {
+  const done = part === 'whole' ? 'Done' : `${capitalised(words[part])} side done`;
+  return make('label', 'bay-tick', box, done, make('span', 'unseen', `: ${step.title}`));
 }

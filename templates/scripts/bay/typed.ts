@@ -1,39 +1,49 @@
+import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import { make } from './elements.ts';
 import { type Field, field, wordsOf } from './field.ts';
 
 /** The readings of the page, which stand on it without this script too. */
-export function readingFields(): readonly Field[] {
+export function readingFields({ words }: BayData): readonly Field[] {
   return [...document.querySelectorAll<HTMLInputElement>('input[data-reading]')].map((input) => {
-    const side = input.dataset.side ? ` ${input.dataset.side}` : '';
+    const side = sideOf(input.dataset.side);
     const asked = wordsOf(input.closest('tr')?.querySelector('th'));
     return field(
       input,
-      `reading ${input.dataset.reading}${side}`,
-      side === '' ? asked : `${asked},${side} side`,
+      side === null ? `reading ${input.dataset.reading}` : `reading ${input.dataset.reading} ${side}`,
+      side === null ? asked : `${asked}, ${words[side]} side`,
     );
   });
 }
 
 /** A field that is added to each torque, or two where it is set on each side. */
-export function torqueFields(sided: ReadonlySet<string>): readonly Field[] {
+export function torqueFields({ steps, words }: BayData): readonly Field[] {
+  const sided = new Set(steps.filter(({ sides }) => sides).map(({ id }) => id));
   return [...document.querySelectorAll<HTMLElement>('[data-torque]')].flatMap((line) => {
     const asked = wordsOf(line.querySelector('dd'));
-    const sides = sided.has(line.closest('.step')?.id ?? '') ? ['left', 'right'] : [''];
-    return sides.map((side) => torqueField(line, side, asked));
+    const sides = sided.has(line.closest('.step')?.id ?? '') ? (['left', 'right'] as const) : [null];
+    return sides.map((side) => torqueField(line, side && { side, name: words[side] }, asked));
   });
 }
 
-function torqueField(line: HTMLElement, side: string, asked: string): Field {
+function torqueField(
+  line: HTMLElement,
+  sided: { readonly side: 'left' | 'right'; readonly name: string } | null,
+  asked: string,
+): Field {
   const input = make('input', 'reading');
   input.type = 'text';
   input.autocomplete = 'off';
   input.inputMode = 'decimal';
   // Lets the style sheet see that it is empty: an empty one does not print, since the log has a place to write.
   input.placeholder = ' ';
-  if (side !== '') input.dataset.side = side;
-  const words = side === '' ? asked : `${asked}, ${side} side`;
+  if (sided) input.dataset.side = sided.side;
+  const words = sided ? `${asked}, ${sided.name} side` : asked;
   input.setAttribute('aria-label', `Torque set: ${words}`);
-  const name = side === '' ? 'Set to' : `Set to, ${side} side`;
+  const name = sided ? `Set to, ${sided.name} side` : 'Set to';
   line.querySelector('dd')?.append(make('span', 'bay-set', make('span', '', name), input));
-  return field(input, `torque ${line.dataset.torque} ${side}`, words);
+  return field(input, `torque ${line.dataset.torque} ${sided?.side ?? ''}`, words);
+}
+
+function sideOf(text: string | undefined): 'left' | 'right' | null {
+  return text === 'left' || text === 'right' ? text : null;
 }

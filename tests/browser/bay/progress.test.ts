@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BayData } from '../../../src/pages/guide/bay-data.ts';
+import { usualWords } from '../../../src/trade/words.ts';
 import { carryOver } from '../../../templates/scripts/bay/carry-over.ts';
 import {
   fresh,
@@ -26,6 +27,7 @@ const page: BayData = {
   title: 'Lamp cradle',
   edition: 'revision 3',
   fingerprint: 'aa',
+  words: usualWords,
   steps: [step('arch', '1', true), step('cut', '2'), step('hang', '3')],
 };
 
@@ -75,6 +77,7 @@ describe('progress of another edition of the guide', () => {
       ...page,
       edition: 'revision 4',
       fingerprint: 'bb',
+      words: usualWords,
       steps: [step('arch', '1', true), step('cut', '2x'), step('dress', '9')],
     };
     const carried = carryOver(begun, next, asked);
@@ -133,6 +136,7 @@ describe('progress of another edition of the guide', () => {
         const data = (list: typeof before, fingerprint: string) => ({
           ...page,
           fingerprint,
+          words: usualWords,
           steps: list.map(({ id, fingerprint: own }) => step(id, own)),
         });
         const old = before.reduce(

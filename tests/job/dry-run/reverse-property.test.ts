@@ -75,6 +75,7 @@ it('a strip-down that can be carried out, and its reverse, leave the vehicle as 
         guards: [],
         items: stripped.items,
         templates: new Map(),
+        words: stripped.words,
         fitted: new Set(),
         time: null,
         when: null,

@@ -101,6 +101,7 @@ function contextOf(shop: Shop, sources: Sources): ReadingContext {
     crib: shop.crib,
     fastenerTypes: shop.fastenerTypes,
     platforms: shop.platforms,
+    words: shop.settings.words,
     procedures: new Map(
       procedures.map(([path, source]) => [path.slice('procedures/'.length).replace(/\.md$/, ''), source]),
     ),

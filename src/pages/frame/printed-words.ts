@@ -1,0 +1,40 @@
+import { capitalised } from '../../job/noun.ts';
+import type { TradeWords } from '../../trade/words.ts';
+
+/**
+ * The words of ours that name what is worked on, its sides or its registration and stand in a layout: one table,
+ * which every layout reads as `words`. What is said in sentences that are put together stands with their parts.
+ */
+export interface PrintedWords {
+  /** Whose data come before ours; the layout says what "ours" is. */
+  readonly deferral: string;
+  readonly registration: string;
+  readonly buildChecked: string;
+  readonly handled: string;
+  readonly after: string;
+  readonly allBuilds: string;
+  readonly noSuchBuild: string;
+  readonly platform: string;
+  readonly howTheyDiffer: string;
+  readonly search: string;
+  readonly everyOne: string;
+  readonly nothingFound: string;
+}
+
+/** The table in the words of a trade. */
+export function printedWords({ vehicle, vehicles, registration }: TradeWords): PrintedWords {
+  return {
+    deferral: `The ${vehicle} maker’s data, local codes and licensed practice come before anything`,
+    registration: capitalised(registration),
+    buildChecked: `Build, checked on the ${vehicle}`,
+    handled: `Parts of the ${vehicle} that this job handles`,
+    after: `The ${vehicle} after this step`,
+    allBuilds: `All builds are shown. Words such as “only with …” say what stands for which ${vehicle}.`,
+    noSuchBuild: `This guide knows no ${vehicle} that is built like this. Every build is shown.`,
+    platform: `${capitalised(vehicle)} platform`,
+    howTheyDiffer: `How these ${vehicles} differ`,
+    search: capitalised(vehicle),
+    everyOne: `Every ${vehicle}`,
+    nothingFound: `Nothing found. Try fewer words, another spelling, or every ${vehicle}.`,
+  };
+}
