@@ -20,9 +20,14 @@ const context = 12;
  */
 export function excerpt(source: SourceFile, span: Span, width: number): Excerpt {
   const { line, column } = lineColumn(source, span.start);
-  const cells = toCells(lineText(source, line));
-  const from = cellAt(cells, column - 1);
-  const to = Math.max(cellAt(cells, column - 1 + span.end - span.start), from + 1);
+  // Of a line as long as a book, only what can come in sight is looked at.
+  const reach = width * 8;
+  const first = Math.max(0, column - 1 - reach);
+  const marked = Math.min(span.end - span.start, reach);
+  const start = column - 1 - first;
+  const cells = toCells(lineText(source, line).slice(first, column - 1 + marked + reach));
+  const from = cellAt(cells, start);
+  const to = Math.max(cellAt(cells, start + marked), from + 1);
   return { line, ...cut(cells, from, to, width) };
 }
 

@@ -14,8 +14,7 @@ import type { Dimension, Quantity, QuantityRange } from '../units/quantity.ts';
 import { parseRecheck, type Recheck } from '../units/recheck.ts';
 import { parseTorque, type TorqueSpec } from '../units/torque.ts';
 import { type AttributeType, bad, good } from './attribute.ts';
-
-const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+import { idLike, isId, tooLongForId } from './id-text.ts';
 
 /** Words as written. */
 export const words: AttributeType<string> = {
@@ -27,9 +26,12 @@ export const words: AttributeType<string> = {
 export const id: AttributeType<string> = {
   expects: 'an id, as in `trim-lever`',
   read: (text) =>
-    ID.test(text)
+    isId(text)
       ? good(text)
-      : bad(`"${text}" is not an id; lower-case letters, digits and hyphens make one`, idLike(text)),
+      : bad(
+          `"${text}" is not an id; ${tooLongForId(text) ?? 'lower-case letters, digits and hyphens make one'}`,
+          idLike(text),
+        ),
 };
 
 /** The id of something declared elsewhere. */
@@ -48,10 +50,10 @@ export const refs: AttributeType<readonly Ref[]> = {
     const list: Ref[] = [];
     for (const word of placedWords(text, at)) {
       const parts = word.value.split(',').filter((part) => part !== '');
-      if (parts.length > 0 && word.value.includes(',') && parts.every((part) => ID.test(part))) {
+      if (parts.length > 0 && word.value.includes(',') && parts.every((part) => isId(part))) {
         return bad('ids stand apart by spaces, not by commas', parts.join(' '), word.at);
       }
-      if (!ID.test(word.value)) {
+      if (!isId(word.value)) {
         return bad(
           `"${word.value}" is not an id; ids are lower-case and stand apart by spaces`,
           idLike(word.value),
@@ -296,13 +298,4 @@ export function placedWords(text: string, at: Span): Written<string>[] {
       ? { file: at.file, start: at.start + match.index, end: at.start + match.index + match[0].length }
       : at,
   }));
-}
-
-/** The id that an author most likely meant; undefined where nothing is left of it. */
-export function idLike(text: string): string | undefined {
-  const made = text
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  return made === '' ? undefined : made;
 }

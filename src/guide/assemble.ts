@@ -1,7 +1,7 @@
 import { finding } from '../diagnostics/rule-card.ts';
-import { idLike } from '../directives/attribute-types.ts';
 import { cutTemplate } from '../directives/cut-template.ts';
 import type { Scope } from '../directives/directive.ts';
+import { idLike } from '../directives/id-text.ts';
 import { blocks, items } from '../directives/index.ts';
 import { none } from '../directives/none.ts';
 import { procedure } from '../directives/procedure.ts';

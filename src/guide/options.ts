@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
+import { isId } from '../directives/id-text.ts';
 import { parseWhen } from '../directives/when.ts';
 import { capitalised } from '../job/noun.ts';
 import { optionsIn } from '../job/when.ts';
@@ -11,9 +12,7 @@ import { type YamlPlaces, yamlText, yamlYesNo } from '../syntax/read-yaml.ts';
 import { conditionUnreadable } from './rules/condition-unreadable.ts';
 import { optionDoubled } from './rules/option-doubled.ts';
 
-const id = z
-  .string()
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'an id of lower-case letters, digits and hyphens' });
+const id = z.string().refine(isId, { error: 'an id of lower-case letters, digits and hyphens, 64 at most' });
 
 const oneOf = z.strictObject({
   name: yamlText.optional(),

@@ -1,6 +1,7 @@
 import { posix } from 'node:path';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
+import { isId, tooLongForId } from '../directives/id-text.ts';
 import { wholeFile } from '../source/span.ts';
 import { guideMisplaced, guidesMissing } from './rules.ts';
 import { settingsFile } from './settings.ts';
@@ -11,8 +12,6 @@ export interface Discovered {
   readonly platforms: readonly string[];
   readonly procedures: readonly string[];
 }
-
-const idPattern = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 
 /** Folders right under the workspace that hold no guide. */
 const shelves = ['platforms', 'procedures'];
@@ -50,6 +49,6 @@ function misplaced(path: string): string | null {
     return 'this guide is not read; a guide stands in a folder right under the workspace';
   }
   if (name !== 'guide.md') return 'this guide is not read; its file is named guide.md, in small letters';
-  if (idPattern.test(folder)) return null;
-  return `"${folder}" is no id; name the folder with small letters, digits and hyphens`;
+  if (isId(folder)) return null;
+  return `"${folder}" is no id; ${tooLongForId(folder) ?? 'name the folder with small letters, digits and hyphens'}`;
 }

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { Finding } from '../diagnostics/finding.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
-import { idLike } from '../directives/attribute-types.ts';
 import type { DirectiveReader } from '../directives/directive.ts';
+import { idLike } from '../directives/id-text.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import type { Span } from '../source/span.ts';
 import { readYaml, type YamlPlaces, yamlText } from '../syntax/read-yaml.ts';

@@ -1,7 +1,7 @@
 import { idsMeant, idsNamed, isWork, type Lost } from '../checks/index.ts';
 import type { Finding } from '../diagnostics/finding.ts';
-import { idLike } from '../directives/attribute-types.ts';
 import { cutTemplate } from '../directives/cut-template.ts';
+import { idLike } from '../directives/id-text.ts';
 import { directives } from '../directives/index.ts';
 import type { Guide } from '../model/guide.ts';
 import { lineColumn, lineText, type Sources } from '../source/source-file.ts';

@@ -18,6 +18,12 @@ const paper = z
   .transform((name) => name.toLowerCase())
   .pipe(z.enum(paperNames, { error: `a paper: ${paperNames.join(', ')}` }));
 
+/**
+ * Bytes. With the path of a guide and a build of many options behind it, it still fits a code of level M, which
+ * holds 2331 bytes (ISO/IEC 18004, table 7, from memory).
+ */
+const longestAddress = 300;
+
 const crewExpected = 'a whole number from 1 to 9';
 
 const schema = z.strictObject({
@@ -27,7 +33,12 @@ const schema = z.strictObject({
     .string({ error: 'text' })
     .regex(/^#([0-9a-f]{3}|[0-9a-f]{6})$/i, { error: 'a colour in quotes, as in "#0b6e5f"' })
     .optional(),
-  address: z.url({ protocol: /^https?$/, error: 'a web address, as in https://guides.example/' }).optional(),
+  address: z
+    .url({ protocol: /^https?$/, error: 'a web address, as in https://guides.example/' })
+    .refine((address) => Buffer.byteLength(address) <= longestAddress, {
+      error: `a web address of at most ${longestAddress} characters, which a printed code can hold`,
+    })
+    .optional(),
   contact: yamlText.optional(),
   units: z.enum(['metric', 'us']).default('metric'),
   papers: z.array(paper).min(1, { error: 'a list of at least one paper' }).default(['a4', 'letter']),

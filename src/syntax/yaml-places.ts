@@ -1,4 +1,4 @@
-import { type Document, isMap, isScalar, isSeq, type Node, type Pair } from 'yaml';
+import { type Document, isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap } from 'yaml';
 import type { Span, Written } from '../source/span.ts';
 
 /** Where a value stands in a YAML text: the keys and list positions that lead to it. */
@@ -18,6 +18,7 @@ export interface YamlPlaces {
 export function yamlPlaces(document: Document, text: Written<string>): YamlPlaces {
   const root = document.contents as Node | null;
   const whole: Span = { ...text.at, end: text.at.start };
+  const step = steps();
   const locate = (path: YamlPath) => {
     let place = { key: whole, value: whole, node: root };
     for (const part of path) {
@@ -58,12 +59,24 @@ export function keyText(pair: Pair): string {
   return isScalar(pair.key) ? String(pair.key.value) : String(pair.key);
 }
 
-function step(node: Node | null, part: string | number): { key: unknown; value: Node | null } | null {
-  if (isSeq(node)) {
-    const value = node.items[Number(part)];
-    return value === undefined ? null : { key: null, value: value as Node };
-  }
-  if (!isMap(node)) return null;
-  const pair = node.items.find((item) => keyText(item) === String(part));
-  return pair ? { key: pair.key, value: pair.value as Node | null } : null;
+/** Steps from a node to what it holds under a key or a number; the keys of each map are listed once. */
+function steps() {
+  const listed = new Map<YAMLMap, ReadonlyMap<string, Pair>>();
+  const pairsOf = (map: YAMLMap) => {
+    const known = listed.get(map);
+    if (known) return known;
+    // The first of two equal keys is the one that is found.
+    const pairs = new Map([...map.items].reverse().map((pair) => [keyText(pair), pair]));
+    listed.set(map, pairs);
+    return pairs;
+  };
+  return (node: Node | null, part: string | number): { key: unknown; value: Node | null } | null => {
+    if (isSeq(node)) {
+      const value = node.items[Number(part)];
+      return value === undefined ? null : { key: null, value: value as Node };
+    }
+    if (!isMap(node)) return null;
+    const pair = pairsOf(node).get(String(part));
+    return pair ? { key: pair.key, value: pair.value as Node | null } : null;
+  };
 }
