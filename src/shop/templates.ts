@@ -9,7 +9,7 @@ import { tooManySheets } from '../cut/sheet/sheets.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { templateVariants } from '../job/index.ts';
+import { actionsOf, stepsOf, templateVariants } from '../job/index.ts';
 import type { CutTemplate } from '../model/cut-template.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
@@ -87,9 +87,15 @@ function reportSheets(resolved: Resolved, context: SheetContext, report: Report)
 
 /**
  * The drill bits that a guide declares. `null` asks for none: where a size could not be read, and where no bit is
- * declared at all, so that holes are cut by other means; a `:drill` without a tool is found by its own rule.
+ * declared at all, so that holes are cut by other means; a `:drill` without a tool is found by its own rule, and so
+ * is one with a bit that nobody declared.
  */
-function bitsOf({ items }: Guide): readonly Bit[] | null {
+function bitsOf(guide: Guide): readonly Bit[] | null {
+  const { items } = guide;
+  const drills = stepsOf(guide).flatMap((step) =>
+    actionsOf(step).filter(({ node }) => node.verb === 'drill'),
+  );
+  if (drills.some(({ node }) => node.with.some(({ value }) => !items.has(value)))) return null;
   const tools = [...items.values()].flatMap((item) => (item.kind === 'tool' ? [item] : []));
   if (tools.some(({ unknown }) => unknown.has('diameter'))) return null;
   const bits = tools.flatMap(({ id, diameter }) => (diameter ? [{ id, diameter: diameter.value.base }] : []));
