@@ -5,6 +5,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { crashBar } from './crash-bar.ts';
+import { depthTransducer } from './depth-transducer.ts';
 import { flushSensors } from './flush-sensors.ts';
 import { lampCradle } from './lamp-cradle.ts';
 import { platforms } from './platforms.ts';
@@ -26,6 +27,7 @@ const folders: readonly (readonly [string, Readonly<Record<string, string>>])[] 
   ['switch-panel/pictures', switchPanel],
   ['lamp-cradle/pictures', lampCradle],
   ['crash-bar/pictures', crashBar],
+  ['depth-transducer/pictures', depthTransducer],
 ];
 
 for (const [folder, drawings] of folders) {

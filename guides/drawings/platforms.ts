@@ -1,5 +1,6 @@
 /** Side views of the two invented vehicles, facing left. */
 import { tansyFerret } from './crash-bar.ts';
+import { tealSkerry } from './depth-transducer.ts';
 import { box, circle, path, sheet } from './pen.ts';
 
 const wheel = (x: number, y: number, r: number): string =>
@@ -47,4 +48,5 @@ export const platforms: Readonly<Record<string, string>> = {
   'larkspur-dray': dray(),
   'sorrel-wicket': wicket(),
   'tansy-ferret': tansyFerret(),
+  'teal-skerry': tealSkerry(),
 };
