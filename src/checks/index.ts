@@ -24,6 +24,7 @@ import { pictureMissing } from './picture-missing.ts';
 import { platformUnknown } from './platform-unknown.ts';
 import type { Lost, PageRule, Rule } from './rule.ts';
 import { safetyRules } from './safety/index.ts';
+import { settingSame } from './setting-same.ts';
 import { stepUnknown } from './step-unknown.ts';
 import { toolUndeclared } from './tool-undeclared.ts';
 import { tradeRules } from './trade/index.ts';
@@ -46,6 +47,7 @@ const textRules: readonly Rule[] = [
   noneContradicted,
   noneMissing,
   platformUnknown,
+  settingSame,
   stepUnknown,
   toolUndeclared,
   ...figureRules,

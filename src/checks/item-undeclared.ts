@@ -38,6 +38,7 @@ const ownWord: ReadonlySet<string> = new Set<Reference['wanted']>([
   'fastener',
   'connector',
   'condition',
+  'setting',
   'rating',
   'circuit',
 ]);

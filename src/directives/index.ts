@@ -19,6 +19,7 @@ import { messages } from './message.ts';
 import { none } from './none.ts';
 import { notes } from './note.ts';
 import { part } from './part.ts';
+import { photo } from './photo.ts';
 import { procedure } from './procedure.ts';
 import { prove } from './prove.ts';
 import { rating } from './rating.ts';
@@ -40,6 +41,7 @@ import { patternShapeless } from './rules/pattern-shapeless.ts';
 import { targetMissing } from './rules/target-missing.ts';
 import { toolUnlisted } from './rules/tool-unlisted.ts';
 import { sequence } from './sequence.ts';
+import { setting } from './setting.ts';
 import { step } from './step.ts';
 import { supply } from './supply.ts';
 import { tool } from './tool.ts';
@@ -57,6 +59,7 @@ export const items: readonly DirectiveReader<Item>[] = [
   connector,
   condition,
   measure,
+  setting,
   rating,
   circuit,
 ];
@@ -65,7 +68,14 @@ export const items: readonly DirectiveReader<Item>[] = [
 export const inlines: readonly DirectiveReader<Inline>[] = [...mentions, ...actions, where];
 
 /** What stands as a block of text. */
-export const blocks: readonly DirectiveReader<Block>[] = [...messages, ...notes, refitNote, figure, prove];
+export const blocks: readonly DirectiveReader<Block>[] = [
+  ...messages,
+  ...notes,
+  refitNote,
+  figure,
+  photo,
+  prove,
+];
 
 /** Every directive of the format. */
 export const directives: readonly DirectiveReader<unknown>[] = [

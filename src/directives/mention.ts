@@ -16,6 +16,7 @@ const kinds: readonly MentionKind[] = [
   'fastener',
   'connector',
   'condition',
+  'setting',
   'rating',
   'circuit',
   'step',

@@ -123,6 +123,8 @@ function adaptBlock(block: Block, by: Adaptation): Block {
         body: prose(block.body),
         when: adaptWhen(block.when, by),
       };
+    case 'photo':
+      return { ...block, shows: prose(block.shows), when: adaptWhen(block.when, by) };
     case 'template':
       return { ...block, template: refWith(by.item)(block.template), when: adaptWhen(block.when, by) };
     case 'prove':

@@ -4,6 +4,7 @@ import type { Scope } from '../directives/directive.ts';
 import { idLike } from '../directives/id-text.ts';
 import { blocks, items } from '../directives/index.ts';
 import { none } from '../directives/none.ts';
+import { photo } from '../directives/photo.ts';
 import { procedure } from '../directives/procedure.ts';
 import { reverse } from '../directives/reverse.ts';
 import { misplaced } from '../directives/rules/directive-misplaced.ts';
@@ -61,7 +62,10 @@ export function assemble(document: Document, scope: Scope): Draft {
 
   const addLeaf = (leaf: LeafDirective): void => {
     const reader = itemNamed.get(leaf.name);
-    if (reader) {
+    if (leaf.name === photo.name) {
+      const block = photo.read(leaf, scope);
+      if (block) addBlock(block);
+    } else if (reader) {
       const item = reader.read(leaf, scope);
       if (item) declared.push(item);
     } else if (leaf.name === step.name) {

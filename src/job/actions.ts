@@ -10,6 +10,7 @@ export type TargetKind =
   | 'connector'
   | 'supply'
   | 'condition'
+  | 'setting'
   | 'measure'
   | 'template'
   | 'hole';
@@ -108,8 +109,20 @@ const rows: readonly (Partial<ActionRule> & Pick<ActionRule, 'verb' | 'on' | 'fr
   },
   { verb: 'apply', on: ['supply'], from: ['not on'], to: ['on'], undoneBy: ['take-off'] },
   { verb: 'take-off', words: 'take off', on: ['supply'], from: ['on'], to: ['not on'], undoneBy: ['apply'] },
-  { verb: 'set', on: ['condition'], from: ['does not hold', 'lapsed'], to: ['holds'], undoneBy: ['clear'] },
-  { verb: 'clear', on: ['condition'], from: ['holds', 'lapsed'], to: ['does not hold'], undoneBy: ['set'] },
+  {
+    verb: 'set',
+    on: ['condition', 'setting'],
+    from: ['does not hold', 'lapsed', 'as found'],
+    to: ['holds', 'set'],
+    undoneBy: ['clear'],
+  },
+  {
+    verb: 'clear',
+    on: ['condition', 'setting'],
+    from: ['holds', 'lapsed', 'set'],
+    to: ['does not hold', 'as found'],
+    undoneBy: ['set'],
+  },
   { verb: 'clean', on: ['part', 'kit', 'fastener'], from: [], to: ['done'] },
   { verb: 'route', on: ['part', 'kit', 'fastener'], from: [], to: ['done'] },
   { verb: 'measure', on: ['measure'], from: [], to: ['done'] },
@@ -171,6 +184,7 @@ export function targetKinds(item: Item): readonly TargetKind[] {
     case 'connector':
     case 'supply':
     case 'condition':
+    case 'setting':
     case 'measure':
       return [item.kind];
     case 'tool':

@@ -1,5 +1,5 @@
 import type { Action, Mention, SequencePlace, Verb } from '../model/inline.ts';
-import type { Counted, Item, Noun, Side } from '../model/item.ts';
+import type { Counted, Item, Noun, Setting, Side } from '../model/item.ts';
 import type { TradeWords } from '../trade/words.ts';
 import { formatBoth } from '../units/format.ts';
 import { formatTorque } from '../units/torque.ts';
@@ -22,11 +22,12 @@ export interface PhrasePlace {
 export function actionWords(action: Action, target: Target, place: PhrasePlace): string {
   const stated = action.say === null ? conditionWords(action, target) : null;
   if (stated) return place.starts ? capitalised(stated) : stated;
-  const { words, particle } = actionRule(action.verb);
+  const { words: table, particle } = actionRule(action.verb);
+  const words = action.verb === 'clear' && isSetting(target) ? 'set' : table;
   const object = objectWords(action, target, place);
   const parts =
     action.say === null && particle !== null ? [words, object, particle] : [action.say ?? words, object];
-  const turning = action.inSequence ? '' : turnWords(action, target);
+  const turning = action.inSequence ? '' : `${settingWords(action, target)}${turnWords(action, target)}`;
   const plain = action.inSequence
     ? inSequenceWords(action.inSequence, action.say ?? words)
     : [...parts, torqueWords(action, target)].filter((part) => part !== '').join(' ');
@@ -99,6 +100,19 @@ function conditionWords(action: Action, target: Target): string | null {
   if (target.kind !== 'item' || target.item.kind !== 'condition') return null;
   if (action.verb === 'set') return target.item.setWords;
   return action.verb === 'clear' ? target.item.clearWords : null;
+}
+
+function isSetting(target: Target): target is { readonly kind: 'item'; readonly item: Setting } {
+  return target.kind === 'item' && target.item.kind === 'setting';
+}
+
+/** "from not fitted to 13-pin socket", and the other way round where a setting is set back. */
+function settingWords({ verb }: Action, target: Target): string {
+  if (!isSetting(target)) return '';
+  const { from, to } = target.item;
+  return verb === 'clear'
+    ? ` back from “${to.value}” to “${from.value}”`
+    : ` from “${from.value}” to “${to.value}”`;
 }
 
 function torqueWords(action: Action, target: Target): string {

@@ -101,6 +101,8 @@ export function prosesOf(block: Block): readonly Prose[] {
       return [block.body];
     case 'figure':
       return [block.caption, ...block.marks.map((mark) => mark.text), block.body];
+    case 'photo':
+      return [block.shows];
     case 'template':
       return [];
     case 'prove':

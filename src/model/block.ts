@@ -6,7 +6,15 @@ import type { Prose } from './prose.ts';
 import type { When } from './when.ts';
 
 /** What a section or a step is made of, in the order of the text. */
-export type Block = ProseBlock | SafetyMessage | NoteBlock | RefitNote | Figure | TemplatePlace | Prove;
+export type Block =
+  | ProseBlock
+  | SafetyMessage
+  | NoteBlock
+  | RefitNote
+  | Figure
+  | Photo
+  | TemplatePlace
+  | Prove;
 
 /** Ordinary Markdown: a paragraph, list, table. */
 export interface ProseBlock {
@@ -77,6 +85,15 @@ export interface FigureMark {
   readonly point: { readonly x: number; readonly y: number } | null;
   /** The key's text. */
   readonly text: Prose;
+  readonly at: Span;
+}
+
+/** A photograph that the technician takes as evidence of the step, of each side where it is done on each. */
+export interface Photo {
+  readonly type: 'photo';
+  /** What it must show. */
+  readonly shows: Prose;
+  readonly when: Written<When> | null;
   readonly at: Span;
 }
 

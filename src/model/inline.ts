@@ -15,6 +15,7 @@ export type MentionKind =
   | 'fastener'
   | 'connector'
   | 'condition'
+  | 'setting'
   | 'rating'
   | 'circuit'
   | 'step'

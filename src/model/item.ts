@@ -21,6 +21,7 @@ export type Item =
   | Connector
   | Condition
   | Measure
+  | Setting
   | Rating
   | Circuit;
 
@@ -181,8 +182,17 @@ export interface Condition extends ItemBase<'condition'> {
 /** Something to be measured. */
 export interface Measure extends ItemBase<'measure'> {
   readonly expect: Written<QuantityRange> | null;
+  /** What it may read as where that is told in words: "green", "no fault stored"; empty for a quantity. */
+  readonly words: readonly string[];
   /** When the owner has it measured again. */
   readonly recheck: Written<Recheck> | null;
+}
+
+/** Something that is set to another value, such as a coding in a control unit. */
+export interface Setting extends ItemBase<'setting'> {
+  /** As the vehicle comes. */
+  readonly from: Written<string>;
+  readonly to: Written<string>;
 }
 
 /** A limit that one link of what carries or tows is rated for, or the load that the job claims. */

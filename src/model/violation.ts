@@ -20,6 +20,8 @@ export type StateName =
   | 'does not hold'
   | 'lapsed'
   | 'not done'
+  | 'as found'
+  | 'set'
   | 'done'
   | 'discarded'
   | 'given to the owner';

@@ -13,14 +13,16 @@ export type Dimension =
   | 'current'
   | 'voltage'
   | 'power'
-  | 'resistance';
+  | 'resistance'
+  | 'percentage';
 
 declare const dimension: unique symbol;
 
 /**
  * A number in the base unit of its dimension, branded so that a torque cannot be used as a length:
  * length mm · mass kg · volume l · time min · torque N·m · force N · pressure kPa · angle degrees ·
- * temperature °C · area mm² · current A · voltage V · power W · resistance Ω.
+ * temperature °C · area mm² · current A · voltage V · power W · resistance Ω ·
+ * percentage %.
  */
 export type Base<D extends Dimension> = number & { readonly [dimension]: D };
 

@@ -121,6 +121,7 @@ const rows: { readonly [D in Dimension]: readonly Row[] } = {
     ['kΩ', 'both', 1000, 'kohm kiloohm kiloohms'],
     ['MΩ', 'both', 1e6, 'megohm megohms'],
   ],
+  percentage: [['%', 'both', 1, 'percent']],
 };
 
 const caseMatters = new Set(['Pa', 'MPa', 'mV', 'mA', 'mΩ', 'MΩ']);
@@ -194,6 +195,7 @@ export const dimensionWords: {
   voltage: { noun: 'a voltage', example: '12 V' },
   power: { noun: 'a power', example: '55 W' },
   resistance: { noun: 'a resistance', example: '0.5 Ω' },
+  percentage: { noun: 'a percentage', example: '80 %' },
 };
 
 /**
@@ -215,4 +217,5 @@ export const limits: { readonly [D in Dimension]: readonly [least: number, most:
   voltage: [-1e4, 1e4],
   power: [0, 1e6],
   resistance: [0, 1e9],
+  percentage: [0, 1000],
 };

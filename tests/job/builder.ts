@@ -11,6 +11,7 @@ import type {
   KitItem,
   Measure,
   Part,
+  Setting,
   Side,
   Supply,
   Tool,
@@ -159,7 +160,9 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     case 'condition':
       return { ...common, kind, stays: words.stays ?? false, setWords: null, clearWords: null } as Condition;
     case 'measure':
-      return { ...common, kind, expect: null, recheck: null } as Measure;
+      return { ...common, kind, expect: null, words: [], recheck: null } as Measure;
+    case 'setting':
+      return { ...common, kind, from: written('off'), to: written('on') } as Setting;
     case 'supply':
       return {
         ...common,

@@ -52,9 +52,11 @@ const reading = (): ReadingView => ({
   id: id(),
   name: text(),
   expect: text(),
-  check: { dimension: text(), unit: text(), ranges: text(), otherwise: text() },
+  check: { words: null, dimension: text(), unit: text(), ranges: text(), otherwise: text() },
   sides: [{ side: 'left', name: text() }],
 });
+
+const told = (): ReadingView => ({ ...reading(), check: { words: [text(), text()], otherwise: text() } });
 
 type Blocks = { readonly [K in BlockView['type']]: BlockView & { readonly type: K } };
 
@@ -75,6 +77,13 @@ const blocks = (): Blocks => ({
     key: [{ letter: text(), text: html() }],
     body: html(),
     side: text(),
+  },
+  photo: {
+    type: 'photo',
+    ...shown(),
+    number: number(),
+    shows: html(),
+    sides: [{ side: 'left', name: text() }],
   },
   template: {
     type: 'template',
@@ -109,7 +118,7 @@ const torque = (): TorqueView => ({
   leftHand: true,
   setting: { crowfoot: text(), inLine: text(), formula: text(), square: text() },
   pattern: text(),
-  check: { dimension: text(), unit: text(), ranges: text(), otherwise: text() },
+  check: { words: null, dimension: text(), unit: text(), ranges: text(), otherwise: text() },
 });
 
 const step = (): StepView => ({
@@ -129,7 +138,8 @@ const step = (): StepView => ({
   ],
   positions: { positions: [number()], rows: [{ ...shown(), bolt: text(), cells: [text()] }] },
   hasLines: true,
-  readings: [reading()],
+  settings: [{ ...shown(), id: id(), name: text(), from: text(), to: text() }],
+  readings: [reading(), told()],
   bench: [{ ...varying(), label: text() }],
   wait: text(),
   signOff: true,
@@ -249,6 +259,17 @@ export const guideView = (): GuideView => ({
       },
     ],
     counts: [{ ...shown(), name: text(), from: text(), out: number(), back: number(), elsewhere: text() }],
+    evidence: [
+      {
+        ...shown(),
+        step: stepRef(),
+        key: text(),
+        what: text(),
+        text: html(),
+        expect: text(),
+        sides: [{ side: 'left', name: text() }],
+      },
+    ],
     signOffs: [{ ...shown(), step: stepRef() }],
   },
   handOver: {

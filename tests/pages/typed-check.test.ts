@@ -21,7 +21,9 @@ function ends(text: string, use: CrowfootUse | null = null) {
   const parsed = parseTorque(text);
   if (!parsed.ok) throw new Error(parsed.message);
   const check = torqueCheck(parsed.passes, use);
-  return check?.ranges.split(' ').map((pair) => pair.split('..').map(Number));
+  return check?.words === null
+    ? check.ranges.split(' ').map((pair) => pair.split('..').map(Number))
+    : undefined;
 }
 
 // A torque wrench may be off by 6 % up to 10 N·m, and by 4 % above (ISO 6789-1, from memory).

@@ -29,6 +29,8 @@ const oracle: { readonly [D in Dimension]: { readonly [ours: string]: string } }
   current: { A: 'A', mA: 'mA' },
   voltage: { V: 'V', mV: 'mV', kV: 'kV' },
   power: { W: 'W', kW: 'kW' },
+  // The only unit of its dimension: there is nothing to convert it to.
+  percentage: { '%': '' },
   resistance: { Ω: 'ohm', mΩ: 'mohm', kΩ: 'kohm', MΩ: 'Mohm' },
 };
 
@@ -42,7 +44,7 @@ describe('every conversion agrees with mathjs', () => {
   test('between any two units of a dimension', () => {
     fc.assert(
       fc.property(
-        fc.constantFrom(...units),
+        fc.constantFrom(...units.filter(({ dimension }) => dimension !== 'percentage')),
         fc.nat(9),
         fc.double({ min: 0.01, max: 5000, noNaN: true }),
         (from, pick, value) => {

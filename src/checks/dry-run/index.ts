@@ -31,6 +31,7 @@ import { plugUnhandled } from './plug-unhandled.ts';
 import { relationCycle } from './relation-cycle.ts';
 import { relationWrongKind } from './relation-wrong-kind.ts';
 import { replacementShort } from './replacement-short.ts';
+import { settingLeft } from './setting-left.ts';
 import { sideDisagrees } from './side-disagrees.ts';
 import { spareExceedsCount } from './spare-exceeds-count.ts';
 import { stackOpen } from './stack-open.ts';
@@ -75,6 +76,7 @@ export const dryRunRules: readonly Rule[] = [
   relationCycle,
   relationWrongKind,
   replacementShort,
+  settingLeft,
   sideDisagrees,
   spareExceedsCount,
   stackOpen,

@@ -18,9 +18,13 @@ export const needUnmet = violationRule(card, ['needs-unmet'], (violation, guide)
   const missing =
     need?.kind === 'measure'
       ? `the ${need.noun.singular} has not been measured`
-      : `“${need?.noun.singular ?? violation.need}” ${no}`;
+      : need?.kind === 'setting'
+        ? `the ${need.noun.singular} is not set`
+        : `“${need?.noun.singular ?? violation.need}” ${no}`;
   const ended =
-    violation.state === 'lapsed' ? 'it lapsed here, with what it needs itself' : 'it was cleared here';
+    violation.state === 'lapsed'
+      ? 'it lapsed here, with what it needs itself'
+      : `it was ${need?.kind === 'setting' ? 'set back' : 'cleared'} here`;
   const notes = violation.ended ? [{ message: ended, at: violation.ended }] : [];
   if (violation.item === null) {
     const what = violation.step ? 'this step' : 'this proof';

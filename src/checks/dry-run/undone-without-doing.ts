@@ -25,6 +25,9 @@ export const undoneWithoutDoing = violationRule(card, ['wrong-state'], (violatio
       message: `“${thing.noun.singular}” is cleared, and it does not hold: no step before this sets it`,
     };
   }
+  if (thing?.kind === 'setting') {
+    return { message: `${item.the} is set back, and no step before this sets it` };
+  }
   const first = violation.earlier ? { before: 'it was put back here already', at: violation.earlier } : null;
   return {
     message: `${item.the} ${item.is} ${how}, but ${item.it === 'it' ? 'it is' : 'they are'} ${state}: no step before this ${opposite(verb, item)}`,

@@ -59,6 +59,8 @@ function mayEndSo(lot: Lot, { state, set }: Cell, ledger: Ledger): PlanSet {
       );
     case 'condition':
       return when(state !== 'holds' || item.stays);
+    case 'setting':
+      return when(state === 'set');
     case 'supply':
       return when(state === 'not on' || !item.temporary);
     default:

@@ -1,4 +1,5 @@
 import type { Verb } from '../../model/inline.ts';
+import type { ItemKind } from '../../model/item.ts';
 import type { StateName } from '../../model/violation.ts';
 import type { Span } from '../../source/span.ts';
 import { actionRule, isFixing } from '../actions.ts';
@@ -256,14 +257,21 @@ interface Unmet {
   readonly ended: Span | null;
 }
 
+/** The state in which a thing meets a need, by its kind. */
+const metBy: { readonly [K in ItemKind]?: StateName } = {
+  condition: 'holds',
+  measure: 'done',
+  setting: 'set',
+};
+
 /** The plans in which a condition or a measure is not as it should be; other things meet every need. */
 function unmetIn(
   need: Lot,
   set: PlanSet,
   ledger: Ledger,
 ): readonly { readonly unmet: Unmet; readonly set: PlanSet }[] {
-  const met = need.item?.kind === 'condition' ? 'holds' : need.item?.kind === 'measure' ? 'done' : null;
-  if (met === null) return [];
+  const met = need.item ? metBy[need.item.kind] : undefined;
+  if (met === undefined) return [];
   return cellsIn(need, set, ledger).flatMap(({ state, last, set: plans }) => {
     const ended = last?.action.at ?? null;
     return state === met ? [] : [{ unmet: { kind: 'needs-unmet', need: need.id, state, ended }, set: plans }];

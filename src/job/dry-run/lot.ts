@@ -167,6 +167,8 @@ function startOf(item: Item | null, guide: Guide): StateName {
       return 'not on';
     case 'measure':
       return 'not done';
+    case 'setting':
+      return 'as found';
     default:
       return isFixing(item) ? 'tight' : 'in place';
   }

@@ -57,9 +57,9 @@ export function nextState(verb: Verb, lot: Lot, before: StateName, loosenedFirst
     case 'take-off':
       return 'not on';
     case 'set':
-      return 'holds';
+      return lot.item?.kind === 'setting' ? 'set' : 'holds';
     case 'clear':
-      return 'does not hold';
+      return lot.item?.kind === 'setting' ? 'as found' : 'does not hold';
     case 'clean':
     case 'route':
       return before;

@@ -12,6 +12,7 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Recheck } from '../../units/recheck.ts';
 import type { TorquePass } from '../../units/torque.ts';
 import { notCheckedWords } from '../overview/not-checked.ts';
+import { photoWords } from '../steps/evidence.ts';
 import type { GuideJson } from './guide-schema.ts';
 
 type ItemJson = GuideJson['items'][number];
@@ -91,6 +92,9 @@ function itemJson(item: Item): ItemJson {
     oneByOne: fixing?.oneByOne ?? false,
     recheck: 'recheck' in item && item.recheck ? recheckJson(item.recheck.value) : null,
     expect: item.kind === 'measure' && item.expect ? rangeJson(item.expect.value) : null,
+    expectWords: item.kind === 'measure' ? [...item.words] : [],
+    from: item.kind === 'setting' ? item.from.value : null,
+    to: item.kind === 'setting' ? item.to.value : null,
   };
 }
 
@@ -132,6 +136,11 @@ function stepJson(step: Step, guide: Guide, job: Job): StepJson {
     after: step.after.map(({ value }) => value),
     when: step.when ? whenText(step.when.value) : null,
     actions: actionsOf(step).map((placed) => actionJson(placed, step, guide)),
+    photos: step.blocks.flatMap((block) =>
+      block.type === 'photo'
+        ? [{ shows: photoWords(block, guide), when: block.when ? whenText(block.when.value) : null }]
+        : [],
+    ),
   };
 }
 

@@ -94,7 +94,7 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
     signalKey: signalKey(context),
     sections: sectionViews(guide, context),
     schedules: scheduleViews(context),
-    sheets: sheetsView(context),
+    sheets: sheetsView(guide, context),
     handOver: handOverView(guide, context),
     footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),
     table: tableMarkup(pickTable(context)),

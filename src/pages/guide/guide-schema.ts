@@ -18,7 +18,9 @@ const quantity = z
   .strictObject({
     written: z.string().describe('The number as the author wrote it'),
     unit: z.string(),
-    base: z.number().describe('In the base unit: mm, kg, l, min, N·m, N, kPa, degree, °C, mm², A, V, W, Ω'),
+    base: z
+      .number()
+      .describe('In the base unit: mm, kg, l, min, N·m, N, kPa, degree, °C, mm², A, V, W, Ω, %'),
   })
   .describe('A quantity');
 
@@ -38,6 +40,7 @@ const item = z.strictObject({
     'connector',
     'condition',
     'measure',
+    'setting',
     'rating',
     'circuit',
   ]),
@@ -74,6 +77,9 @@ const item = z.strictObject({
     .nullable()
     .describe('When it is looked at again: whichever comes first'),
   expect: z.strictObject({ least: quantity, most: quantity }).nullable().describe('What a measure should be'),
+  expectWords: z.array(z.string()).describe('The words that a measure may read as; empty for a quantity'),
+  from: z.string().nullable().describe('What a setting stands at as the vehicle comes'),
+  to: z.string().nullable().describe('What a setting is set to'),
 });
 
 const action = z.strictObject({
@@ -98,6 +104,9 @@ const step = z.strictObject({
   after: z.array(z.string()),
   when,
   actions: z.array(action),
+  photos: z
+    .array(z.strictObject({ shows: z.string(), when }))
+    .describe('Photographs that are asked for as evidence, of each side where the step is done on each'),
 });
 
 const firstStep = id.nullable().describe('The step that needs it first');

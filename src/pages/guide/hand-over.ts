@@ -2,7 +2,6 @@ import type { Markup } from '../../html/markup.ts';
 import { capitalised, countWords, itemTorqueWords } from '../../job/index.ts';
 import type { Block, NoteBlock } from '../../model/block.ts';
 import type { Guide } from '../../model/guide.ts';
-import { formatRangeBoth } from '../../units/format.ts';
 import { recheckWords } from '../../units/recheck.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { shownWhen } from '../frame/plans.ts';
@@ -11,7 +10,7 @@ import type { Shown } from '../frame/shared-views.ts';
 import { limitRows } from '../overview/limits.ts';
 import type { LimitRow } from '../overview/list-views.ts';
 import type { ReadingView } from '../steps/block-views.ts';
-import { readingsOf } from '../steps/readings.ts';
+import { expectedWords, readingsOf } from '../steps/readings.ts';
 
 /** The sheet that the owner is given. */
 export interface HandOverView {
@@ -64,7 +63,7 @@ function rechecksOf(guide: Guide, context: GuideContext): HandOverView['rechecks
     const shown = shownWhen(context, item.when);
     const when = recheckWords(item.recheck.value);
     if (item.kind === 'measure') {
-      const detail = item.expect ? formatRangeBoth(item.expect.value) : '';
+      const detail = expectedWords(item) ?? '';
       return [{ ...shown, name: item.noun.label, detail, when }];
     }
     const name = item.count.value === 1 ? item.noun.singular : item.noun.plural;

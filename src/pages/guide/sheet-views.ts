@@ -1,4 +1,6 @@
+import type { Markup } from '../../html/markup.ts';
 import type { Shown, StepRef } from '../frame/shared-views.ts';
+import type { ReadingView } from '../steps/block-views.ts';
 import type { TorqueView } from '../steps/step-views.ts';
 
 /** What is filled in during the job, on paper. */
@@ -6,6 +8,7 @@ export interface SheetsView {
   readonly torques: readonly TorqueRow[];
   readonly bags: readonly BagView[];
   readonly counts: readonly CountRow[];
+  readonly evidence: readonly EvidenceRow[];
   readonly signOffs: readonly SignOffRow[];
 }
 
@@ -36,6 +39,19 @@ export interface CountRow extends Shown {
   readonly back: number;
   /** What does not go back: "2 discarded, 1 spare". */
   readonly elsewhere: string;
+}
+
+/** A photograph, a setting or a reading that is asked for. */
+export interface EvidenceRow extends Shown {
+  /** `null` outside the steps. */
+  readonly step: StepRef | null;
+  /** "bolt photo 1": what the keys of its fields on the page begin with. */
+  readonly key: string;
+  readonly what: string;
+  readonly text: Markup;
+  /** What it should be; `null` for a photograph, and where nothing is stated. */
+  readonly expect: string | null;
+  readonly sides: ReadingView['sides'];
 }
 
 /** A step that a second person signs. */

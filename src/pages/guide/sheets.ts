@@ -1,17 +1,20 @@
+import type { Guide } from '../../model/guide.ts';
 import type { BagLine, CountLine } from '../../model/job.ts';
 import { type GuideContext, shownStep, stepRef } from '../frame/context.ts';
 import { sharedRows } from '../frame/plans.ts';
 import type { Shown } from '../frame/shared-views.ts';
 import { benchItemWords } from '../steps/bench.ts';
 import { torquesOf } from '../steps/torques.ts';
+import { evidenceRows } from './evidence-rows.ts';
 import type { BagView, CountRow, SheetsView, SignOffRow, TorqueRow } from './sheet-views.ts';
 
 /** The sheets that are filled in during the job: torque log, bags with labels, count sheet, sign-offs. */
-export function sheetsView(context: GuideContext): SheetsView {
+export function sheetsView(guide: Pick<Guide, 'sections'>, context: GuideContext): SheetsView {
   return {
     torques: torqueRows(context),
     bags: bagViews(context),
     counts: countRows(context),
+    evidence: evidenceRows(guide, context),
     signOffs: signOffRows(context),
   };
 }

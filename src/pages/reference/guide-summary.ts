@@ -7,12 +7,13 @@ import type { Job } from '../../model/job.ts';
 import type { Shop } from '../../model/shop.ts';
 import { glossary, isTermOf } from '../../trade/glossary.ts';
 import type { SignalWord } from '../../trade/signal-words.ts';
-import { formatBoth, formatQuantity, formatRangeBoth, quantityOf } from '../../units/format.ts';
+import { formatBoth, formatQuantity, quantityOf } from '../../units/format.ts';
 import type { Millimetres } from '../../units/quantity.ts';
 import { numberSteps } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
 import { shapeOfItem } from '../overview/fastener-shape.ts';
 import { fixingWords } from '../overview/gather.ts';
+import { expectedWords } from '../steps/readings.ts';
 
 /**
  * What every page but the guide's own needs of a guide, and what links to it are held against: plain data, small
@@ -226,7 +227,9 @@ function detailsOf(item: Item): readonly (string | null)[] {
     case 'circuit':
       return [item.load, item.fuse, item.voltage].map((part) => (part ? formatQuantity(part.value) : null));
     case 'measure':
-      return [item.expect ? formatRangeBoth(item.expect.value) : null];
+      return [expectedWords(item)];
+    case 'setting':
+      return [item.to.value];
     default:
       return [];
   }

@@ -14,6 +14,7 @@ export type BlockView =
       readonly html: Markup;
     })
   | (FigureView & { readonly type: 'figure' })
+  | (PhotoView & { readonly type: 'photo' })
   | (TemplateView & { readonly type: 'template' })
   | (Shown & {
       readonly type: 'prove';
@@ -62,6 +63,14 @@ export interface MarksView {
   readonly overlay: Markup;
   /** The sides that have such a margin, as classes: `marked-above marked-left`. */
   readonly sides: string;
+}
+
+/** A photograph that is asked for. */
+export interface PhotoView extends Shown {
+  /** Counts from 1 within its step or section. */
+  readonly number: number;
+  readonly shows: Markup;
+  readonly sides: ReadingView['sides'];
 }
 
 /** A cut template: what it is, its drawing, and the files that print it at full scale. */

@@ -1,4 +1,4 @@
-import type { Block, SafetyMessage } from '../../model/block.ts';
+import type { Block, Photo, SafetyMessage } from '../../model/block.ts';
 import type { Side } from '../../model/item.ts';
 import type { SignalWord } from '../../trade/signal-words.ts';
 import { signalPanel } from '../../trade/signal-words.ts';
@@ -6,6 +6,7 @@ import type { GuideContext } from '../frame/context.ts';
 import { always, shownWhen } from '../frame/plans.ts';
 import { isBlank, proseMarkup } from '../frame/prose.ts';
 import type { BlockView, MessageView, SignalBar } from './block-views.ts';
+import { photoView } from './evidence.ts';
 import { figureView } from './figure.ts';
 import { readingsOf } from './readings.ts';
 import { templateView } from './template.ts';
@@ -16,10 +17,19 @@ export function blockViews(
   context: GuideContext,
   stepSide: Side | null,
 ): readonly BlockView[] {
-  return blocks.flatMap((block) => blockView(block, context, stepSide) ?? []);
+  let photos = 0;
+  return blocks.flatMap((block) => {
+    if (block.type !== 'photo') return blockView(block, context, stepSide) ?? [];
+    photos += 1;
+    return { type: 'photo', ...photoView(block, photos, context, stepSide) };
+  });
 }
 
-function blockView(block: Block, context: GuideContext, stepSide: Side | null): BlockView | null {
+function blockView(
+  block: Exclude<Block, Photo>,
+  context: GuideContext,
+  stepSide: Side | null,
+): BlockView | null {
   const place = { context, stepSide };
   switch (block.type) {
     case 'prose':

@@ -56,6 +56,8 @@ function blockLines(block: Block, reading: Reading): readonly string[] {
       return linesOf(block.body, reading);
     case 'figure':
       return [`(Picture: ${linesOf(block.caption, reading).join(' ')})`];
+    case 'photo':
+      return [`Photograph: ${linesOf(block.shows, reading).join(' ')}`];
     case 'why':
     case 'owner':
     case 'refit-note':

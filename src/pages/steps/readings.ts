@@ -1,10 +1,12 @@
+import { listed } from '../../job/index.ts';
 import { placedIn } from '../../job/walk.ts';
 import type { Block } from '../../model/block.ts';
-import type { Side } from '../../model/item.ts';
+import type { Measure, Side } from '../../model/item.ts';
 import { formatRangeBoth } from '../../units/format.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { shownWhen } from '../frame/plans.ts';
 import type { ReadingView } from './block-views.ts';
+import { sidesOf } from './evidence.ts';
 import { readingCheck } from './typed-check.ts';
 
 /**
@@ -27,13 +29,16 @@ export function readingsOf(
       ...shownWhen(context, narrowest ? { value: narrowest } : item.when),
       id: item.id,
       name: item.noun.label,
-      expect: item.expect ? formatRangeBoth(item.expect.value) : null,
-      check: item.expect ? readingCheck(item.expect.value) : null,
-      sides:
-        stepSide === 'each'
-          ? (['left', 'right'] as const).map((side) => ({ side, name: context.guide.words[side] }))
-          : [{ side: '' as const, name: '' }],
+      expect: expectedWords(item),
+      check: readingCheck(item),
+      sides: sidesOf(stepSide, context),
     });
   }
   return [...readings.values()];
+}
+
+/** What a reading should be: a range in both systems of units, or words; `null` where nothing is stated. */
+export function expectedWords({ expect, words }: Measure): string | null {
+  if (expect) return formatRangeBoth(expect.value);
+  return words.length > 0 ? listed(words, 'or') : null;
 }

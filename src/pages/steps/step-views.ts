@@ -22,12 +22,21 @@ export interface StepView extends Shown {
   readonly positions: PositionsView | null;
   /** Whether anything stands in the lines under the step. */
   readonly hasLines: boolean;
+  readonly settings: readonly SettingView[];
   readonly readings: readonly ReadingView[];
   readonly bench: readonly BenchLine[];
   readonly wait: string | null;
   readonly signOff: boolean;
   /** Where it may also be done; `null` where the written order binds. */
   readonly anyOrder: string | null;
+}
+
+/** A setting that the step sets, or sets back. */
+export interface SettingView extends Shown {
+  readonly id: string;
+  readonly name: string;
+  readonly from: string;
+  readonly to: string;
 }
 
 /** One line of what the vehicle and the bench are like when a step is done. */

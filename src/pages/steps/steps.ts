@@ -9,6 +9,7 @@ import { proseMarkup } from '../frame/prose.ts';
 import type { Shown, VaryingView } from '../frame/shared-views.ts';
 import { benchLines } from './bench.ts';
 import { blockViews } from './blocks.ts';
+import { settingsOf } from './evidence.ts';
 import { readingsOf } from './readings.ts';
 import { stacksOf } from './stacks.ts';
 import type { StepView } from './step-views.ts';
@@ -22,6 +23,7 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
   const tools = itemsOf(numbered, context, (planned) => planned.tools);
   const wear = itemsOf(numbered, context, (planned) => planned.wear);
   const torques = torquesOf(step, context);
+  const settings = settingsOf(step, context);
   return {
     ...shownStep(context, numbered),
     id: step.id,
@@ -37,7 +39,8 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     torques,
     orders: tighteningViews(step, context),
     ...stacksOf(step, context),
-    hasLines: tools.length + wear.length + torques.length > 0 || step.wait !== null,
+    settings,
+    hasLines: tools.length + wear.length + torques.length + settings.length > 0 || step.wait !== null,
     readings: readingsOf(step.blocks, context, stepSide),
     bench: benchLines(numbered, context),
     wait: step.wait ? formatMinutes(step.wait.value) : null,

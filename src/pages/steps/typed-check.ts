@@ -1,11 +1,21 @@
-import { type CrowfootUse, settingInLine } from '../../job/index.ts';
+import { type CrowfootUse, listed, settingInLine } from '../../job/index.ts';
+import type { Measure } from '../../model/item.ts';
 import { formatQuantity, formatRangeBoth, rangeCounterpart } from '../../units/format.ts';
 import { parseQuantity } from '../../units/parse.ts';
 import type { Quantity, QuantityRange } from '../../units/quantity.ts';
 import { formatTorque, statedTorques, type TorqueSpec } from '../../units/torque.ts';
 
-/** What the page's script holds a typed value against. */
-export interface TypedCheck {
+/** What the page's script holds a typed value against: a quantity, or words. */
+export type TypedCheck = QuantityCheck | WordsCheck;
+
+/** Words, of which what is typed must be one. */
+interface WordsCheck {
+  readonly words: readonly string[];
+  readonly otherwise: string;
+}
+
+interface QuantityCheck {
+  readonly words: null;
   readonly dimension: string;
   /** A bare number is taken to be in it. */
   readonly unit: string;
@@ -19,12 +29,21 @@ export interface TypedCheck {
  * A reading must lie in its range as either system prints it: what is printed is rounded, and whoever measures in
  * inches goes by the inches that are printed.
  */
-export function readingCheck(range: QuantityRange): TypedCheck {
+export function readingCheck({ expect, words }: Pick<Measure, 'expect' | 'words'>): TypedCheck | null {
+  if (words.length > 0) {
+    const said = listed(words, 'or');
+    return { words, otherwise: `Not “${said}”. Find the cause before you go on.` };
+  }
+  return expect && rangeCheck(expect.value);
+}
+
+function rangeCheck(range: QuantityRange): TypedCheck {
   const { dimension, unit } = range.most;
   const both = [range, rangeCounterpart(range) ?? range];
   const least = Math.min(...both.map((one) => printedBase(one.least)));
   const most = Math.max(...both.map((one) => printedBase(one.most)));
   return {
+    words: null,
     dimension,
     unit,
     ranges: `${least}..${most}`,
@@ -53,6 +72,7 @@ export function torqueCheck(passes: TorqueSpec, crowfoot: CrowfootUse | null): T
     return `${least.base * (1 - DEVIATION)}..${value.base * (1 + DEVIATION)}`;
   });
   return {
+    words: null,
     dimension: 'torque',
     unit: first.unit,
     ranges: ranges.join(' '),

@@ -1,3 +1,4 @@
+import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import { make } from './elements.ts';
 import { type Field, field, wordsOf } from './field.ts';
 
@@ -25,6 +26,24 @@ export function proofBoxes(): readonly Field[] {
       line.classList.add('ticking');
       return field(box(line, 'Proved', asked), `prove ${asked}`, asked);
     });
+}
+
+/** Gives each photograph and setting that is evidence a box, or one for each side. */
+export function evidenceBoxes({ words }: Pick<BayData, 'words'>): readonly Field[] {
+  return [...document.querySelectorAll<HTMLElement>('[data-evidence]')].flatMap((line) => {
+    const asked = wordsOf(line);
+    const place = line.querySelector<HTMLElement>('.evidence-line') ?? line;
+    line.classList.add('ticking');
+    if (!line.dataset.sides) return field(box(place, 'Seen to', asked), line.dataset.evidence ?? '', asked);
+    // Each box goes in front of those before it.
+    const [right, left] = (['right', 'left'] as const).map((side) => {
+      const sided = `${asked}, ${words[side]} side`;
+      const input = box(place, 'Seen to', sided);
+      input.after(make('span', 'bay-side', words[side]));
+      return field(input, `${line.dataset.evidence} ${side}`, sided);
+    });
+    return [left, right].filter((one) => one !== undefined);
+  });
 }
 
 function box(place: HTMLElement, done: string, asked: string): HTMLInputElement {

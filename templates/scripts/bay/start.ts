@@ -3,7 +3,7 @@ import { readAddress } from '../address.ts';
 import type { Picker } from '../picker.ts';
 import type { PickTable } from '../plan.ts';
 import { startAwake } from './awake.ts';
-import { gatherBoxes, proofBoxes } from './boxes.ts';
+import { evidenceBoxes, gatherBoxes, proofBoxes } from './boxes.ts';
 import { say } from './elements.ts';
 import { keepFields, numbered } from './field.ts';
 import { type Keeper, openKeeper } from './keeper.ts';
@@ -11,6 +11,7 @@ import { startMove } from './move.ts';
 import { linkWords, showNews } from './news.ts';
 import { startOneStep } from './one-step.ts';
 import { fillSheets } from './sheets.ts';
+import { holdSignOff } from './sign-off.ts';
 import { addTicks } from './ticks.ts';
 import { readingFields, torqueFields } from './typed.ts';
 import { addVerdicts } from './verdicts.ts';
@@ -25,7 +26,13 @@ export function startBay(table: PickTable | null, picker: Picker): void {
   const panel = document.querySelector<HTMLElement>('.bay');
   if (!text || !panel) return;
   const page: BayData = JSON.parse(text);
-  const fields = numbered([...readingFields(page), ...torqueFields(page), ...gatherBoxes(), ...proofBoxes()]);
+  const fields = numbered([
+    ...readingFields(page),
+    ...torqueFields(page),
+    ...evidenceBoxes(page),
+    ...gatherBoxes(),
+    ...proofBoxes(),
+  ]);
   const asked = new Map(fields.map(({ key, asked: words }) => [key, words]));
   const keeper = openKeeper(page, asked, picker);
   // A link that names a build says which vehicle is meant; any other leads back to the one that was picked.
@@ -36,6 +43,7 @@ export function startBay(table: PickTable | null, picker: Picker): void {
   keepFields(fields, keeper);
   addVerdicts(fields, keeper);
   fillSheets(fields, keeper);
+  holdSignOff(fields, keeper);
   startPanel(keeper, table);
   panel.hidden = false;
 }

@@ -6,6 +6,7 @@ import { type Field, field, wordsOf } from './field.ts';
 export function readingFields({ words }: BayData): readonly Field[] {
   return [...document.querySelectorAll<HTMLInputElement>('input[data-reading]')].map((input) => {
     const side = sideOf(input.dataset.side);
+    if (input.dataset.words) offerWords(input, input.dataset.words.split('|'));
     const asked = wordsOf(input.closest('tr')?.querySelector('th'));
     return field(
       input,
@@ -13,6 +14,14 @@ export function readingFields({ words }: BayData): readonly Field[] {
       side === null ? asked : `${asked}, ${words[side]} side`,
     );
   });
+}
+
+/** Words that a reading may show are picked rather than typed. */
+function offerWords(input: HTMLInputElement, words: readonly string[]): void {
+  const list = make('datalist', '', ...words.map((word) => new Option(word)));
+  list.id = `words_${document.querySelectorAll('datalist').length}`;
+  input.after(list);
+  input.setAttribute('list', list.id);
 }
 
 /** A field that is added to each torque, or two where it is set on each side. */

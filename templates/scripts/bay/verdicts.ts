@@ -7,12 +7,11 @@ import type { Keeper } from './keeper.ts';
 /** Says of each value that is typed in whether it is one that the guide expects. */
 export function addVerdicts(fields: readonly Field[], keeper: Keeper): void {
   for (const { input } of fields) {
-    const check = input.closest<HTMLElement>('[data-ranges]')?.dataset;
-    if (!check) continue;
+    if (!checkOf(input)) continue;
     const verdict = make('span', 'bay-verdict');
     verdict.setAttribute('role', 'status');
     input.after(verdict);
-    const judge = () => say(verdict, verdictWords(input.value, check));
+    const judge = () => say(verdict, verdictOn(input));
     // Half a number is no reading: whoever types is told when done.
     input.addEventListener('change', judge);
     input.addEventListener('input', () => say(verdict, ''));
@@ -22,12 +21,24 @@ export function addVerdicts(fields: readonly Field[], keeper: Keeper): void {
   }
 }
 
+/** What is wrong with what a field holds, in words; empty where it is expected, or nothing is. */
+export function verdictOn(input: HTMLInputElement): string {
+  const check = checkOf(input);
+  return check ? verdictWords(input.value, check) : '';
+}
+
+function checkOf(input: HTMLInputElement): DOMStringMap | undefined {
+  return input.closest<HTMLElement>('[data-ranges], [data-words]')?.dataset;
+}
+
 /** What is wrong with a value, in words; empty for one that is expected, and for none. */
 function verdictWords(
   text: string,
-  { dimension, unit = '', ranges = '', otherwise = '' }: DOMStringMap,
+  { dimension, unit = '', ranges = '', words, otherwise = '' }: DOMStringMap,
 ): string {
-  if (text.trim() === '') return '';
+  const typed = text.trim().toLowerCase();
+  if (typed === '') return '';
+  if (words !== undefined) return words.toLowerCase().split('|').includes(typed) ? '' : otherwise;
   const found = readMeasured(text, dimension as Dimension, () => unit);
   if (found === null) return `Not compared: give a number, in ${unit} or with its unit.`;
   const isExpected = ranges.split(' ').some((range) => {

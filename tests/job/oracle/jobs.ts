@@ -130,6 +130,12 @@ const features: readonly ((dice: Dice) => Feature)[] = [
     off: [],
     on: ['set cured'],
   }),
+  (dice) => ({
+    things: [{ kind: 'setting', id: 'coding' }],
+    off: dice.chance(30) ? ['set coding', 'clear coding'] : [],
+    on: ['set coding'],
+    ...(dice.chance(20) ? { stepNeeds: 'coding' } : {}),
+  }),
   () => ({
     things: [{ kind: 'part', id: 'badge' }],
     off: ['remove badge', 'hand-over badge'],
@@ -227,6 +233,7 @@ function verbsOf(thing: Thing | undefined): readonly string[] {
     case 'connector':
       return ['disconnect', 'connect'];
     case 'condition':
+    case 'setting':
       return ['set', 'clear'];
     default:
       return thing?.temporary ? ['apply', 'take-off'] : ['apply'];

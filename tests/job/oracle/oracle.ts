@@ -6,7 +6,7 @@
 
 /** A thing of a job; ids are lists separated by spaces where there may be several. */
 export interface Thing {
-  readonly kind: 'part' | 'fastener' | 'kit' | 'connector' | 'condition' | 'supply';
+  readonly kind: 'part' | 'fastener' | 'kit' | 'connector' | 'condition' | 'setting' | 'supply';
   readonly id: string;
   readonly holds?: string;
   readonly on?: string;
@@ -62,6 +62,7 @@ export const rules = [
   'left in the box',
   'left apart',
   'left set',
+  'left unset',
   'left on',
 ] as const;
 
@@ -252,12 +253,12 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
         become('on');
         return;
       case 'set':
-        from('no', 'lapsed');
+        from('no', 'lapsed', 'as found');
         become('yes');
         return;
       case 'clear':
         from('yes', 'lapsed');
-        become('no');
+        become(thing.kind === 'setting' ? 'as found' : 'no');
         lapse();
         return;
       case 'discard':
@@ -334,6 +335,9 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
       case 'condition':
         if (state === 'yes' && !thing.stays) faults.add('left set');
         return;
+      case 'setting':
+        if (state !== 'yes') faults.add('left unset');
+        return;
       case 'supply':
         if (state === 'on' && thing.temporary) faults.add('left on');
         return;
@@ -360,6 +364,7 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
       kit: 'box',
       connector: isOnKit ? 'apart' : 'mated',
       condition: 'no',
+      setting: 'as found',
       supply: 'bare',
     }[thing.kind];
     return sides.map((where) => ({ thing, where, state: begin, loosenedFirst: false, hung: false }));

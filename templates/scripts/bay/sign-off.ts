@@ -1,0 +1,103 @@
+import type { BayData } from '../../../src/pages/guide/bay-data.ts';
+import { make, say } from './elements.ts';
+import { type Field, wordsOf } from './field.ts';
+import type { Keeper } from './keeper.ts';
+import { isBegun, type Progress, TICKED } from './progress.ts';
+import { verdictOn } from './verdicts.ts';
+
+/** A line of the evidence on the print, and the fields of the page that it stands for. */
+interface Line {
+  readonly row: HTMLTableRowElement;
+  /** What is asked for: "Photograph: the clip seated". */
+  readonly asked: string;
+  /** The step that asks for it; `null` outside the steps. */
+  readonly step: string | null;
+  readonly fields: readonly Field[];
+}
+
+/**
+ * Fills the lines of the evidence, and keeps the sign-off shut while one is open: that of its step, where a second
+ * person signs it, and that of the whole job. A print on which nothing has been ticked yet is left for the pen.
+ */
+export function holdSignOff(fields: readonly Field[], keeper: Keeper): void {
+  const lines = linesOf(fields);
+  if (lines.length === 0) return;
+  const told = document.querySelector('.bay-evidence');
+  const reminders = [...document.querySelectorAll<HTMLElement>('article.step')].map(reminderOf);
+  const signed = [...document.querySelectorAll<HTMLElement>('[data-signs]')];
+  const draw = (): void => {
+    const progress = keeper.now();
+    for (const line of lines) fill(line, progress, keeper.page);
+    const open = isBegun(progress) ? lines.filter((line) => isOpen(line, progress)) : [];
+    const openAt = (step: string | undefined) => open.filter((line) => line.step === step);
+    for (const row of signed) shut(row, row.dataset.signs === '' ? open : openAt(row.dataset.signs));
+    for (const { step, words } of reminders) {
+      const left = progress.ticks.has(step) ? openAt(step) : [];
+      say(words, left.length === 0 ? '' : `Evidence still open: ${askedOf(left)}.`);
+    }
+    if (told) say(told, open.length === 0 ? '' : `Before the sign-off: ${askedOf(open)}.`);
+  };
+  keeper.onChange(draw);
+  keeper.picker.onPick(draw);
+}
+
+function linesOf(fields: readonly Field[]): readonly Line[] {
+  return [...document.querySelectorAll<HTMLTableRowElement>('[data-evidence-of]')].map((row) => {
+    const key = row.dataset.evidenceOf ?? '';
+    const own = fields.filter((one) => one.key === key || one.key.startsWith(`${key} `));
+    return { row, asked: wordsOf(row.cells[1]), step: own[0]?.step ?? null, fields: own };
+  });
+}
+
+/** What another build asks for stands in nobody's way. */
+function isOpen({ row, fields }: Line, { values }: Progress): boolean {
+  return !row.hidden && fields.some((field) => !isSeenTo(field, values));
+}
+
+/** Ticked, or a reading that is as it should be. */
+function isSeenTo({ key, input }: Field, values: Progress['values']): boolean {
+  return values.has(key) && verdictOn(input) === '';
+}
+
+function askedOf(lines: readonly Line[]): string {
+  const told = lines.slice(0, MOST).map(({ asked }) => asked);
+  const more = lines.length - told.length;
+  return [...told, ...(more > 0 ? [`and ${more} more`] : [])].join('; ');
+}
+
+/** How many lines are told one by one. */
+const MOST = 3;
+
+function fill({ row, fields }: Line, { values }: Progress, { words }: BayData): void {
+  const typed = fields.flatMap(({ key, input }) => {
+    const text = values.get(key)?.text ?? '';
+    if (text === '' || text === TICKED) return [];
+    const { side } = input.dataset;
+    return side === 'left' || side === 'right' ? `${words[side]} ${text}` : text;
+  });
+  const found = row.querySelector('.found');
+  if (found) say(found, typed.join(', '));
+  for (const [index, tick] of [...row.querySelectorAll('.tick')].entries()) {
+    const field = fields[index];
+    tick.classList.toggle('seen-to', field !== undefined && isSeenTo(field, values));
+  }
+}
+
+/** A line that must not be signed says why where the name would stand. */
+function shut(row: HTMLElement, left: readonly Line[]): void {
+  row.classList.toggle('shut', left.length > 0);
+  const name = row.querySelector('.write');
+  if (name) say(name, left.length === 0 ? '' : `Not to be signed yet: ${openWords(left.length)}`);
+}
+
+/** A line under the ticks of a step, for what is still open when it is ticked. */
+function reminderOf(step: HTMLElement): { readonly step: string; readonly words: HTMLElement } {
+  const words = make('p', 'bay-open');
+  words.setAttribute('role', 'status');
+  step.querySelector('.bay-ticks')?.after(words);
+  return { step: step.id, words };
+}
+
+function openWords(count: number): string {
+  return count === 1 ? 'one line of the evidence is open' : `${count} lines of the evidence are open`;
+}
