@@ -8,7 +8,7 @@ import { wholeDrawing } from './drawing/whole-drawing.ts';
 import { writeDxf } from './files/dxf.ts';
 import { writePdf } from './files/pdf.ts';
 import { writeSvg } from './files/svg.ts';
-import type { CutContext } from './job.ts';
+import type { CutContext, SheetContext } from './job.ts';
 import type { Bit } from './shape/lint.ts';
 import { mirrored } from './shape/mirror.ts';
 import { resolve } from './shape/resolve.ts';
@@ -56,7 +56,7 @@ export async function drawTemplate(
   const { resolved, findings } = resolve(template, bits);
   if (resolved.cuts.length === 0 || findings.some((f) => f.severity === 'error'))
     return { sides: [], files: [], findings };
-  const metrics = context.metrics ?? metricsOf(context.fonts);
+  const metrics = metricsOf(context.fonts);
   const found = [...findings];
   const readable = printable(resolved, metrics, (f) => found.push(f));
   const printed = { ...context, guideTitle: replaceMissing(context.guideTitle, metrics), metrics };
@@ -79,7 +79,7 @@ function sidesOf(resolved: Resolved, template: CutTemplate, context: CutContext)
 
 async function drawSide(
   resolved: Resolved,
-  context: CutContext & { readonly metrics: Metrics },
+  context: SheetContext,
   report: (finding: Finding) => void,
 ): Promise<DrawnSide> {
   const { variant } = resolved;
@@ -101,7 +101,7 @@ async function drawSide(
       .filter((part) => part)
       .join(', ');
     const suffix = context.correction ? '-corrected' : '';
-    const bytes = await writePdf(drawn.sheets, context.fonts, title, context.correction);
+    const bytes = await writePdf(drawn.sheets, context.metrics, title, context.correction);
     files.push({ name: `${stem}-${paper}${suffix}.pdf`, bytes, format: 'pdf', plan: drawn.plan });
   }
   const whole = wholeDrawing(resolved, context.metrics);

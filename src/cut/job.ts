@@ -13,8 +13,6 @@ export interface CutContext {
   readonly words: TradeWords;
   readonly papers: readonly PaperName[];
   readonly fonts: Fonts;
-  /** Of those fonts, where they were read before: reading them takes longer than a sheet does. */
-  readonly metrics?: Metrics;
   /** Which side to draw; of a template that is made for both, `null` draws both. */
   readonly side: 'left' | 'right' | null;
   /** Face to print for, where it is not the one that the template is drawn on. */

@@ -1,4 +1,4 @@
-import { type Fonts, type Metrics, metricsOf } from '../cut/drawing/metrics.ts';
+import { type Fonts, metricsOf } from '../cut/drawing/metrics.ts';
 import type { SheetContext } from '../cut/job.ts';
 import type { Bit } from '../cut/shape/lint.ts';
 import { resolve } from '../cut/shape/resolve.ts';
@@ -26,11 +26,9 @@ export type JudgeTemplates = (guide: Guide, job: Job, read: readonly Finding[], 
  * printed. A template in which something could not be read lacks a shape, so nothing more is said of it.
  */
 export function templateJudge({ papers }: ShopSettings, fonts: Fonts | null): JudgeTemplates {
-  let metrics: Metrics | null = null;
   return (guide, job, read, report) => {
     if (guide.templates.size === 0) return;
-    if (fonts) metrics ??= metricsOf(fonts);
-    const sheets = fonts && metrics && { papers, fonts, metrics, side: null };
+    const sheets = fonts && { papers, fonts, metrics: metricsOf(fonts), side: null };
     const bits = bitsOf(guide);
     const faults = read.filter(({ severity }) => severity === 'error').map(({ at }) => at);
     const printed = sheets && {

@@ -1,7 +1,6 @@
 import type { Fonts } from '../cut/drawing/metrics.ts';
 import { prepareLayouts, type RenderLayout } from '../pages/layouts/layouts.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
-import { readFonts } from './fonts.ts';
 import { browserScript } from './scripts.ts';
 import { readTemplates } from './templates.ts';
 
@@ -19,17 +18,21 @@ export interface SiteKit {
 const scriptNames = ['guide', 'correct-print', 'search', 'offline', 'worker'] as const;
 
 /**
- * Readies the layouts, styles, scripts and fonts, with the shop's own layouts and styles in their places.
+ * Readies the layouts, styles and scripts, with the shop's own layouts and styles in their places.
  *
  * @param paths of the workspace
  */
-export async function readKit(files: WorkspaceFiles, paths: Iterable<string>): Promise<SiteKit> {
+export async function readKit(
+  files: WorkspaceFiles,
+  paths: Iterable<string>,
+  fonts: Fonts,
+): Promise<SiteKit> {
   const templates = await readTemplates({ paths, read: files.read });
   const scripts = scriptNames.map(async (name) => [name, await browserScript(name)] as const);
   return {
     render: prepareLayouts(templates.layouts),
     styles: templates.styles,
     scripts: new Map(await Promise.all(scripts)),
-    fonts: await readFonts(),
+    fonts,
   };
 }

@@ -18,9 +18,10 @@ export interface OpenWork {
  */
 export async function openWork(work: Work, identity: string, make: boolean): Promise<OpenWork> {
   const { files, store } = work;
-  const workspace = await openWorkspace(files, store, await readFonts());
+  const fonts = await readFonts();
+  const workspace = await openWorkspace(files, store, fonts);
   const basis = await basisOf(work, identity, workspace.shop.settings);
-  const kit = make ? await readKit(files, workspace.shop.files.keys()) : null;
+  const kit = make ? await readKit(files, workspace.shop.files.keys(), fonts) : null;
   const ground = turnGround({ workspace, store, basis, kit, pageOf: sitePages(workspace) });
   return { workspace, ground };
 }

@@ -6,6 +6,7 @@ import type { WorkspaceFiles } from '../../src/shop/workspace-files.ts';
 import { assembleSite } from '../../src/site/assemble.ts';
 import type { Published } from '../../src/site/folder/output-folder.ts';
 import { openOutputFolder } from '../../src/site/folder/output-folder.ts';
+import { readFonts } from '../../src/site/fonts.ts';
 import { makeGuide } from '../../src/site/guides/make-guide.ts';
 import { readKit } from '../../src/site/kit.ts';
 import { type Publication, publicationOf } from '../../src/site/publication.ts';
@@ -41,7 +42,7 @@ export async function buildSite(
   if (!keepGoing && found.findings.some(({ severity }) => severity === 'error'))
     return { ok: false, problems: ['the guides have errors, so the site stays as it is'] };
   const { shop } = found;
-  const kit = await readKit(files, shop.files.keys());
+  const kit = await readKit(files, shop.files.keys(), await readFonts());
   const store = memoryStore();
   const note: NoteAsk = () => undefined;
   const seen = watched({ shop, procedures: new Map(), files }, note);

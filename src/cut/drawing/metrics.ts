@@ -1,6 +1,6 @@
-import PDFDocument from 'pdfkit';
 import type { Bounds } from '../../geometry/point.ts';
 import type { Anchor, Mark } from './drawing.ts';
+import { openTypeface, type Typeface } from './typeface.ts';
 
 /** The bytes of two TrueType fonts of one family. */
 export interface Fonts {
@@ -10,6 +10,7 @@ export interface Fonts {
 
 /** How wide lettering is, and whether a font can print it. */
 export interface Metrics {
+  readonly faces: { readonly regular: Typeface; readonly bold: Typeface };
   /** Width of a text in mm, for a height of capitals in mm. */
   readonly width: (text: string, height: number, bold: boolean) => number;
   /** The characters of a text that the fonts lack. */
@@ -22,51 +23,37 @@ export interface Metrics {
   readonly fit: (text: string, height: number, width: number, bold?: boolean) => string;
 }
 
-/** What pdfkit knows of the font that it has open. */
-interface OpenFont {
-  readonly widthOfString: (text: string, size: number) => number;
-  readonly font: {
-    readonly unitsPerEm: number;
-    readonly hasGlyphForCodePoint: (point: number) => boolean;
-    readonly glyphForCodePoint: (point: number) => { readonly bbox: { readonly maxY: number } };
-  };
-}
-
-/** The font that a document has open; pdfkit offers its glyphs nowhere else. */
-function openFont(doc: PDFKit.PDFDocument): OpenFont {
-  return (doc as unknown as { readonly _font: OpenFont })._font;
-}
-
-/** Height of a capital of the open font in ems, from its H: many fonts do not state it. */
-export function capitalOf(doc: PDFKit.PDFDocument): number {
-  const { font } = openFont(doc);
-  return font.glyphForCodePoint(72).bbox.maxY / font.unitsPerEm;
-}
-
-/** Reads the metrics of two fonts. */
+/** Reads the metrics of two fonts, once for as long as their bytes are held. */
 export function metricsOf(fonts: Fonts): Metrics {
-  const doc = new PDFDocument({ autoFirstPage: false, compress: false });
-  const open = (bytes: Uint8Array): { readonly face: OpenFont; readonly capital: number } => {
-    doc.font(Buffer.from(bytes));
-    return { face: openFont(doc), capital: capitalOf(doc) };
-  };
-  const faces = { regular: open(fonts.regular), bold: open(fonts.bold) };
+  const known = knownMetrics.get(fonts);
+  if (known) return known;
+  const metrics = readMetrics(fonts);
+  knownMetrics.set(fonts, metrics);
+  return metrics;
+}
+
+const knownMetrics = new WeakMap<Fonts, Metrics>();
+
+/** Widths of texts that are kept: more than the sheets of a guide write, and nothing for a machine to hold. */
+const MOST_WIDTHS = 20_000;
+
+function readMetrics(fonts: Fonts): Metrics {
+  const faces = { regular: openTypeface(fonts.regular), bold: openTypeface(fonts.bold) };
   const known = new Map<string, number>();
   const width: Metrics['width'] = (text, height, bold) => {
     const key = `${bold ? 'b' : 'r'}${text}`;
     let perHeight = known.get(key);
     if (perHeight === undefined) {
-      const { face, capital } = bold ? faces.bold : faces.regular;
-      perHeight = face.widthOfString(text, 1) / capital;
+      const face = bold ? faces.bold : faces.regular;
+      perHeight = face.width(text) / face.capital;
+      if (known.size >= MOST_WIDTHS) known.clear();
       known.set(key, perHeight);
     }
     return perHeight * height;
   };
   const lacks = (text: string): string[] =>
-    [...text].filter(
-      (c) => !Object.values(faces).every(({ face }) => face.font.hasGlyphForCodePoint(c.codePointAt(0) ?? 0)),
-    );
-  return { width, lacks, box: (mark) => boxOf(mark, width), ...setting(width) };
+    [...text].filter((c) => !Object.values(faces).every((face) => face.has(c.codePointAt(0) ?? 0)));
+  return { faces, width, lacks, box: (mark) => boxOf(mark, width), ...setting(width) };
 }
 
 function boxOf(

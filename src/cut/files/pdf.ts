@@ -3,7 +3,7 @@ import { pieceOf, pointAt, type Segment } from '../../geometry/segment.ts';
 import { POINTS_PER_MM } from '../../trade/paper.ts';
 import { type Correction, correctionOn, correctionStamp } from '../../trade/print-check.ts';
 import { LINES, type Mark, type Sheet } from '../drawing/drawing.ts';
-import { capitalOf, type Fonts } from '../drawing/metrics.ts';
+import type { Metrics } from '../drawing/metrics.ts';
 
 /** The same file must have the same bytes on every day. */
 const NO_DATE = new Date(0);
@@ -15,7 +15,7 @@ const NO_DATE = new Date(0);
  */
 export async function writePdf(
   sheets: readonly Sheet[],
-  fonts: Fonts,
+  metrics: Metrics,
   title: string,
   correction: Correction | undefined,
 ): Promise<Uint8Array> {
@@ -38,11 +38,9 @@ export async function writePdf(
     doc.on('end', () => resolve());
     doc.on('error', reject);
   });
-  doc.registerFont('regular', Buffer.from(fonts.regular));
-  doc.registerFont('bold', Buffer.from(fonts.bold));
   askNotToScale(doc);
   namePages(doc, sheets);
-  for (const sheet of sheets) drawPage(doc, sheet, correction);
+  for (const sheet of sheets) drawPage(doc, sheet, metrics, correction);
   doc.end();
   await done;
   return new Uint8Array(Buffer.concat(chunks));
@@ -71,7 +69,12 @@ function askNotToScale(doc: PDFKit.PDFDocument): void {
   });
 }
 
-function drawPage(doc: PDFKit.PDFDocument, sheet: Sheet, correction: Correction | undefined): void {
+function drawPage(
+  doc: PDFKit.PDFDocument,
+  sheet: Sheet,
+  metrics: Metrics,
+  correction: Correction | undefined,
+): void {
   const [width, height] = [sheet.width * POINTS_PER_MM, sheet.height * POINTS_PER_MM];
   doc.addPage({ size: [width, height], margin: 0 });
   // pdfkit counts y down from the top; the sheets count millimetres up from the bottom.
@@ -81,10 +84,10 @@ function drawPage(doc: PDFKit.PDFDocument, sheet: Sheet, correction: Correction 
     const by = correctionOn(correction, sheet.width, sheet.height);
     doc.transform(by.x, 0, 0, by.y, x - x * by.x, y - y * by.y);
   }
-  for (const mark of sheet.marks) drawMark(doc, mark);
+  for (const mark of sheet.marks) drawMark(doc, mark, metrics);
 }
 
-function drawMark(doc: PDFKit.PDFDocument, mark: Mark): void {
+function drawMark(doc: PDFKit.PDFDocument, mark: Mark, metrics: Metrics): void {
   switch (mark.kind) {
     case 'stroke':
       drawStroke(doc, mark.segments, mark.line);
@@ -99,13 +102,13 @@ function drawMark(doc: PDFKit.PDFDocument, mark: Mark): void {
       return;
     }
     case 'text':
-      drawText(doc, mark);
+      drawText(doc, mark, metrics);
       return;
     case 'clip': {
       const { minX, minY, maxX, maxY } = mark.to;
       doc.save();
       doc.rect(minX, minY, maxX - minX, maxY - minY).clip();
-      for (const inner of mark.marks) drawMark(doc, inner);
+      for (const inner of mark.marks) drawMark(doc, inner, metrics);
       doc.restore();
       return;
     }
@@ -155,9 +158,10 @@ function curve(doc: PDFKit.PDFDocument, arc: Extract<Segment, { kind: 'arc' }>):
   }
 }
 
-function drawText(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'text' }>): void {
-  doc.font(mark.bold ? 'bold' : 'regular').fillColor('black');
-  doc.fontSize(mark.height / capitalOf(doc));
+function drawText(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'text' }>, { faces }: Metrics): void {
+  const name = mark.bold ? 'bold' : 'regular';
+  faces[name].use(doc, name);
+  doc.fillColor('black').fontSize(mark.height / faces[name].capital);
   const width = doc.widthOfString(mark.text);
   const shift = { start: 0, middle: -width / 2, end: -width }[mark.anchor];
   doc.save();

@@ -25,7 +25,8 @@ export async function openGround({
 }: GroundPlan): Promise<TurnGround> {
   const files = diskFiles(root);
   const store = folderStore(folder, new Date(usedAt));
-  const workspace = await openWorkspace(files, store, await readFonts());
-  const kit = make ? await readKit(files, workspace.shop.files.keys()) : null;
+  const fonts = await readFonts();
+  const workspace = await openWorkspace(files, store, fonts);
+  const kit = make ? await readKit(files, workspace.shop.files.keys(), fonts) : null;
   return turnGround({ workspace, store, basis, kit, pageOf: sitePages(workspace) });
 }
