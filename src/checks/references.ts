@@ -1,5 +1,5 @@
 import { nearest } from '../diagnostics/suggest.ts';
-import { findTarget, inlinesOf, placedIn, placedInStep, provesOf, stepsOf } from '../job/index.ts';
+import { findTarget, inlinesOf, oncePer, placedIn, placedInStep, provesOf, stepsOf } from '../job/index.ts';
 import type { Guide, Step } from '../model/guide.ts';
 import type { MentionKind, Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
@@ -19,7 +19,7 @@ export interface Reference {
 }
 
 /** Every id that a guide names, each place once, in the order of the files. */
-export function referencesOf(guide: Guide): readonly Reference[] {
+export const referencesOf: (guide: Guide) => readonly Reference[] = oncePer((guide) => {
   const all = [
     ...inText(guide),
     ...inSteps(guide),
@@ -36,7 +36,7 @@ export function referencesOf(guide: Guide): readonly Reference[] {
     if (!places.has(key)) places.set(key, one);
   }
   return [...places.values()];
-}
+});
 
 /** What the ids that nobody declares were likely meant to be, since each such slip is told once already. */
 export function idsMeant(guide: Guide): readonly string[] {

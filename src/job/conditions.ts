@@ -5,6 +5,7 @@ import type { Item } from '../model/item.ts';
 import type { Prose } from '../model/prose.ts';
 import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
+import { oncePer } from './once.ts';
 import { conditionalsOf } from './template-variants.ts';
 import { prosesOf } from './walk.ts';
 
@@ -25,7 +26,7 @@ export interface ConditionPlace {
 }
 
 /** Every condition of a guide, in the order of the text after those of the items. */
-export function conditionsOf(guide: Guide): readonly ConditionPlace[] {
+export const conditionsOf: (guide: Guide) => readonly ConditionPlace[] = oncePer((guide) => {
   const items = [...guide.items.values()].flatMap((item) => placed(item.when, [], { kind: 'item', item }));
   const sections = guide.sections.flatMap((section) => [
     ...inBlocks(section.intro, null, [], guide),
@@ -35,7 +36,7 @@ export function conditionsOf(guide: Guide): readonly ConditionPlace[] {
     ]),
   ]);
   return [...items, ...inBlocks(guide.opening, null, [], guide), ...sections];
-}
+});
 
 function inBlocks(
   blocks: readonly Block[],

@@ -80,9 +80,13 @@ const untold: ReadonlySet<string> = new Set([
   'src',
 ]);
 
+/** White space that is not one plain space. */
+const unevenSpace = /\s\s|[^\S ]/;
+
 /** One text for one meaning: keys in order, runs of white space as one space, what is empty left out. */
 function canonical(value: unknown): string {
-  if (typeof value === 'string') return JSON.stringify(value.replace(/\s+/g, ' '));
+  if (typeof value === 'string')
+    return JSON.stringify(unevenSpace.test(value) ? value.replace(/\s+/g, ' ') : value);
   if (typeof value !== 'object' || value === null) return String(value);
   if (value instanceof Map) return canonical([...value.entries()]);
   if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
@@ -97,9 +101,13 @@ function isDeclared(value: object): boolean {
 const canonicalOnce = oncePer(canonicalFields);
 
 function canonicalFields(value: object): string {
-  const fields = Object.entries(value).filter(([key, one]) => !untold.has(key) && !isEmpty(one));
-  const sorted = fields.sort(([a], [b]) => (a < b ? -1 : 1));
-  return `{${sorted.map(([key, one]) => `${JSON.stringify(key)}:${canonical(one)}`).join(',')}}`;
+  let text = '';
+  for (const key of Object.keys(value).sort()) {
+    const one = value[key as keyof typeof value];
+    if (untold.has(key) || isEmpty(one)) continue;
+    text += `${text === '' ? '' : ','}${JSON.stringify(key)}:${canonical(one)}`;
+  }
+  return `{${text}}`;
 }
 
 function isEmpty(value: unknown): boolean {

@@ -31,7 +31,9 @@ export function planFor(guide: Guide, build: Build, benches: Played['benches'], 
   const done = work.filter(({ isProof }) => !isProof);
   const precedence = precedenceOf(guide, build, done);
   const direct = withoutDetours(precedence);
-  const schedules = schedulesOf(guide, build, work, crew, precedenceOf(guide, build, work));
+  // Without proofs that take time, the work is the steps.
+  const ofWork = work.length === done.length ? precedence : precedenceOf(guide, build, work);
+  const schedules = schedulesOf(guide, build, work, crew, ofWork);
   return {
     steps: done.map(({ section, step }, index): PlannedStep => {
       const used = [...new Set(usesOfStep(step, guide, build).map((use) => use.item))];

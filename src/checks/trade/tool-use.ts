@@ -1,5 +1,13 @@
 import { bindsTool } from '../../job/actions.ts';
-import { findTarget, isFixing, placedInStep, stepsOf, type Target, toolsOf } from '../../job/index.ts';
+import {
+  findTarget,
+  isFixing,
+  oncePer,
+  placedInStep,
+  stepsOf,
+  type Target,
+  toolsOf,
+} from '../../job/index.ts';
 import { actionsOf } from '../../job/walk.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Action, Ref } from '../../model/inline.ts';
@@ -38,13 +46,13 @@ export interface ToolUse {
  * Every action that is bound to a tool or tightens, with its tools. An action about whose tools something could
  * not be read, or is not declared, is left out: another rule tells that.
  */
-export function toolUses(subject: Subject): readonly ToolUse[] {
+export const toolUses: (subject: Subject) => readonly ToolUse[] = oncePer((subject) => {
   const { guide } = subject;
   return stepsOf(guide).flatMap((step) => {
     const mentions = mentionedTools(step, guide);
     return actionsOf(step).flatMap(({ node }) => useOf(node, step, mentions, subject));
   });
-}
+});
 
 function useOf(action: Action, step: Step, mentions: readonly Ref[], subject: Subject): readonly ToolUse[] {
   const target = findTarget(subject.guide, action.target.value);

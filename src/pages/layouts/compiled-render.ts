@@ -2,6 +2,7 @@ import {
   AssignTag,
   CaseTag,
   type Context,
+  Drop,
   type Emitter,
   ForTag,
   IfTag,
@@ -22,6 +23,13 @@ import { ForLoop } from './for-loop.ts';
 
 /** Does one piece of a layout: writes what it puts out, or changes what the pieces after it read. */
 type Step = (context: Context, emitter: Emitter) => void;
+
+/** What a layout wrote for some values, and how much work that was. */
+interface Written {
+  readonly given: readonly unknown[];
+  readonly text: string;
+  readonly work: number;
+}
 
 /** Layouts that may stand within each other; the built-in ones need 7. */
 const DEPTH_LIMIT = 100;
@@ -137,15 +145,31 @@ export function compiledRender(engine: Liquid, workLimit: number): CompiledRende
     if (file === null || keys.length !== [...names].length || keys.length !== values.length)
       return ownStep(tag);
     let templates: Template[] | undefined;
+    // What a layout writes follows from its values alone, and a guide's two pages share most of theirs.
+    const written = new WeakMap<object, Written[]>();
     return (context, emitter) => {
+      const given = values.map((value) => value(context));
+      const known = sharedBy(given);
+      const before = known && written.get(known);
+      const same = before?.find((one) => one.given.every((value, index) => value === given[index]));
+      if (same) {
+        work += same.work;
+        emitter.buffer += same.text;
+        return;
+      }
       const inner = context.spawn();
       const scope = inner.bottom() as Record<string, unknown>;
-      for (const [index, key] of keys.entries()) scope[key] = values[index]?.(context);
+      for (const [index, key] of keys.entries()) scope[key] = given[index];
       templates ??= templatesOf(toValueSync(engine._parsePartialFile(file, true, tag.token.file)));
       if (depth >= DEPTH_LIMIT) throw new Error('the layouts stand within each other without an end');
       depth += 1;
-      run(templates, inner, emitter);
+      const own = textEmitter();
+      const workBefore = work;
+      run(templates, inner, own);
       depth -= 1;
+      emitter.buffer += own.buffer;
+      if (known)
+        written.set(known, [...(before ?? []), { given, text: own.buffer, work: work - workBefore }]);
     };
   };
 
@@ -159,6 +183,12 @@ export function compiledRender(engine: Liquid, workLimit: number): CompiledRende
       depth = 0;
     },
   };
+}
+
+/** An object by which what a layout wrote for some values can be found again; none where one of them may change. */
+function sharedBy(given: readonly unknown[]): object | undefined {
+  if (given.some((value) => value instanceof Drop)) return undefined;
+  return given.find((value): value is object => typeof value === 'object' && value !== null);
 }
 
 function templatesOf(parsed: string | Template[]): Template[] {
