@@ -17,16 +17,18 @@ export interface Unit {
 
 /**
  * Puts a mark of white letters at the beginning and the end of every unit of the page, and of their neighbours.
- * A mark is a pseudo-element out of the flow: it moves nothing and is found in the print's text.
+ * A mark is a pseudo-element out of the flow: it moves nothing and is found in the print's text. Its letters and
+ * digits are all of one height, since Chromium prints each on the sheet that its middle lies on; in a grid, as messages
+ * are, it must be sent to the end.
  */
 const setMarks = `(() => {
   const style = new CSSStyleSheet();
-  const mark = (place, end) => '[data-mark]::' + place + '{content:"@" attr(data-mark) "' + end + '@" !important;' +
+  const mark = (place, end) => '[data-mark]::' + place + '{content:"HXH" attr(data-mark) "HX' + end + '" !important;' +
     'position:absolute!important;display:block!important;width:auto;height:1px!important;margin:0!important;' +
     'padding:0!important;border:0!important;inset:auto!important;' +
     'font:1px/1px monospace!important;color:#fff!important;white-space:nowrap}';
-  style.replaceSync(mark('before', 'a') + mark('after', 'z') +
-    '[data-mark]::after{translate:0 -2px} [data-mark]::before{translate:0 2px}');
+  style.replaceSync(mark('before', 'A') + mark('after', 'Z') +
+    '[data-mark]::after{translate:0 -2px} .message::after{align-self:end} [data-mark]::before{translate:0 2px}');
   document.adoptedStyleSheets.push(style);
   const seen = (element) => element.getClientRects().length > 0;
   const number = (element) => {
@@ -89,8 +91,8 @@ export function findUnits(marked: readonly Marked[], file: string): readonly Uni
   const sheetOf = new Map<string, number>();
   const text = execFileSync('pdftotext', ['-raw', file, '-'], { encoding: 'utf8' });
   for (const [index, sheet] of text.split('\f').entries()) {
-    for (const [, mark = ''] of sheet.replace(/\s/g, '').matchAll(/@(\d+[az])@/g)) {
-      sheetOf.set(mark, index + 1);
+    for (const [, mark = '', end = ''] of sheet.replace(/\s/g, '').matchAll(/HXH(\d+)HX([AZ])/g)) {
+      sheetOf.set(`${mark}${end}`, index + 1);
     }
   }
   const place = (mark: string, name: string) => {
@@ -102,9 +104,9 @@ export function findUnits(marked: readonly Marked[], file: string): readonly Uni
     ...unit,
     kind,
     name,
-    first: place(`${mark}a`, name),
-    last: place(`${mark}z`, name),
-    neighbour: beside === null ? null : place(kind === 'picture' ? `${beside}z` : `${beside}a`, name),
+    first: place(`${mark}A`, name),
+    last: place(`${mark}Z`, name),
+    neighbour: beside === null ? null : place(kind === 'picture' ? `${beside}Z` : `${beside}A`, name),
   }));
 }
 
