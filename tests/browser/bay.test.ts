@@ -161,34 +161,83 @@ describe('a device that keeps nothing', () => {
   });
 });
 
-describe('one step at a time', () => {
-  it('shows each step alone with the messages that guard it, in order, and comes back after a reload', async () => {
+describe('the bay screen', () => {
+  const next = (page: Page) => page.locator('.bay-next');
+  const enter = (page: Page) => page.getByRole('button', { name: 'One step at a time' }).click();
+
+  it('shows each step alone, in order, ticks what is done, and is at the step when the page is opened again', async () => {
     const { page, faults } = await guide({ hash: '#build=fog:no' });
-    await page.getByRole('button', { name: 'One step at a time' }).click();
+    await enter(page);
     const steps: string[] = [];
-    const next = page.locator('.bay-next');
-    while (await next.isEnabled()) {
-      await next.click();
+    while (await next(page).isEnabled()) {
       const seen = await page.locator('.step:visible').evaluateAll((all) => all.map(({ id }) => id));
       expect(seen.length).toBeLessThanOrEqual(1);
-      steps.push(...seen);
+      if (seen[0] !== steps.at(-1)) steps.push(...seen);
+      if (steps.at(-1) === 'cut-notch') break;
+      await next(page).click();
     }
-    expect(steps).toEqual(['arch', 'cover-off', 'cut-notch', 'hang']);
-    await page.locator('.bay-back').click();
-    await page.locator('.bay-back').click();
-    const before = await page.locator('.step:visible').getAttribute('id');
-    await page.reload();
-    expect(await page.locator('.step:visible').getAttribute('id')).toBe(before);
-    expect(await page.locator('#fog-aim').isVisible()).toBe(false);
-    await page.getByRole('button', { name: 'All steps' }).click();
-    expect(await page.locator('.step:visible').count()).toBe(4);
+    expect(steps).toEqual(['arch', 'cover-off', 'cut-notch']);
+    const [head, bar] = [await words(page, '.bay-head'), page.locator('.bay-turn')];
+    expect(head.replace(/\s+/g, ' ')).toContain('3of 4');
+    expect(await bar.getByRole('button').allInnerTexts()).toEqual([
+      'Back to Cut',
+      'All 4 steps',
+      expect.stringMatching(/^Done\. To step 4\s+Hang the cradle$/),
+    ]);
+    // Another tab, without a place in its link.
+    const again = await page.context().newPage();
+    await again.goto(page.url().replace(/#.*$/, ''));
+    expect(await again.locator('.step:visible').getAttribute('id')).toBe('cut-notch');
+    expect(await again.locator('#fog-aim').isVisible()).toBe(false);
+    await again.getByRole('button', { name: 'All 4 steps' }).click();
+    const lines = await again.locator('.bay-line:not(.section)').allInnerTexts();
+    expect(lines.map((line) => line.replace(/\s+/g, ' '))).toEqual([
+      '1 Free the arch edge ✓ done',
+      '2 Draw the cover forward ✓ done',
+      '3 Cut the notch you are here',
+      '4 Hang the cradle',
+    ]);
+    await again.locator('.bay-line', { hasText: 'Hang the cradle' }).click();
+    expect(await again.locator('.step:visible').getAttribute('id')).toBe('hang');
+    await again.getByRole('button', { name: 'All 4 steps' }).click();
+    await again.getByRole('button', { name: 'The whole guide' }).click();
+    expect(await again.locator('.step:visible').count()).toBe(4);
     expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it('ticks the left side, then the right, before it goes on', async () => {
+    const { page } = await guide({ hash: '#arch' });
+    await enter(page);
+    expect(await next(page).textContent()).toContain('Left side done');
+    await next(page).click();
+    expect(await page.locator('.step:visible').getAttribute('id')).toBe('arch');
+    expect(await next(page).textContent()).toMatch(/^Right side done\. To step 2/);
+    await next(page).click();
+    expect(await page.locator('.step:visible').getAttribute('id')).toBe('cover-off');
+    await page.locator('.bay-back').click();
+    expect(await next(page).textContent()).toMatch(/^To step 2/);
+    expect(
+      await boxes(page, 'arch').evaluateAll((all) => all.map((one) => (one as HTMLInputElement).checked)),
+    ).toEqual([true, true]);
+    await page.context().close();
+  });
+
+  it('opens the facts of an item over the step', async () => {
+    const { page } = await guide({ hash: '#arch' });
+    await enter(page);
+    await page.locator('#arch a.item').first().click();
+    const facts = page.locator('.bay-facts');
+    expect(await facts.textContent()).toContain('Trim lever');
+    await facts.getByRole('button', { name: 'Back to the step' }).click();
+    expect(await facts.isVisible()).toBe(false);
+    expect(await page.locator('.step:visible').getAttribute('id')).toBe('arch');
     await page.context().close();
   });
 
   it('follows a link to another step, and prints the whole job', async () => {
     const { page } = await guide();
-    await page.getByRole('button', { name: 'One step at a time' }).click();
+    await enter(page);
     await page.evaluate('location.hash = "#hang"');
     await page.locator('#hang').waitFor();
     await page.locator('#hang a[href="#cut-notch"]').click();
@@ -196,6 +245,18 @@ describe('one step at a time', () => {
     expect(await page.locator('.step:visible').count()).toBe(1);
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.step:visible').count()).toBe(5);
+    await page.context().close();
+  });
+
+  it('shows a wait that runs above the other steps', async () => {
+    const { page } = await guide({ hash: '#cut-notch' });
+    await enter(page);
+    await page.getByRole('button', { name: 'Begin the wait' }).click();
+    await page.evaluate('location.hash = "#hang"');
+    await page.locator('#hang').waitFor();
+    expect(await page.locator('.bay-running').textContent()).toMatch(/^Cut the notch: 30\smin left/);
+    await page.locator('.bay-running').click();
+    expect(await page.locator('.step:visible').getAttribute('id')).toBe('cut-notch');
     await page.context().close();
   });
 });
@@ -281,7 +342,7 @@ describe('a link that is older than the guide', () => {
 describe('the controls', () => {
   it.each([
     ['light', 'all steps', []],
-    ['dark', 'one step at a time', ['.bay-one', '.bay-next', '.bay-next', '.bay-next']],
+    ['dark', 'one step at a time', ['.bay-one', '.bay-next', '.bay-next', '.bay-next', '.bay-all']],
   ] as const)(
     'are 56 px high, fit a phone of 320 px, and are clean by axe: %s, %s',
     async (colorScheme, _, presses) => {
@@ -292,7 +353,7 @@ describe('the controls', () => {
       expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBe(0);
       const heights = await page
         .locator(
-          ':is(.bay, .bay-ticks, .bay-wait, .bay-turn) :is(button, label.bay-tick, summary, textarea):visible',
+          ':is(.bay, .bay-ticks, .bay-wait, .bay-turn, .bay-list) :is(button, label.bay-tick, summary, textarea):visible',
         )
         .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
       expect(heights.length).toBeGreaterThan(3);

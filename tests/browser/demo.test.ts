@@ -6,6 +6,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { htmlFaults } from '../html-faults.ts';
 import { open } from './browser.ts';
+import { firstScreens } from './first-screens.ts';
 import { siteForTests } from './site-for-tests.ts';
 
 const site = siteForTests(async () => {
@@ -91,6 +92,37 @@ describe('the demo shop, every page of it', () => {
     });
     expect(shifts).toEqual([]);
   });
+
+  it.each([
+    ['a phone', 390, 844],
+    ['a phone that lies', 844, 390],
+    ['a tablet', 820, 1180],
+  ])(
+    'shows on %s, %i by %i px, title, first action and Done of a step without scrolling',
+    async (_, width, height) => {
+      const guides = pages.filter((path) => /^guides\/.*index\.html$/.test(path));
+      const screens = await Promise.all(
+        guides.map(async (path) => {
+          const { page, faults } = await open(site.browser, site.folder, path, {
+            viewport: { width, height },
+          });
+          const found = await firstScreens(page);
+          await page.context().close();
+          expect(faults).toEqual([]);
+          return found.map((screen) => ({ ...screen, path }));
+        }),
+      );
+      const all = screens.flat();
+      expect(all.length).toBeGreaterThan(80);
+      const lacking = all.filter(({ title, action, done }) => !title || !action || !done);
+      expect(1 - lacking.length / all.length, JSON.stringify(lacking, null, 1)).toBeGreaterThanOrEqual(0.95);
+      const alike = all.filter(({ path, words }, index) => {
+        const before = all[index - 1];
+        return before?.path === path && before.words === words;
+      });
+      expect(alike).toEqual([]);
+    },
+  );
 
   it('fits a phone of 320 px and the printed sheet', async () => {
     const faults = await on(sample(), async (path) => {

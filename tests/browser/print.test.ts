@@ -42,7 +42,8 @@ beforeAll(async () => {
     for (const name of guides) printed.push(await printJob(press, name, paper));
     jobs.set(paper, printed);
   }
-});
+  // Fourteen jobs, each printed twice.
+}, 600_000);
 
 describe('the printed job of every guide of the demo, on A4 and Letter', () => {
   it('has nothing wider than its text or taller than a sheet', () => {

@@ -99,6 +99,7 @@ const styleSheets = [
   'message.css',
   'step.css',
   'bay.css',
+  'screen.css',
   'picture.css',
   'schedule.css',
   'tightening.css',

@@ -28,10 +28,9 @@ export function fillSheets(fields: readonly Field[], keeper: Keeper): void {
 
 /** The log has a row for each line of a torque, in the same order. */
 function torqueCells(fields: readonly Field[]): readonly Filled[] {
-  const lines = [...document.querySelectorAll('[data-torque]')];
   return [...document.querySelectorAll<HTMLElement>('[data-torque-log]')].map((cell, index) => ({
     cell,
-    fields: fields.filter(({ input }) => lines[index]?.contains(input)),
+    fields: fields.filter(({ input }) => input.dataset.line === String(index)),
   }));
 }
 

@@ -9,13 +9,13 @@ import { keepFields, numbered } from './field.ts';
 import { type Keeper, openKeeper } from './keeper.ts';
 import { startMove } from './move.ts';
 import { linkWords, showNews } from './news.ts';
-import { startOneStep } from './one-step.ts';
+import { startScreen } from './screen.ts';
 import { fillSheets } from './sheets.ts';
 import { holdSignOff } from './sign-off.ts';
 import { addTicks } from './ticks.ts';
 import { readingFields, torqueFields } from './typed.ts';
 import { addVerdicts } from './verdicts.ts';
-import { addWaits } from './waits.ts';
+import { addWaits, showRunning } from './waits.ts';
 
 /**
  * The guide in the bay: ticks, readings and waits that the device keeps, one step at a time, a screen that
@@ -50,20 +50,14 @@ export function startBay(table: PickTable | null, picker: Picker): void {
 
 function startPanel(keeper: Keeper, table: PickTable | null): void {
   const find = (name: string) => document.querySelector<HTMLElement>(name);
-  const press = (name: string) => document.querySelector<HTMLButtonElement>(name);
   const [news, link, move] = [find('.bay-news'), find('.bay-link'), find('.bay-move')];
-  const [main, bar] = [find('main'), find('.bay-turn')];
-  const [toggle, back, next, all] = [
-    press('.bay-one'),
-    press('.bay-back'),
-    press('.bay-next'),
-    press('.bay-all'),
-  ];
-  const awake = press('.bay-awake');
+  const awake = document.querySelector<HTMLButtonElement>('.bay-awake');
   if (news) showNews(news, keeper);
   if (move) startMove(move, keeper);
   if (awake) startAwake(awake, [...document.querySelectorAll('.bay-awake-state')]);
-  if (main && bar && toggle && back && next && all) startOneStep(main, { toggle, bar, back, next, all });
+  const running = find('.bay-runs');
+  if (running) showRunning(running, keeper);
+  startScreen(keeper);
   if (link) {
     const look = () => say(link, linkWords(table));
     look();

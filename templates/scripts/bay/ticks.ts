@@ -45,7 +45,11 @@ function checkbox(step: BayStep, part: Part, keeper: Keeper): HTMLInputElement {
   return box;
 }
 
+/** What is said of a part of a step that is done. */
+export function doneWords(part: Part, words: BayData['words']): string {
+  return part === 'whole' ? 'Done' : `${capitalised(words[part])} side done`;
+}
+
 function labelled(box: HTMLInputElement, part: Part, step: BayStep, { words }: BayData): HTMLElement {
-  const done = part === 'whole' ? 'Done' : `${capitalised(words[part])} side done`;
-  return make('label', 'bay-tick', box, done, make('span', 'unseen', `: ${step.title}`));
+  return make('label', 'bay-tick', box, doneWords(part, words), make('span', 'unseen', `: ${step.title}`));
 }

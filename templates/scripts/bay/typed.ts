@@ -24,33 +24,47 @@ function offerWords(input: HTMLInputElement, words: readonly string[]): void {
   input.setAttribute('list', list.id);
 }
 
-/** A field that is added to each torque, or two where it is set on each side. */
+/**
+ * A field for each torque, or two where it is set on each side. They stand at the end of the step, where the work is
+ * done, so that the torque itself and the first action stand at its beginning.
+ */
 export function torqueFields({ steps, words }: BayData): readonly Field[] {
   const sided = new Set(steps.filter(({ sides }) => sides).map(({ id }) => id));
-  return [...document.querySelectorAll<HTMLElement>('[data-torque]')].flatMap((line) => {
+  return [...document.querySelectorAll<HTMLElement>('[data-torque]')].flatMap((line, index) => {
+    const step = line.closest('.step');
     const asked = wordsOf(line.querySelector('dd'));
-    const sides = sided.has(line.closest('.step')?.id ?? '') ? (['left', 'right'] as const) : [null];
-    return sides.map((side) => torqueField(line, side && { side, name: words[side] }, asked));
+    const sides = sided.has(step?.id ?? '') ? (['left', 'right'] as const) : [null];
+    return sides.map((side) => {
+      const ofSide = side ? `, ${words[side]} side` : '';
+      const [input, set] = torqueField(line, asked, ofSide);
+      input.dataset.line = String(index);
+      if (side) input.dataset.side = side;
+      step?.querySelector('.step-body')?.append(set);
+      return field(input, `torque ${line.dataset.torque} ${side ?? ''}`, `${asked}${ofSide}`);
+    });
   });
 }
 
 function torqueField(
   line: HTMLElement,
-  sided: { readonly side: 'left' | 'right'; readonly name: string } | null,
   asked: string,
-): Field {
+  ofSide: string,
+): readonly [HTMLInputElement, HTMLElement] {
   const input = make('input', 'reading');
   input.type = 'text';
   input.autocomplete = 'off';
   input.inputMode = 'decimal';
   // Lets the style sheet see that it is empty: an empty one does not print, since the log has a place to write.
   input.placeholder = ' ';
-  if (sided) input.dataset.side = sided.side;
-  const words = sided ? `${asked}, ${sided.name} side` : asked;
-  input.setAttribute('aria-label', `Torque set: ${words}`);
-  const name = sided ? `Set to, ${sided.name} side` : 'Set to';
-  line.querySelector('dd')?.append(make('span', 'bay-set', make('span', '', name), input));
-  return field(input, `torque ${line.dataset.torque} ${sided?.side ?? ''}`, words);
+  input.setAttribute('aria-label', `Torque set: ${asked}${ofSide}`);
+  const item = asked.replace(/:.*$/s, '');
+  const set = make('div', 'bay-set', make('span', '', `Set to: ${item}${ofSide}`), input);
+  const { plans, ranges, unit, dimension, otherwise } = line.dataset;
+  for (const [name, value] of Object.entries({ plans, ranges, unit, dimension, otherwise })) {
+    if (value !== undefined) set.dataset[name] = value;
+  }
+  set.hidden = line.hidden;
+  return [input, set];
 }
 
 function sideOf(text: string | undefined): 'left' | 'right' | null {

@@ -5,6 +5,29 @@ import { withWait } from './progress.ts';
 
 const MINUTE = 60_000;
 
+/** Shows above each step of the bay screen what is still waiting after others, as a line that leads there. */
+export function showRunning(place: HTMLElement, keeper: Keeper): void {
+  const lines = keeper.page.steps
+    .filter(({ wait }) => wait > 0)
+    .map((step) => {
+      const line = make('a', 'bay-running');
+      line.href = `#${step.id}`;
+      return { step, line };
+    });
+  place.replaceChildren(...lines.map(({ line }) => line));
+  const draw = (): void => {
+    for (const { step, line } of lines) {
+      const begun = keeper.now().waits.get(step.id);
+      line.hidden = begun === undefined;
+      if (begun === undefined) continue;
+      const left = begun + step.wait * MINUTE - Date.now();
+      say(line, `${step.title}: ${left > 0 ? `${spanWords(left)} left` : 'the wait is over'}`);
+    }
+  };
+  keeper.onChange(draw);
+  setInterval(draw, 1000);
+}
+
 /** Gives each step that is followed by a wait a timer. It runs on by the clock while the page is closed. */
 export function addWaits(keeper: Keeper): void {
   for (const step of keeper.page.steps.filter(({ wait }) => wait > 0)) {
