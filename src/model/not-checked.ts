@@ -9,6 +9,11 @@ export type NotChecked = {
   readonly whens: readonly When[];
 } & (
   | { readonly check: 'torque'; readonly item: string; readonly lacks: 'thread' | 'grade' | 'table' }
+  /** Whether `tool` fits a fastener that states no drive. */
+  | { readonly check: 'fit'; readonly item: string; readonly tool: string; readonly lacks: 'drive' }
+  /** Whether a bolt is long enough for what lies on it, and whether `piece` goes onto it. */
+  | { readonly check: 'grip'; readonly item: string; readonly piece: string; readonly lacks: 'length' }
+  | { readonly check: 'joint'; readonly item: string; readonly piece: string; readonly lacks: 'thread' }
   | { readonly check: 'width'; readonly item: string; readonly lacks: 'table' }
   | {
       readonly check: 'hole';
@@ -19,7 +24,7 @@ export type NotChecked = {
     }
   | { readonly check: 'cut'; readonly item: string; readonly tool: string; readonly lacks: 'radius' }
   | { readonly check: 'wiring'; readonly item: string; readonly lacks: 'circuit' }
-  | { readonly check: 'load'; readonly item: string; readonly lacks: 'limit' }
+  | { readonly check: 'load'; readonly item: string; readonly lacks: 'limit' | 'figure' }
   /** A claim and a limit of kinds that nobody can hold against each other. */
   | { readonly check: 'load'; readonly item: string; readonly against: string; readonly lacks: 'kind' }
 );

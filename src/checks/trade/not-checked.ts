@@ -1,4 +1,5 @@
 import { cuttersOf } from '../../job/cutters.ts';
+import { lengthless, piecesOn } from '../../job/grip.ts';
 import { actionsOf, findTarget, isFixing, stepsOf } from '../../job/index.ts';
 import { type Feature, featuresOf } from '../../job/target.ts';
 import type { CutTemplate } from '../../model/cut-template.ts';
@@ -17,6 +18,8 @@ export function notChecked(guide: Guide): readonly NotChecked[] {
   const items = [...guide.items.values()];
   return [
     ...items.flatMap((item) => (isFixing(item) ? uncheckedFixing(item) : [])),
+    ...uncheckedFits(guide),
+    ...items.flatMap((item) => (isFixing(item) ? uncheckedStack(item, guide) : [])),
     ...[...guide.templates.values()].flatMap((template) => uncheckedTemplate(template, guide)),
     ...uncheckedCuts(guide),
     ...uncheckedWiring(items),
@@ -43,13 +46,47 @@ function uncheckedFixing(item: Fastener | KitItem): readonly NotChecked[] {
   ];
 }
 
+/** A tool that is named for a fastener whose drive nobody states. */
+function uncheckedFits(guide: Guide): readonly NotChecked[] {
+  const told = new Set<string>();
+  return stepsOf(guide).flatMap((step) =>
+    actionsOf(step).flatMap(({ node, whens }): readonly NotChecked[] => {
+      const item = guide.items.get(node.target.value);
+      if (!item || !isFixing(item) || item.drive || item.unknown.has('drive')) return [];
+      return [...node.with, ...item.with].flatMap(({ value }) => {
+        const tool = guide.items.get(value);
+        const key = `${item.id} ${value}`;
+        if (tool?.kind !== 'tool' || !tool.drive || told.has(key)) return [];
+        told.add(key);
+        return [{ check: 'fit', item: item.id, tool: value, lacks: 'drive', whens } as const];
+      });
+    }),
+  );
+}
+
+/** A bolt with something on it, of which a length or a thread is not stated. */
+function uncheckedStack(bolt: Fastener | KitItem, guide: Guide): readonly NotChecked[] {
+  if (bolt.stack.length === 0) return [];
+  const whens = listOf(bolt.when);
+  const isPlain = ({ noun }: Item) => /\b(?:washer|spacer|sleeve|plate|ring)s?\b/i.test(noun.label);
+  const nuts = piecesOn(bolt, guide).filter((piece) => isFixing(piece) && !isPlain(piece));
+  const [long] = lengthless(bolt, guide);
+  const bare = [bolt, ...nuts].filter((piece) => isFixing(piece) && !piece.thread);
+  const [nut] = nuts.length > 0 && bare.length <= nuts.length ? bare : [];
+  return [
+    ...(long ? [{ check: 'grip', item: bolt.id, piece: long.id, lacks: 'length', whens } as const] : []),
+    ...(nut ? [{ check: 'joint', item: bolt.id, piece: nut.id, lacks: 'thread', whens } as const] : []),
+  ];
+}
+
 /** Holes of which nothing says what goes through, or that no table has. */
 function uncheckedTemplate(template: CutTemplate, { items }: Guide): readonly NotChecked[] {
   const lackOf = (feature: Feature): 'fastener' | 'thread' | 'table' | null => {
     if (feature.for === null) return 'fastener';
     const item = items.get(feature.for.value);
-    if (!item || !isFixing(item)) return null;
-    if (!item.thread) return 'thread';
+    if (!item) return null;
+    if (!('thread' in item) || !item.thread) return isFixing(item) || isRivetNut(item) ? 'thread' : null;
+    if (!isFixing(item)) return null;
     const known = isRivetNut(item)
       ? judgeRivetNutHole(sizeOf(feature), item.thread.value)
       : clearanceHoles(item.thread.value);
@@ -98,9 +135,11 @@ function uncheckedWiring(items: readonly Item[]): readonly NotChecked[] {
 
 /** A claim that meets no limit of its own kind, and each limit of a kind that is near it. */
 function uncheckedLoads(ratings: readonly Rating[]): readonly NotChecked[] {
-  return ratings.flatMap(({ id, claim, when }): readonly NotChecked[] => {
-    if (!claim) return [];
+  return ratings.flatMap(({ id, claim, limit, unknown, when }): readonly NotChecked[] => {
     const whens = listOf(when);
+    const isBare = !claim && !limit && !unknown.has('claim') && !unknown.has('limit');
+    if (isBare) return [{ check: 'load', item: id, lacks: 'figure', whens }];
+    if (!claim) return [];
     const own = claim.value.dimension;
     const limits = ratings.filter(({ limit }) => limit);
     const against = limits.filter(({ limit }) => limit && isNear(limit.value.dimension, own));

@@ -7,6 +7,12 @@ export function notCheckedWords(one: NotChecked, { items, templates }: Guide): s
   switch (one.check) {
     case 'torque':
       return `the torque of the ${noun(one.item)}: ${torqueLacks[one.lacks]}`;
+    case 'fit':
+      return `whether the ${noun(one.tool)} fits the ${noun(one.item)}: its drive is not stated`;
+    case 'grip':
+      return `whether the ${noun(one.item)} is long enough for what lies on it: the length of the ${noun(one.piece)} is not stated`;
+    case 'joint':
+      return `whether the threads on the ${noun(one.item)} agree: that of the ${noun(one.piece)} is not stated`;
     case 'width':
       return `the width across flats of the ${noun(one.item)}: no table here has it for its thread`;
     case 'hole':
@@ -16,11 +22,16 @@ export function notCheckedWords(one: NotChecked, { items, templates }: Guide): s
     case 'wiring':
       return `wire and fuse of the ${noun(one.item)}: the guide declares no circuit`;
     case 'load':
-      return one.lacks === 'limit'
-        ? `the load of the ${noun(one.item)}: nothing that carries it states a limit of that kind`
-        : `the load of the ${noun(one.item)} against the limit of the ${noun(one.against)}: they are of unlike kinds`;
+      return 'against' in one
+        ? `the load of the ${noun(one.item)} against the limit of the ${noun(one.against)}: they are of unlike kinds`
+        : `the load of the ${noun(one.item)}: ${loadLacks[one.lacks]}`;
   }
 }
+
+const loadLacks = {
+  limit: 'nothing that carries it states a limit of that kind',
+  figure: 'neither a limit nor a load is stated',
+} as const;
 
 const torqueLacks = {
   thread: 'its thread is not stated',

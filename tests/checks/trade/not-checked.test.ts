@@ -40,6 +40,16 @@ Chips can injure an eye. Wear :wear[eye-protection].
 :::
 
 ${by}, and :fit[console].`;
+const joint = (bolt: string, nut: string, spacer: string) =>
+  `::tool[13 mm socket]{#socket drive="hex 13"}
+::kit[Bar]{#bar length="6 mm"}
+::kit[Spacer]{#spacer${spacer}}
+::kit[Bar bolt]{#bolt thread=M8x1.25 drive="hex 13" holds=bar stack="bar spacer nut" with=socket${bolt}}
+::kit[Lock nut]{#nut${nut} drive="hex 13" with=socket}
+
+::step[Hang the bar]{#hang}
+
+:fit[bar] and :fit[spacer]. Then :start[bolt] and :start[nut], and :tighten[nut]. :tighten[bolt].`;
 const cutter = '::tool[Rotary cutter]{#cutter cutter-radius="3 mm"}';
 const saw = '::tool[Jigsaw]{#jigsaw}';
 const lever = '::tool[Trim lever]{#lever}';
@@ -75,6 +85,26 @@ describe('what is not checked is said, and is no finding', () => {
       'a load that nothing limits',
       `::rating[Awning]{#awning claim="70 kg"}${look}`,
       'the load of the awning: nothing that carries it states a limit of that kind',
+    ],
+    [
+      'a load that nobody puts in figures',
+      `::rating[Rail]{#rail}\n::rating[Awning]{#awning claim="70 kg"}\n::rating[Bar]{#bar limit="75 kg"}${look}`,
+      'the load of the rail: neither a limit nor a load is stated',
+    ],
+    [
+      'a tool for a bolt whose drive nobody states',
+      '::tool[13 mm socket]{#socket drive="hex 13"}\n::fastener[Bolt]{#bolt}\n\n::step[Turn]{#turn}\n\n:loosen[bolt]{with=socket} and :tighten[bolt]{with=socket}.',
+      'whether the 13 mm socket fits the bolt: its drive is not stated',
+    ],
+    [
+      'a bolt through a spacer of no length',
+      joint(' length="30 mm"', ' thread=M8x1.25', ''),
+      'whether the bar bolt is long enough for what lies on it: the length of the spacer is not stated',
+    ],
+    [
+      'a nut of no thread',
+      joint(' length="30 mm"', '', ' length="10 mm"'),
+      'whether the threads on the bar bolt agree: that of the lock nut is not stated',
     ],
     [
       'a cut by a saw whose radius nobody states',
