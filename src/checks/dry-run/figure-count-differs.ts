@@ -83,8 +83,8 @@ function countIn(
   const number = numbers.includes(word) ? numbers.indexOf(word) : Number(word);
   const rest = match?.[2] ?? '';
   const eachSide = /\beach side\b/.test(rest);
-  // "one above the other" and "one on each stud" do not count the item.
-  if (!item || !isCounted(item) || !Number.isInteger(number) || number < 2) return null;
+  // "one above the other" and "one on each stud" do not count the item; "one each side" does.
+  if (!item || !isCounted(item) || !Number.isInteger(number) || number < (eachSide ? 1 : 2)) return null;
   if (/\beach\b/.test(rest) && !eachSide) return null;
   return { item, number, eachSide };
 }
