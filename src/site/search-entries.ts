@@ -5,7 +5,7 @@ import { guideFolder, platformFolder } from '../pages/frame/context.ts';
 import { fastenerTypePath, termPath, toolPath } from '../pages/frame/reference-paths.ts';
 import type { GuideSummary } from '../pages/reference/guide-summary.ts';
 import { formatDrive } from '../trade/drives.ts';
-import { type GlossaryTerm, glossary, namesOfDrive } from '../trade/glossary.ts';
+import { type GlossaryTerm, glossary, namesOfDrive, standardWords } from '../trade/glossary.ts';
 import { formatBoth, formatRangeBoth } from '../units/format.ts';
 import type { Publication } from './publication.ts';
 import type { SearchEntry, SearchFact } from './search-data.ts';
@@ -99,7 +99,7 @@ function termEntry(term: GlossaryTerm): SearchEntry {
     label: termLabels[term.kind],
     title: term.term,
     href: termPath(term),
-    note: term.standard ?? '',
+    note: standardWords(term) ?? '',
     names: term.synonyms,
     facts: [plainFact(term.meaning)],
     platforms: null,

@@ -64,7 +64,7 @@ function fuseFaults({ load, fuse }: CircuitFacts): readonly CircuitFault[] {
       message: `the ${amperes(fuse)} fuse blows at the load of ${amperes(load)}`,
     });
   } else if (load !== null && load > LASTING * fuse) {
-    const message = `the load of ${amperes(load)} is more than 80 % of the ${amperes(fuse)} fuse, which ages and blows`;
+    const message = `the load of ${amperes(load)} is more than 80 % of the ${amperes(fuse)} fuse, which ages and blows (our own rule of thumb)`;
     faults.push({ kind: 'fuse-near-load', message });
   }
   if (fuse <= GREATEST_BLADE && fuseColour(fuse) === undefined) {

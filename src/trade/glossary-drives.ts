@@ -2,10 +2,10 @@ import { type Drive, parseDrive } from './drives.ts';
 import type { DriveTerm } from './glossary-term.ts';
 
 /*
- * The meanings are our own. Standards are named from memory, by the number alone; the texts were not at hand:
- * widths across flats ISO 272, hexagon keys ISO 2936, sockets ISO 1711-1, hexalobular ISO 10664 and DIN 34800,
- * cross recesses ISO 4757 and JIS B 1012, square recess ASME B18.6.3, blades for slots ISO 2380-1. Where none is
- * named: common practice, no source.
+ * The meanings are our own. Where a standard was not read anywhere it is named from memory, and the page says so:
+ * widths across flats ISO 272, hexagon keys ISO 2936, external hexalobular DIN 34800, cross recesses ISO 4757 and
+ * JIS B 1012, blades for slots ISO 2380-1. None is named for the twelve-point head (ISO 1711-1 is about the torque
+ * that sockets stand) and for the pin in a recess (ISO 10664 fixes the lobes alone). Else: common practice, no source.
  */
 /** Every way in which a tool takes hold of a fastener. */
 export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
@@ -14,6 +14,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'hexagon',
     term: 'Hexagon',
     standard: 'ISO 272',
+    readIn: null,
     synonyms: ['hex', 'six-point', 'outer hexagon'],
     meaning:
       'Six flats on the outside of a head or nut, gripped by a socket or spanner. The size is the width across flats.',
@@ -23,6 +24,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'hexagon-socket',
     term: 'Hexagon socket',
     standard: 'ISO 2936',
+    readIn: null,
     synonyms: ['allen key', 'allen', 'hex key', 'inner hexagon', 'inhex'],
     meaning:
       'A six-sided hole in the head that a hexagon key goes into. The size is the width across flats of the key.',
@@ -31,7 +33,8 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     example: drive('twelve-point 13'),
     id: 'twelve-point',
     term: 'Twelve-point',
-    standard: 'ISO 1711-1',
+    standard: null,
+    readIn: null,
     synonyms: ['bi-hexagon', 'double hexagon', 'twelve-sided'],
     meaning:
       'Two hexagons turned against each other. A twelve-point socket also turns a hexagon, with less grip on its corners.',
@@ -41,6 +44,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'square-flats',
     term: 'Square head',
     standard: null,
+    readIn: null,
     synonyms: ['four-sided head', 'square flats'],
     meaning:
       'Four flats on the outside of a head, gripped by an open spanner. The size is the width across flats.',
@@ -50,6 +54,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'hexalobular',
     term: 'Hexalobular recess',
     standard: 'ISO 10664',
+    readIn: 'normdocs.ru, scope of EN ISO 10664',
     synonyms: ['torx', 'TX', 'star', 'six-lobe', 'star bit'],
     meaning:
       'A recess with six rounded lobes. The number counts up with the size; a bit one number too small rounds the lobes.',
@@ -58,7 +63,8 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     example: drive('T25 security'),
     id: 'security-hexalobular',
     term: 'Hexalobular recess with pin',
-    standard: 'ISO 10664',
+    standard: null,
+    readIn: null,
     synonyms: ['security torx', 'tamper torx', 'pin torx', 'security star'],
     meaning: 'A hexalobular recess with a pin in the middle, so that only a bit with a bore goes in.',
   },
@@ -67,6 +73,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'external-hexalobular',
     term: 'External hexalobular head',
     standard: 'DIN 34800',
+    readIn: null,
     synonyms: ['external torx', 'female torx', 'E-socket', 'star head'],
     meaning: 'Six rounded lobes on the outside of a head. Its E numbers are not the T numbers of the recess.',
   },
@@ -75,6 +82,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'square',
     term: 'Square recess',
     standard: 'ASME B18.6.3',
+    readIn: 'adfastcomponents.com, ASME B18.6.3 type 3 square recessed screws',
     synonyms: ['robertson', 'square drive bit'],
     meaning: 'A four-sided hole in the head, slightly tapered. Numbers from 0 to 4 count up with the size.',
   },
@@ -83,6 +91,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'spline',
     term: 'Spline recess',
     standard: null,
+    readIn: null,
     synonyms: ['triple square', 'XZN', 'twelve-point recess'],
     meaning: 'A recess with twelve sharp points. Clean it and drive the bit home: half seated, it strips.',
   },
@@ -91,6 +100,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'cross-ph',
     term: 'Cross recess, PH',
     standard: 'ISO 4757',
+    readIn: null,
     synonyms: ['phillips', 'cross-head', 'crosspoint'],
     meaning: 'A cross with tapered wings that lifts the bit out when turned hard. Lean on the driver.',
   },
@@ -99,6 +109,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'cross-pz',
     term: 'Cross recess, PZ',
     standard: 'ISO 4757',
+    readIn: null,
     synonyms: ['pozidriv', 'pozi', 'supadriv'],
     meaning:
       'A cross with straight wings and four fine lines between them. A PH bit rides up in it and rounds it.',
@@ -108,6 +119,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'cross-jis',
     term: 'Cross recess, JIS',
     standard: 'JIS B 1012',
+    readIn: null,
     synonyms: ['japanese cross-head'],
     meaning:
       'A cross that sits deeper than PH, often with one dimple on the head. A PH bit climbs out of it early.',
@@ -117,6 +129,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'slotted',
     term: 'Slot',
     standard: 'ISO 2380-1',
+    readIn: null,
     synonyms: ['flat blade', 'flat-head', 'minus', 'slot head'],
     meaning: 'One straight slot. The blade should fill it in width and in thickness.',
   },
@@ -125,6 +138,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'push-in',
     term: 'Push-in fastener',
     standard: null,
+    readIn: null,
     synonyms: ['push pin', 'push clip'],
     meaning:
       'A plastic fastener whose pin spreads its legs when pushed in. Raise the pin first, then draw out the body.',
@@ -134,6 +148,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     id: 'pull-out',
     term: 'Pull-out fastener',
     standard: null,
+    readIn: null,
     synonyms: ['press-in clip', 'lever-out clip'],
     meaning: 'A fastener without a head to turn: a lever beside it pulls it out along its own line.',
   },

@@ -10,6 +10,8 @@ interface Entry {
   readonly meaning: string;
   /** The standard that fixes its shape or its use; `null` where there is none or we know of none. */
   readonly standard: string | null;
+  /** Where we read that the standard is about this; `null` where its number is from memory, which the page says. */
+  readonly readIn: string | null;
   /** What else the trade calls it, makers' names that became words included. */
   readonly synonyms: readonly string[];
 }

@@ -11,6 +11,7 @@ const signalTerms = signalWords.map((word) => ({
   term: word.toUpperCase(),
   meaning: `${word === 'notice' ? 'Practice' : 'A hazard'} that ${signalPanel(word, 'ansi').meaning}.`,
   standard: 'ANSI Z535.6',
+  readIn: 'safetylabel.com, electromark.com',
   synonyms: [],
   word,
 }));
@@ -21,6 +22,11 @@ export const glossary: readonly GlossaryTerm[] = [
   ...fastenerTerms.map((term) => ({ kind: 'fastener' as const, ...term })),
   ...signalTerms.map((term) => ({ kind: 'signal-word' as const, ...term })),
 ];
+
+/** The standard of an entry as it is printed: one whose number nobody looked up says so. */
+export function standardWords({ standard, readIn }: GlossaryTerm): string | null {
+  return standard === null || readIn !== null ? standard : `${standard} (from memory, not checked)`;
+}
 
 /** Whether an entry is about this drive, whatever its size. */
 export function isTermOf(term: GlossaryTerm, drive: Drive): boolean {

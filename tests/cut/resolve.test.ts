@@ -108,7 +108,7 @@ describe('each fault is told once, in words, at its place', () => {
     [
       'tolerance',
       template({ outlines: [PLATE], tolerance: written(0.1) }),
-      'cut-tolerance-beyond-paper: paper holds about 0.46 mm over 80 mm; a tolerance of 0.1 mm must be marked out with a rule or cut from the DXF file',
+      'cut-tolerance-beyond-paper: paper holds about 0.46 mm over 80 mm, by our own reckoning; a tolerance of 0.1 mm must be marked out with a rule or cut from the DXF file',
     ],
     [
       'two in one place',

@@ -19,7 +19,7 @@ describe('a circuit', () => {
     ]);
     expect(faults(12, 1, '2.5 mm²', 10)).toEqual(['the 10 A fuse blows at the load of 12 A']);
     expect(faults(14, 1, '2.5 mm²', 15)).toEqual([
-      'the load of 14 A is more than 80 % of the 15 A fuse, which ages and blows',
+      'the load of 14 A is more than 80 % of the 15 A fuse, which ages and blows (our own rule of thumb)',
     ]);
     expect(faults(25, 0.5, '1.5 mm²', 40)).toEqual([
       'the load of 25 A is too much for 1.5 mm², which may carry 21 A',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { glossary, isTermOf, namesOfDrive, termOfDrive } from '../../src/trade/glossary.ts';
+import { glossary, isTermOf, namesOfDrive, standardWords, termOfDrive } from '../../src/trade/glossary.ts';
 import { signalWords } from '../../src/trade/signal-words.ts';
 import { drive as readDrive } from './read.ts';
 
@@ -53,6 +53,16 @@ describe('the glossary', () => {
   it('names the standard that fixes the shape (ISO 10664 six lobes, ISO 4757 cross recesses)', () => {
     expect(termOfDrive(readDrive('T25')).standard).toBe('ISO 10664');
     expect(termOfDrive(readDrive('PH2')).standard).toBe('ISO 4757');
+  });
+
+  it('says of a standard that nobody looked up that it is from memory, and names none where it is doubtful', () => {
+    const words = new Map(glossary.map((term) => [term.id, standardWords(term)]));
+    expect(words.get('hexalobular')).toBe('ISO 10664');
+    expect(words.get('hexagon')).toBe('ISO 272 (from memory, not checked)');
+    // ISO 10664 fixes the lobes and knows no pin; ISO 1711-1 is about the torque that sockets stand.
+    expect(words.get('security-hexalobular')).toBeNull();
+    expect(words.get('twelve-point')).toBeNull();
+    for (const { standard, readIn } of glossary) if (standard === null) expect(readIn).toBeNull();
   });
 
   it('says a size with every name of its drive', () => {

@@ -45,7 +45,7 @@ export function lintResolved(
   lintPairs(resolved, template, report);
   const { declared, paper, longest } = resolved.tolerance;
   if (declared !== null && declared < paper) {
-    const message = `paper holds about ${mm(paper)} mm over ${mm(longest)} mm; a tolerance of ${mm(declared)} mm must be marked out with a rule or cut from the DXF file`;
+    const message = `paper holds about ${mm(paper)} mm over ${mm(longest)} mm, by our own reckoning; a tolerance of ${mm(declared)} mm must be marked out with a rule or cut from the DXF file`;
     report(finding(TOLERANCE_BEYOND_PAPER, template.tolerance?.at ?? template.at, message));
   }
 }
