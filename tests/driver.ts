@@ -2,6 +2,7 @@ import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/pr
 import { tmpdir } from 'node:os';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { onTestFinished } from 'vitest';
+import type { Io } from '../src/cli/io.ts';
 import { run } from '../src/cli/run.ts';
 import { memoryStore } from '../src/store/store.ts';
 
@@ -17,6 +18,16 @@ const store = memoryStore();
 
 /** Runs a command line in a folder, as a terminal without colours that is 100 cells wide would. */
 export async function baybook(cwd: string, ...args: string[]): Promise<Answer> {
+  return command(cwd, args, null);
+}
+
+/** The same with a person at the terminal, who gives these answers and then presses Enter. */
+export async function asked(cwd: string, answers: readonly string[], ...args: string[]): Promise<Answer> {
+  const left = [...answers];
+  return command(cwd, args, async () => left.shift() ?? '');
+}
+
+async function command(cwd: string, args: readonly string[], ask: Io['ask']): Promise<Answer> {
   const written = { out: '', err: '' };
   const code = await run(args, {
     out: (text) => {
@@ -29,6 +40,7 @@ export async function baybook(cwd: string, ...args: string[]): Promise<Answer> {
     width: 100,
     colour: false,
     watched: false,
+    ask,
     store,
     threads: 1,
   });

@@ -17,7 +17,7 @@ const rows: readonly (readonly string[])[] = [
   ['guide', 'checks'],
   ['pages', 'shop'],
   ['site'],
-  ['preview', 'editor'],
+  ['preview', 'editor', 'desk'],
   ['cli'],
 ];
 

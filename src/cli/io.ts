@@ -13,6 +13,8 @@ export interface Io {
   readonly colour: boolean;
   /** Whether somebody watches, so that progress is worth showing. */
   readonly watched: boolean;
+  /** Asks a person for a line; `null` where nobody is there to answer. */
+  readonly ask: ((question: string) => Promise<string>) | null;
   /** How many threads may share the work. */
   readonly threads: number;
   /** Keeps finished work between runs. */

@@ -2,6 +2,7 @@
 import { availableParallelism, homedir } from 'node:os';
 import { join } from 'node:path';
 import { folderStore } from '../store/store.ts';
+import { asker } from './ask.ts';
 import { run } from './run.ts';
 
 const { stdout, stderr } = process;
@@ -19,6 +20,7 @@ process.exitCode = await run(process.argv.slice(2), {
   width: stdout.columns ?? 100,
   colour: stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
   watched: stderr.isTTY === true,
+  ask: asker(process.stdin, stdout),
   threads: availableParallelism(),
   store: folderStore(
     join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'baybook', 'store'),

@@ -64,6 +64,8 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
       done(await (await import('./cut.ts')).cut(guide, template, options, io)),
     );
 
+  addNew(program.command('new'), io, done);
+
   program
     .command('explain')
     .argument('[name]', 'the name that stands behind "error" or "warning"; without it, all rules are listed')
@@ -71,6 +73,40 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .action(async (rule: string | undefined) => done((await import('./explain.ts')).explain(rule, io)));
 
   return program;
+}
+
+/** The commands that write what an author begins with. */
+function addNew(command: Command, io: Io, done: (code: ExitCode) => void): void {
+  const load = () => import('./new.ts');
+  const several = (value: string, before: readonly string[]) => [...before, value];
+  command
+    .description('write what an author begins with; asks for what is not said, and never overwrites')
+    .addHelpText('after', newFooter);
+  withWorkspace(command.command('workspace'))
+    .description('a shop, its tools and its fasteners')
+    .option('--name <name>', 'of the shop')
+    .addOption(new Option('--units <units>', 'which come first').choices(['metric', 'us']))
+    .action(async (options) => done(await (await load()).newWorkspaceFolder(options, io)));
+  withWorkspace(command.command('platform'))
+    .argument('[id]', 'the name of its file; without it, from its title')
+    .description('a vehicle that guides are for')
+    .option('--title <title>', 'what it is called')
+    .option('--option <id=name>', 'what some of these vehicles have; as often as needed', several, [])
+    .action(async (id, options) => done(await (await load()).newPlatformFile(id, options, io)));
+  withWorkspace(command.command('guide'))
+    .argument('[id]', 'the name of its folder; without it, from its title')
+    .description('a guide')
+    .option('--title <title>', 'what is fitted, and where')
+    .option('--platform <id>', 'the vehicle')
+    .option('--option <id=name>', 'what some vehicles have; as often as needed', several, [])
+    .option('--kit <thing>', 'what is in the box, as in "M8 nut x4"; as often as needed', several, [])
+    .option('--from <guide>', 'begin with this guide, which is for another platform')
+    .action(async (id, options) => done(await (await load()).newGuideFolder(id, options, io)));
+  withWorkspace(command.command('procedure'))
+    .argument('[id]', 'the name of its file; without it, from its title')
+    .description('steps that several guides share')
+    .option('--title <title>', 'what is done')
+    .action(async (id, options) => done(await (await load()).newProcedureFile(id, options, io)));
 }
 
 function readThreads(written: string): number {
@@ -100,6 +136,13 @@ function withCommonOptions(command: Command): Command {
     );
 }
 
+const newFooter = `
+Examples:
+  baybook new workspace                                  asks what it needs to know
+  baybook new platform larkspur-dray --title "Larkspur Dray" --option "fog=Front fog lamps"
+  baybook new guide lamp-cradle --title "Lamp cradle" --platform larkspur-dray --kit Cradle --kit "M8 nut x4"
+  baybook new guide wicket-cradle --title "Lamp cradle" --from lamp-cradle --platform sorrel-wicket`;
+
 const cutFooter = `
 A correction is refused where a print setting explains the sides, and where one of them is not between 97.0 and
 103.0 mm: then the setting is to be changed, not the sheet.
@@ -113,6 +156,7 @@ const footer = `
 Exit code: 0 without errors, 1 with errors, 2 for wrong usage.
 
 Examples:
+  baybook new guide                      begin a guide
   baybook check                          check the workspace in guides/
   baybook check lamp-cradle              check one guide
   baybook build --out site               check it and write the site

@@ -2,6 +2,7 @@ import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { wholeFile } from '../source/span.ts';
+import { reportMarkedPlaces } from './marked-places.ts';
 import { fileEmpty, fileNotUtf8, fileTooLarge, fileUnreadable } from './rules.ts';
 import { decodeText, largestText } from './text-files.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
@@ -37,5 +38,6 @@ export function readSource(
     report(finding(fileEmpty, at, 'this file is empty'));
     return null;
   }
+  reportMarkedPlaces(source, report);
   return source;
 }

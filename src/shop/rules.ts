@@ -1,4 +1,5 @@
 import type { RuleCard } from '../diagnostics/rule-card.ts';
+import { placeUnfilled } from './marked-places.ts';
 
 /** An empty text in an example's files takes the file of that name away. */
 const away = '';
@@ -133,4 +134,5 @@ export const shopRules: readonly RuleCard[] = [
   logoMissing,
   linkRefused,
   fileUnreadable,
+  placeUnfilled,
 ];

@@ -20,6 +20,7 @@ it('does no work the second time, and writes nothing', async () => {
       width: 100,
       colour: false,
       watched: false,
+      ask: null,
       threads: 1,
       store: {
         place: null,

@@ -229,6 +229,7 @@ async function build(folder: string, store: Store, flags: readonly string[]): Pr
     width: 100,
     colour: false,
     watched: false,
+    ask: null,
     threads: 1,
     store,
   });
