@@ -64,6 +64,17 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
       done(await (await import('./cut.ts')).cut(guide, template, options, io)),
     );
 
+  withWorkspace(program.command('preview'))
+    .argument('[guide]', 'the name of the folder of the guide that is shown first')
+    .description('show the guides in a browser while they are written')
+    .addOption(
+      new Option('--port <number>', 'where it is served; without it, the first that is free').argParser(
+        readPort,
+      ),
+    )
+    .option('--open', 'open the browser too')
+    .action(async (guide, options) => done(await (await import('./preview.ts')).preview(guide, options, io)));
+
   addNew(program.command('new'), io, done);
 
   program
@@ -107,6 +118,12 @@ function addNew(command: Command, io: Io, done: (code: ExitCode) => void): void 
     .description('steps that several guides share')
     .option('--title <title>', 'what is done')
     .action(async (id, options) => done(await (await load()).newProcedureFile(id, options, io)));
+}
+
+function readPort(written: string): number {
+  const port = Number(written);
+  if (/^\d+$/.test(written) && port >= 1 && port <= 65535) return port;
+  throw new UsageError(`--port: "${written}" is no port; 1 to 65535 can be asked for`);
 }
 
 function readThreads(written: string): number {
@@ -157,6 +174,7 @@ Exit code: 0 without errors, 1 with errors, 2 for wrong usage.
 
 Examples:
   baybook new guide                      begin a guide
+  baybook preview lamp-cradle            show a guide while it is written
   baybook check                          check the workspace in guides/
   baybook check lamp-cradle              check one guide
   baybook build --out site               check it and write the site

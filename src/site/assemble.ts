@@ -1,3 +1,4 @@
+import type { ShopSettings } from '../model/shop.ts';
 import type { PageContext } from '../pages/frame/context.ts';
 import { platformFolder } from '../pages/frame/context.ts';
 import { guideSchemaJson } from '../pages/guide/guide-schema.ts';
@@ -53,7 +54,7 @@ export async function assembleSite(publication: Publication, ground: SiteGround)
     site.set(file.path, file);
   };
   const problems: string[] = [];
-  for (const file of await assetFiles(publication, ground)) add(file);
+  for (const file of await assetFiles(publication.shop.settings, ground)) add(file);
   add(keptSearchIndex(publication, ground));
   for (const file of publication.made.flatMap(({ files }) => files)) add(file);
 
@@ -86,9 +87,10 @@ export async function assembleSite(publication: Publication, ground: SiteGround)
   };
 }
 
-async function assetFiles(
-  { shop: { settings } }: Publication,
-  { kit, store }: SiteGround,
+/** What the pages of a shop stand on: styles, scripts, icons, the schema of the data. */
+export async function assetFiles(
+  settings: ShopSettings,
+  { kit, store }: Pick<SiteGround, 'kit' | 'store'>,
 ): Promise<readonly MadeFile[]> {
   const pageScripts = [...kit.scripts].filter(([name]) => name !== 'worker');
   return [

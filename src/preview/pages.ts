@@ -1,0 +1,30 @@
+import { hostedFile } from './paths.ts';
+import type { News } from './site-under-pen.ts';
+import { pageOfGuide } from './site-under-pen.ts';
+
+/** A page of the site with what lets it follow the pen; the page itself stays as it will be published. */
+export function followed(html: string, path: string, { edition }: News): string {
+  const script = `<script src="${hostedFile('follow.js')}" data-page="${attribute(path)}" data-edition="${edition ?? ''}" defer></script>\n`;
+  return html.replace('</head>', () => `${script}</head>`);
+}
+
+/** What stands where a guide has had no good page yet: nothing but what has to be mended. */
+export function unmade(path: string, news: News): string {
+  const body = '<p>This guide has no good page yet. It shows here as soon as its errors are mended.</p>';
+  return followed(shell('Not yet a page', body), path, news);
+}
+
+/** The first page of the preview: the guides of the workspace, each under its id. */
+export function listOfGuides(ids: readonly string[]): string {
+  const rows = ids.map((id) => `<li><a href="/${pageOfGuide(attribute(id))}">${attribute(id)}</a></li>`);
+  const body = `<h1>Guides</h1>\n<ul>\n${rows.join('\n')}\n</ul>\n<p><a href="/index.html">The site as it will be published</a> (makes every guide first)</p>`;
+  return shell('Preview', body);
+}
+
+function shell(title: string, body: string): string {
+  return `<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n<title>${title}</title>\n<link rel="stylesheet" href="${hostedFile('panel.css')}">\n</head>\n<body>\n<main>\n${body}\n</main>\n</body>\n</html>\n`;
+}
+
+function attribute(text: string): string {
+  return text.replace(/[&<>"]/g, (sign) => `&#${sign.codePointAt(0)};`);
+}

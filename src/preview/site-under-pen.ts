@@ -1,0 +1,212 @@
+import { renderText } from '../diagnostics/render-text.ts';
+import { countFindings } from '../diagnostics/summary.ts';
+import { guideFolder } from '../pages/frame/context.ts';
+import { sourcesOf } from '../shop/sources-of.ts';
+import { ChangedMeanwhile } from '../shop/steady-files.ts';
+import { readText } from '../shop/text-files.ts';
+import { conclude } from '../shop/verdict.ts';
+import { assembleSite, assetFiles } from '../site/assemble.ts';
+import { readKept } from '../site/guides/kept.ts';
+import type { LinkedFile, MadeFile } from '../site/guides/made.ts';
+import { linkedPath } from '../site/guides/make-guide.ts';
+import { runGuides } from '../site/guides/run-guides.ts';
+import { type GuideResult, takeTurn, turnGround } from '../site/guides/turn.ts';
+import { type OpenWork, openWork } from '../site/open-work.ts';
+import { publicationOf } from '../site/publication.ts';
+import { guideId, sitePages } from '../site/site-pages.ts';
+import type { Work } from '../site/work.ts';
+import { sha256 } from '../store/content-hash.ts';
+import { readContent } from '../store/store.ts';
+import { editedPlace } from './edited-place.ts';
+
+/** What a page that is open is told: what it shows by now, and what is wrong with its guide. */
+export interface News {
+  /** Differs where any file of the page does; `null` where there has never been a good page. */
+  readonly edition: string | null;
+  /** The place of the last edit, as an id on the page. */
+  readonly place: string | null;
+  readonly errors: number;
+  readonly warnings: number;
+  /** The findings as `check` prints them; empty without any. */
+  readonly told: string;
+}
+
+/** A guide that is looked at. */
+interface Standing {
+  readonly path: string;
+  readonly text: string;
+  readonly news: News;
+  /** `null` where it has never had a good page. */
+  readonly good: GoodPage | null;
+}
+
+/** What belongs to the last good page of a guide, by its path in the site. */
+interface GoodPage {
+  readonly files: ReadonlyMap<string, MadeFile>;
+  /** Files of the workspace that it links to. */
+  readonly linked: ReadonlyMap<string, LinkedFile>;
+}
+
+/** A workspace as a site that follows the pen: what is asked for is made, and made again when it changes. */
+export interface SiteUnderPen {
+  /** Ids of all guides, in the order of their folders. */
+  readonly guides: () => readonly string[];
+  /** The bytes at a path from the site's root; `null` where the site has nothing there. */
+  readonly file: (path: string) => Promise<Uint8Array | null>;
+  /** What there is to tell about a page, by its path; a page that is about no single guide changes with all. */
+  readonly news: (path: string) => Promise<News>;
+  /** Takes in that files have changed; `whole` where more than the text of guides has. */
+  readonly changed: (paths: readonly string[], whole: boolean) => Promise<void>;
+}
+
+/** Opens a workspace to be looked at while it is written; nothing is made before it is asked for. */
+export async function siteUnderPen(work: Work, identity: string): Promise<SiteUnderPen> {
+  let open = await openWork(work, identity, true);
+  let edition = 0;
+  let shared: Promise<ReadonlyMap<string, MadeFile>> | null = null;
+  let rest: Promise<ReadonlyMap<string, MadeFile>> | null = null;
+  const standing = new Map<string, Standing>();
+
+  const stand = async (path: string): Promise<Standing> => {
+    const there = standing.get(path);
+    if (there) return there;
+    const made = await standingOf(path, open, null);
+    standing.set(path, made);
+    return made;
+  };
+  const guideAt = (path: string): string | null => {
+    const id = /^guides\/([^/]+)\//.exec(path)?.[1];
+    return id === undefined ? null : (knownGuides().find((one) => guideId(one) === id) ?? null);
+  };
+  // A guide whose file has gone still shows its last good page.
+  const knownGuides = () => [...new Set([...open.workspace.found.guides, ...standing.keys()])];
+  return {
+    guides: () => knownGuides().map(guideId).sort(),
+    file: async (path) => {
+      const guide = guideAt(path);
+      if (guide !== null) await stand(guide);
+      for (const one of standing.values()) {
+        const bytes = fileOf(one, path, open);
+        if (bytes) return bytes;
+      }
+      if (guide !== null) return null;
+      shared ??= sharedFiles(open);
+      const asset = (await shared).get(path);
+      if (asset) return bytesOf(asset, open);
+      rest ??= restOfSite(open, work);
+      const file = (await rest).get(path);
+      return file ? bytesOf(file, open) : null;
+    },
+    news: async (path) => {
+      const guide = guideAt(path);
+      if (guide !== null) return (await stand(guide)).news;
+      return { edition: String(edition), place: null, errors: 0, warnings: 0, told: '' };
+    },
+    changed: async (paths, whole) => {
+      rest = null;
+      if (whole) {
+        open = await openWork(work, identity, true);
+        shared = null;
+        edition += 1;
+      } else {
+        open = { ...open, ground: turnGround(open.ground) };
+      }
+      for (const [path, before] of standing) {
+        if (whole || paths.includes(path)) standing.set(path, await standingOf(path, open, before));
+      }
+    },
+  };
+}
+
+/** Takes the turn of a guide, and keeps its last good page where it has none now. */
+async function standingOf(path: string, open: OpenWork, before: Standing | null): Promise<Standing> {
+  const { workspace, ground } = open;
+  const text = readText(workspace.files, path)?.text;
+  if (text === undefined) return gone(path, before);
+  const result = await settled(path, open);
+  const { findings } = conclude(workspace, [result]);
+  const context = { sources: sourcesOf(findings, workspace.files), prefix: '' };
+  const printed = renderText(findings, context, { colour: false, width: 100 });
+  const made = result.problems.length === 0 ? result.made : null;
+  const good = made
+    ? {
+        files: new Map(made.files.map((file) => [file.path, file])),
+        linked: new Map(made.linked.map((file) => [linkedPath(file), file])),
+      }
+    : (before?.good ?? null);
+  const { errors, warnings } = countFindings(findings);
+  return {
+    path,
+    text,
+    good,
+    news: {
+      edition: good && editionOf(good, ground.basis),
+      place: before ? editedPlace(before.text, text) : null,
+      errors: errors + result.problems.length,
+      warnings,
+      told: [...result.problems, printed].filter((part) => part !== '').join('\n\n'),
+    },
+  };
+}
+
+function gone(path: string, before: Standing | null): Standing {
+  const told = `${path} is not there; it was renamed or taken away`;
+  const news = { edition: before?.news.edition ?? null, place: null, errors: 1, warnings: 0, told };
+  return { path, text: '', news, good: before?.good ?? null };
+}
+
+/** What a guide gives once nobody writes its files while they are read. */
+async function settled(path: string, { workspace, ground }: OpenWork): Promise<GuideResult> {
+  const kept = readKept(path, ground);
+  if (kept) return kept;
+  const first = await takeTurn(path, ground);
+  const torn = first.facts === null && first.problems.length > 0;
+  return torn ? takeTurn(path, turnGround({ ...ground, workspace })) : first;
+}
+
+function editionOf({ files }: GoodPage, basis: string): string {
+  return sha256([basis, ...[...files.values()].map(({ path, hash }) => `${path} ${hash}`)].join('\n'));
+}
+
+function fileOf({ good }: Standing, path: string, open: OpenWork): Uint8Array | null {
+  const made = good?.files.get(path);
+  if (made) return bytesOf(made, open);
+  const link = good?.linked.get(path);
+  return link ? open.workspace.files.read(link.path) : null;
+}
+
+function bytesOf({ bytes, hash }: MadeFile, { ground }: OpenWork): Uint8Array | null {
+  return bytes ?? readContent(ground.store, hash);
+}
+
+/** What every page stands on, made without any guide. */
+async function sharedFiles({
+  workspace,
+  ground: { kit, store },
+}: OpenWork): Promise<ReadonlyMap<string, MadeFile>> {
+  if (!kit) throw new Error('a preview is made with a kit');
+  const files = await assetFiles(workspace.shop.settings, { kit, store });
+  return new Map(files.map((file) => [file.path, file]));
+}
+
+/** The pages about all guides, for which each guide has to have had its turn. */
+async function restOfSite(open: OpenWork, work: Work): Promise<ReadonlyMap<string, MadeFile>> {
+  const { workspace, ground } = open;
+  const { kit, store, basis } = ground;
+  if (!kit) throw new Error('a preview is made with a kit');
+  const { results } = await runGuides(workspace.found.guides, ground, work);
+  const publication = publicationOf(workspace, results, conclude(workspace, results));
+  const { files, shown } = workspace;
+  const sitePlan = { files, shown, store, kit, basis, pageOf: sitePages(workspace) };
+  const site = await assembleSite(publication, sitePlan).catch((error: unknown) => {
+    // A file has changed under it; the next change of the workspace makes it anew.
+    if (error instanceof ChangedMeanwhile) return { files: [] };
+    throw error;
+  });
+  return new Map(site.files.map((file) => [file.path, file]));
+}
+
+/** The page of a guide, from the site's root. */
+export function pageOfGuide(id: string): string {
+  return `${guideFolder({ id })}index.html`;
+}
