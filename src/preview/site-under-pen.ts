@@ -33,8 +33,6 @@ export interface News {
 
 /** A guide that is looked at. */
 interface Standing {
-  readonly path: string;
-  readonly text: string;
   readonly news: News;
   /** `null` where it has never had a good page. */
   readonly good: GoodPage | null;
@@ -42,6 +40,8 @@ interface Standing {
 
 /** What belongs to the last good page of a guide, by its path in the site. */
 interface GoodPage {
+  /** The guide's text; edits since then are told by it, whatever half-written states lie between. */
+  readonly text: string;
   readonly files: ReadonlyMap<string, MadeFile>;
   /** Files of the workspace that it links to. */
   readonly linked: ReadonlyMap<string, LinkedFile>;
@@ -130,18 +130,17 @@ async function standingOf(path: string, open: OpenWork, before: Standing | null)
   const made = result.problems.length === 0 ? result.made : null;
   const good = made
     ? {
+        text,
         files: new Map(made.files.map((file) => [file.path, file])),
         linked: new Map(made.linked.map((file) => [linkedPath(file), file])),
       }
     : (before?.good ?? null);
   const { errors, warnings } = countFindings(findings);
   return {
-    path,
-    text,
     good,
     news: {
       edition: good && editionOf(good, ground.basis),
-      place: before ? editedPlace(before.text, text) : null,
+      place: before?.good ? editedPlace(before.good.text, text) : null,
       errors: errors + result.problems.length,
       warnings,
       told: [...result.problems, printed].filter((part) => part !== '').join('\n\n'),
@@ -152,7 +151,7 @@ async function standingOf(path: string, open: OpenWork, before: Standing | null)
 function gone(path: string, before: Standing | null): Standing {
   const told = `${path} is not there; it was renamed or taken away`;
   const news = { edition: before?.news.edition ?? null, place: null, errors: 1, warnings: 0, told };
-  return { path, text: '', news, good: before?.good ?? null };
+  return { news, good: before?.good ?? null };
 }
 
 /** What a guide gives once nobody writes its files while they are read. */

@@ -1,6 +1,9 @@
 import { readAddress, writeAddress } from './address.ts';
 import { button, make } from './bay/elements.ts';
 
+/** Under which the page that is left tells the next where the edit was. */
+const PLACE = 'baybook preview place';
+
 /**
  * Lets a page of the preview follow the pen: it is loaded anew when its guide has changed, at the place that was
  * edited, with the build that was picked; and what is wrong with the guide stands over it.
@@ -16,8 +19,6 @@ interface Told {
   readonly warnings: number;
   readonly told: string;
 }
-
-const PLACE = 'baybook preview place';
 
 function follow(script: HTMLScriptElement): void {
   const { page = '', edition = '' } = script.dataset;
