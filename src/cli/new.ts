@@ -5,7 +5,7 @@ import { guideFrom } from '../desk/guide-from.ts';
 import { newGuide } from '../desk/new-guide.ts';
 import { newPlatform, newProcedure, newWorkspace } from '../desk/new-shared.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
-import { idLike } from '../directives/attribute-types.ts';
+import { idLike } from '../directives/id-text.ts';
 import { diskFiles } from '../shop/disk-files.ts';
 import { mark } from '../shop/marked-places.ts';
 import { openWorkspace, type Workspace } from '../shop/open-workspace.ts';

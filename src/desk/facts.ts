@@ -1,4 +1,4 @@
-import { idLike } from '../directives/attribute-types.ts';
+import { idLike } from '../directives/id-text.ts';
 import { nounOf } from '../job/noun.ts';
 
 /** An option of a vehicle: yes or no. */
