@@ -14,7 +14,7 @@ import { type ExitCode, type Io, UsageError } from './io.ts';
 import { workspaceFolder } from './workspace.ts';
 
 /** What a script says of a new guide; what it leaves out is asked of a person, where there is one. */
-export interface NewGuideOptions {
+interface NewGuideOptions {
   readonly guides: string;
   readonly title?: string;
   readonly platform?: string;

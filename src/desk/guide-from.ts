@@ -2,7 +2,7 @@ import { mark } from '../shop/marked-places.ts';
 import { yamlValue } from './facts.ts';
 
 /** How a guide for another platform begins. */
-export interface GuideFrom {
+interface GuideFrom {
   /** The other guide's text. */
   readonly text: string;
   readonly title: string;

@@ -3,7 +3,7 @@ import { mark } from '../shop/marked-places.ts';
 import { type NewKit, type NewOption, optionLines, yamlValue } from './facts.ts';
 
 /** What is known of a guide before it is written. */
-export interface NewGuide {
+interface NewGuide {
   readonly title: string;
   /** The id of its platform. */
   readonly platform: string;

@@ -3,7 +3,7 @@ import { type NewOption, optionLines, yamlValue } from './facts.ts';
 import { lines } from './new-guide.ts';
 
 /** What is known of a shop before its workspace is written. */
-export interface NewShop {
+interface NewShop {
   readonly name: string;
   readonly units: 'metric' | 'us';
 }
