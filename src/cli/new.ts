@@ -1,13 +1,13 @@
 import { cp, mkdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
-import { type NewOption, readKit, readOption } from '../desk/facts.ts';
+import { kitTyped, type NewOption, readOption } from '../desk/facts.ts';
 import { guideFrom } from '../desk/guide-from.ts';
 import { newGuide } from '../desk/new-guide.ts';
 import { newPlatform, newProcedure, newWorkspace } from '../desk/new-shared.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
 import { idLike } from '../directives/id-text.ts';
 import { diskFiles } from '../shop/disk-files.ts';
-import { mark } from '../shop/marked-places.ts';
+import { fillIn } from '../shop/marked-places.ts';
 import { openWorkspace, type Workspace } from '../shop/open-workspace.ts';
 import { guideId } from '../site/site-pages.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
@@ -98,11 +98,11 @@ export async function newGuideFolder(
       title,
       platform,
       options: optionsOfGuide.filter((one) => !declared.has(one.id)),
-      kit: readKit(kit),
+      kit: kitTyped(kit),
     };
     await write(root, new Map([[path, newGuide(facts)]]), io);
   }
-  io.out(`Next: fill what is marked "${mark}"; baybook check ${name} lists what is left\n`);
+  io.out(`Next: fill what is marked "${fillIn}"; baybook check ${name} lists what is left\n`);
   return 0;
 }
 

@@ -26,7 +26,7 @@ export function readOption(typed: string): NewOption | null {
 }
 
 /** Reads things in the box as they are typed, each `Cradle` or `M8 flange nut x4`; two of one name get ids of their own. */
-export function readKit(typed: readonly string[]): readonly NewKit[] {
+export function kitTyped(typed: readonly string[]): readonly NewKit[] {
   const taken = new Set<string>();
   return typed.flatMap((one) => {
     const [, name, times] = /^(.*?)(?:\s+[x×]\s*(\d+))?$/u.exec(one.trim()) ?? [];

@@ -1,4 +1,4 @@
-import { mark } from '../shop/marked-places.ts';
+import { fillIn } from '../shop/marked-places.ts';
 import { yamlValue } from './facts.ts';
 
 /** How a guide for another platform begins. */
@@ -25,7 +25,7 @@ export function guideFrom({ text, title, platform, platformOptions }: GuideFrom)
   const opening = [
     '---',
     '',
-    `${mark} what is different on this vehicle; every line was written for another.`,
+    `${fillIn} what is different on this vehicle; every line was written for another.`,
   ];
   return [...front, ...opening, ...all.slice(close + 1).map(toCheck)].join(ending);
 }
@@ -60,8 +60,8 @@ const pictured = /^(:::figure\b.*\balt=")([^"]*)(".*)$/;
 
 function toCheck(line: string): string {
   const [, open, label, rest] = measured.exec(line) ?? [];
-  if (open !== undefined) return `${open}${label}, ${mark} as it is on this vehicle${rest}`;
+  if (open !== undefined) return `${open}${label}, ${fillIn} as it is on this vehicle${rest}`;
   const [, before, alt, after] = pictured.exec(line) ?? [];
-  if (before !== undefined) return `${before}${mark} what it shows on this vehicle, was: ${alt}${after}`;
+  if (before !== undefined) return `${before}${fillIn} what it shows on this vehicle, was: ${alt}${after}`;
   return line;
 }

@@ -1,5 +1,5 @@
 import { nounOf } from '../job/noun.ts';
-import { mark } from '../shop/marked-places.ts';
+import { fillIn } from '../shop/marked-places.ts';
 import { type NewKit, type NewOption, optionLines, yamlValue } from './facts.ts';
 
 /** What is known of a guide before it is written. */
@@ -21,41 +21,41 @@ export function newGuide({ title, platform, options, kit }: NewGuide): string {
     ...optionLines(options),
     '---',
     '',
-    `${mark} in two sentences what is fitted, and what has to be known before the first step.`,
+    `${fillIn} in two sentences what is fitted, and what has to be known before the first step.`,
     ...options.map(
       ({ id }) =>
-        `${mark} what is different with the option ${id}, with \`when=${id}\` on the line or in a \`:where[…]{when=${id}}\`.`,
+        `${fillIn} what is different with the option ${id}, with \`when=${id}\` on the line or in a \`:where[…]{when=${id}}\`.`,
     ),
     '',
     '## What you need {#need}',
     '',
-    `${mark} what is worn, a line each, as in \`::wear{#gloves}\`, or \`::none{of=wear}\``,
+    `${fillIn} what is worn, a line each, as in \`::wear{#gloves}\`, or \`::none{of=wear}\``,
     '',
-    `${mark} the tools, a line each with an id of tools.yaml, as in \`::tool{#bit-t25}\`, or \`::none{of=tools}\``,
+    `${fillIn} the tools, a line each with an id of tools.yaml, as in \`::tool{#bit-t25}\`, or \`::none{of=tools}\``,
     '',
-    `${mark} the supplies, as in \`::supply[Masking tape]{#tape quantity="2 m" temporary}\`, or \`::none{of=supplies}\``,
+    `${fillIn} the supplies, as in \`::supply[Masking tape]{#tape quantity="2 m" temporary}\`, or \`::none{of=supplies}\``,
     '',
     ...(kit.length === 0
-      ? [`${mark} what is in the box, as in \`::kit[Cradle]{#cradle}\`, or \`::none{of=kit}\``]
+      ? [`${fillIn} what is in the box, as in \`::kit[Cradle]{#cradle}\`, or \`::none{of=kit}\``]
       : kit.map(kitLine)),
     '',
-    `${mark} what must hold while the work goes on, as in \`::condition[Battery isolated]{#battery-off}\`, or \`::none{of=conditions}\``,
+    `${fillIn} what must hold while the work goes on, as in \`::condition[Battery isolated]{#battery-off}\`, or \`::none{of=conditions}\``,
     '',
     '## What comes off {#off}',
     '',
-    `${mark} each part that comes off and what holds it, as in \`::part[Trim]{#trim}\` and \`::fastener[Trim screw]{#trim-screw drive=T25 count=2 holds=trim}\``,
+    `${fillIn} each part that comes off and what holds it, as in \`::part[Trim]{#trim}\` and \`::fastener[Trim screw]{#trim-screw drive=T25 count=2 holds=trim}\``,
     '',
     '## Strip down {#strip-down}',
     '',
-    `::step[${mark} what is done first]{#first}`,
+    `::step[${fillIn} what is done first]{#first}`,
     '',
-    `${mark} what the hands do, as in \`:remove[trim-screw]{with=bit-t25}, then :remove[trim].\``,
+    `${fillIn} what the hands do, as in \`:remove[trim-screw]{with=bit-t25}, then :remove[trim].\``,
     '',
     '## Fit {#fit}',
     '',
     ...kit.flatMap((one) => [`::step[Fit the ${nounIn(one)}]{#fit-${one.id}}`, '', `:fit[${one.id}].`, '']),
     ...(kit.length === 0
-      ? [`::step[${mark} what is fitted]{#fit-it}`, '', `${mark} how it is fitted`, '']
+      ? [`::step[${fillIn} what is fitted]{#fit-it}`, '', `${fillIn} how it is fitted`, '']
       : []),
     '## Refit {#refit}',
     '',
@@ -64,7 +64,7 @@ export function newGuide({ title, platform, options, kit }: NewGuide): string {
     '## Prove it {#prove}',
     '',
     ':::prove[Before the vehicle leaves]',
-    `- ${mark} what is tried, and what must be seen`,
+    `- ${fillIn} what is tried, and what must be seen`,
     ':::',
   );
 }

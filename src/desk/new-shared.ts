@@ -1,4 +1,4 @@
-import { mark } from '../shop/marked-places.ts';
+import { fillIn } from '../shop/marked-places.ts';
 import { type NewOption, optionLines, yamlValue } from './facts.ts';
 import { lines } from './new-guide.ts';
 
@@ -24,7 +24,7 @@ export function newWorkspace({ name, units }: NewShop): ReadonlyMap<string, stri
     [
       'tools.yaml',
       lines(
-        `# ${mark} what the shop owns: take out what it does not, add the rest, and strike this line.`,
+        `# ${fillIn} what the shop owns: take out what it does not, add the rest, and strike this line.`,
         '# Keys are ids, which guides name. "baybook explain tools.yaml" tells every key.',
         'eye-protection: {name: Eye protection, wear: yes}',
         'gloves: {name: Work gloves, wear: yes}',
@@ -57,11 +57,11 @@ export function newPlatform(title: string, options: readonly NewOption[]): strin
     ...optionLines(options),
     '---',
     '',
-    `${mark} which vehicles this is, from which year to which, and how to tell them from others.`,
+    `${fillIn} which vehicles this is, from which year to which, and how to tell them from others.`,
     '',
     '## What to know before you start {#know}',
     '',
-    `${mark} where the battery and the fuses are, where the vehicle is jacked, and what belongs to its maker's own instructions.`,
+    `${fillIn} where the battery and the fuses are, where the vehicle is jacked, and what belongs to its maker's own instructions.`,
   );
 }
 
@@ -72,10 +72,10 @@ export function newProcedure(id: string, title: string): string {
     `title: ${yamlValue(title)}`,
     '---',
     '',
-    `${mark} what it needs and what comes off, a line each, as in \`::tool{#bit-t25}\` and \`::part[Cover]{#cover}\``,
+    `${fillIn} what it needs and what comes off, a line each, as in \`::tool{#bit-t25}\` and \`::part[Cover]{#cover}\``,
     '',
     `::step[${title.replace(/[[\]]/g, '\\$&')}]{#${id}-first}`,
     '',
-    `${mark} what the hands do, as in \`:remove[cover].\``,
+    `${fillIn} what the hands do, as in \`:remove[cover].\``,
   );
 }

@@ -3,21 +3,21 @@ import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import type { SourceFile } from '../source/source-file.ts';
 
 /** What `baybook new` writes where only the author knows what belongs there. */
-export const mark = 'FILL IN';
+export const fillIn = 'FILL IN';
 
 export const placeUnfilled: RuleCard = {
   code: 'place-unfilled',
   severity: 'error',
   title: 'A marked place is still to be filled',
-  why: `"baybook new" begins a guide and writes ${mark} where only its author knows what belongs there. A technician must never meet such a place, so nothing is published while one is left.`,
-  bad: `::step[Look around]{#look}\n\n${mark} what to look for.\n`,
+  why: `"baybook new" begins a guide and writes ${fillIn} where only its author knows what belongs there. A technician must never meet such a place, so nothing is published while one is left.`,
+  bad: `::step[Look around]{#look}\n\n${fillIn} what to look for.\n`,
   good: '::step[Look around]{#look}\n\nLook behind the edge.\n',
 };
 
 /** Reports each marked place of a text, to the end of what it asks for. */
 export function reportMarkedPlaces({ path, text }: SourceFile, report: Report): void {
   for (const { index, 0: found } of text.matchAll(/(?<!\w)FILL IN(?!\w)[^\n\r"[\]{}|]*/g)) {
-    const asked = found.slice(mark.length).trim();
+    const asked = found.slice(fillIn.length).trim();
     const message = `this place is still to be filled${asked === '' ? '' : `: ${asked}`}`;
     report(
       finding(placeUnfilled, { file: path, start: index, end: index + found.trimEnd().length }, message),

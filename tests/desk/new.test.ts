@@ -2,7 +2,7 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it, onTestFinished } from 'vitest';
-import { readKit, readOption, yamlValue } from '../../src/desk/facts.ts';
+import { kitTyped, readOption, yamlValue } from '../../src/desk/facts.ts';
 import { asked, baybook, bench, repository } from '../driver.ts';
 
 async function emptyFolder(): Promise<string> {
@@ -133,7 +133,7 @@ it('reads what is typed', () => {
   expect(readOption('fog=Front fog lamps')).toEqual({ id: 'fog', name: 'Front fog lamps' });
   expect(readOption('Tow bar')).toEqual({ id: 'tow-bar', name: 'Tow bar' });
   expect(readOption('–')).toBeNull();
-  expect(readKit(['Spacer, 12 mm x2', 'Spacer, 18 mm', 'M8 nut × 4'])).toEqual([
+  expect(kitTyped(['Spacer, 12 mm x2', 'Spacer, 18 mm', 'M8 nut × 4'])).toEqual([
     { id: 'spacer', label: 'Spacer, 12 mm', count: 2 },
     { id: 'spacer-2', label: 'Spacer, 18 mm', count: 1 },
     { id: 'm8-nut', label: 'M8 nut', count: 4 },
