@@ -1,5 +1,5 @@
 /** The drawings of the depth transducer guide. Marks in `guide.md` are fractions of these 640 × 400 boxes. */
-import { arrow, box, cable, centreLine, circle, ellipse, path, sheet } from './pen.ts';
+import { arrow, cable, centreLine, circle, ellipse, path, sheet } from './pen.ts';
 
 /** The opened locker from above, the bow up: where the transducer stands. */
 function locker(): string {
