@@ -32,6 +32,7 @@ export const frontMatterSchema = z.strictObject({
   revision: yamlText.optional(),
   updated: date.optional(),
   options: optionsSchema,
+  wishes: optionsSchema,
   when: yamlText.optional(),
   'meant-for': yamlText.optional(),
   'not-for': yamlText.optional(),

@@ -21,7 +21,7 @@ const oneOf = z.strictObject({
   }),
 });
 
-/** `options:` of a platform, guide or procedure. */
+/** `options:` of a platform, guide or procedure, and `wishes:` of a guide. */
 export const optionsSchema = z
   .record(id, z.union([yamlText, oneOf], { error: 'a name, or a map with one-of' }))
   .optional();
@@ -35,17 +35,26 @@ export const impossibleSchema = z.array(yamlText).optional();
 
 type Declared = z.infer<typeof optionsSchema>;
 
-/** The options of a front matter, in the order written. */
-export function readOptions(declared: Declared, places: YamlPlaces): readonly Option[] {
+/**
+ * The options of a front matter, in the order written.
+ *
+ * @param key `options` are facts of the vehicle, `wishes` what the customer decides
+ */
+export function readOptions(
+  declared: Declared,
+  places: YamlPlaces,
+  key: 'options' | 'wishes' = 'options',
+): readonly Option[] {
+  const wish = key === 'wishes';
   return Object.entries(declared ?? {}).map(([option, value]) => {
-    const at = places.keyAt(['options', option]);
-    if (typeof value === 'string') return { id: option, name: value, choices: null, at };
+    const at = places.keyAt([key, option]);
+    if (typeof value === 'string') return { id: option, name: value, choices: null, wish, at };
     const choices = Object.entries(value['one-of']).map(([choice, name]) => ({
       id: choice,
       name,
-      at: places.keyAt(['options', option, 'one-of', choice]),
+      at: places.keyAt([key, option, 'one-of', choice]),
     }));
-    return { id: option, name: value.name ?? capitalised(option.replaceAll('-', ' ')), choices, at };
+    return { id: option, name: value.name ?? capitalised(option.replaceAll('-', ' ')), choices, wish, at };
   });
 }
 
@@ -120,11 +129,16 @@ export function joinBuilds(
   report: Report,
 ): BuildSpace {
   const known = new Map(platform?.options.map((option) => [option.id, option]));
+  const ofPlatform = new Set(known.keys());
   const added = own.filter((option) => {
     const earlier = known.get(option.id);
+    known.set(option.id, earlier ?? option);
     if (!earlier) return true;
-    const message = `the platform already has the option "${option.id}"; leave it out here`;
-    const notes = [{ message: 'declared on the platform', at: earlier.at }];
+    const isPlatforms = ofPlatform.has(option.id);
+    const message = isPlatforms
+      ? `the platform already has the option "${option.id}"; leave it out here`
+      : `"${option.id}" is an option and a wish; it is either a fact or decided by the customer`;
+    const notes = [{ message: isPlatforms ? 'declared on the platform' : 'declared here', at: earlier.at }];
     report(finding(optionDoubled, option.at, message, { notes }));
     return false;
   });

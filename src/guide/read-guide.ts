@@ -34,7 +34,11 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
   const platformRef = { value: value.platform, at: front.valueAt(['platform']) };
   const platform = context.platforms.get(value.platform);
   const words = platform?.words ?? context.words;
-  const joined = joinBuilds(platform?.builds, readOptions(value.options, front), report);
+  const joined = joinBuilds(
+    platform?.builds,
+    [...readOptions(value.options, front), ...readOptions(value.wishes, front, 'wishes')],
+    report,
+  );
   const builds = platform ? limitBuilds(joined, value.when, front, report) : joined;
 
   const assembled = assemble(document, scopeOf(source.path, context, platform, [], report));

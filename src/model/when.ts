@@ -14,6 +14,8 @@ export interface Option {
   readonly name: string;
   /** The choices of a one-of option, in the order written; `null` for yes or no. */
   readonly choices: readonly Choice[] | null;
+  /** The customer wishes it or not; else it is a fact of the vehicle. */
+  readonly wish: boolean;
   readonly at: Span;
 }
 

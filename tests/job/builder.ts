@@ -373,6 +373,7 @@ export function options(words: GuideWords['options'] = {}): Option[] {
       typeof value === 'string'
         ? null
         : Object.entries(value).map(([choice, name]) => ({ id: choice, name, at: nowhere })),
+    wish: false,
     at: nowhere,
   }));
 }

@@ -222,11 +222,17 @@ export const guideView = (): GuideView => ({
   identity: [{ label: text(), value: text() }],
   opening: Object.values(blocks()),
   picker: {
-    options: [{ id: id(), name: text(), choices: [{ value: text(), name: text() }] }],
+    groups: [
+      {
+        title: text(),
+        options: [{ id: id(), name: text(), choices: [{ value: text(), name: text() }] }],
+      },
+    ],
     plans: [varying()],
   },
   cover: {
     code: { address: text(), drawing: html() },
+    wishes: text(),
     templates: [{ ...shown(), title: text(), sheets: [varying()] }],
   },
   contents: [{ title: text(), steps: [stepRef()] }],

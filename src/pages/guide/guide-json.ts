@@ -42,10 +42,11 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
       changes: guide.changes?.value ?? null,
     },
     words: { ...guide.words },
-    options: guide.builds.options.map(({ id, name, choices }) => ({
+    options: guide.builds.options.map(({ id, name, choices, wish }) => ({
       id,
       name,
       choices: choices?.map((choice) => ({ id: choice.id, name: choice.name })) ?? null,
+      wish,
     })),
     items: [...guide.items.values()].map(itemJson),
     sequences: [...guide.sequences.values()].map((sequence) => ({

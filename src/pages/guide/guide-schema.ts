@@ -218,6 +218,7 @@ const guideSchema = z
           .array(z.strictObject({ id, name: z.string() }))
           .nullable()
           .describe('null for yes or no'),
+        wish: z.boolean().describe('The customer decides; else it is a fact of the vehicle'),
       }),
     ),
     sequences: z.array(z.strictObject({ id, label: z.string(), order: z.array(id).describe('Fasteners') })),

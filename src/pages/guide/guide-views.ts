@@ -49,13 +49,17 @@ export interface GuideView {
 
 /** How a technician says which vehicle stands in the bay. */
 export interface PickerView {
-  readonly options: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly choices: readonly { readonly value: string; readonly name: string }[];
-  }[];
+  /** Facts of the vehicle, then wishes of the customer; titled where both are asked. */
+  readonly groups: readonly { readonly title: string | null; readonly options: readonly PickerOption[] }[];
   /** Every plan in words, for a page without its script. */
   readonly plans: readonly VaryingView[];
+}
+
+/** A question of the picker. */
+interface PickerOption {
+  readonly id: string;
+  readonly name: string;
+  readonly choices: readonly { readonly value: string; readonly name: string }[];
 }
 
 /** A figure of the job, one line for each set of builds in which it differs, and the steps that it comes from. */

@@ -1,6 +1,7 @@
 import { qrCode, qrModules } from '../../drawings/qr-code.ts';
 import type { Markup } from '../../html/markup.ts';
 import { stringify } from '../../html/stringify.ts';
+import { listed, lowered } from '../../job/noun.ts';
 import type { Block } from '../../model/block.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Build } from '../../model/when.ts';
@@ -13,6 +14,8 @@ import type { PlanCode } from './pick-data.ts';
 export interface CoverView {
   /** The code of the page, which its script turns into that of a build; `null` where the shop has no address. */
   readonly code: CodeView | null;
+  /** What the customer decides, to be written down; `null` where nothing is. */
+  readonly wishes: string | null;
   readonly templates: readonly CoverTemplate[];
 }
 
@@ -32,8 +35,11 @@ interface CoverTemplate extends Shown {
 /** The cover of a guide's print. */
 export function coverView(guide: Guide, context: GuideContext): CoverView {
   const page = pageAddress(context.shop.settings.address, guide);
+  const deciding = guide.builds.options.filter(({ id }) => context.job.decidingOptions.includes(id));
+  const wishes = deciding.flatMap(({ wish, name }) => (wish ? [lowered(name)] : []));
   return {
     code: page === null ? null : code(page),
+    wishes: wishes.length === 0 ? null : `As the customer wishes: ${listed(wishes)}`,
     templates: [...guide.templates.values()].map((template) => ({
       ...shownTemplate(template.id, guide, context),
       title: template.title,

@@ -31,8 +31,26 @@ export function tableMarkup(table: PickTable): Markup {
 export function pickerView({ guide, job }: GuideContext): PickerView | null {
   if (job.plans.length < 2) return null;
   const deciding = guide.builds.options.filter(({ id }) => job.decidingOptions.includes(id));
+  const facts = deciding.filter(({ wish }) => !wish);
+  const wishes = deciding.filter(({ wish }) => wish);
+  const asked = (options: readonly Option[], title: string | null) =>
+    options.length === 0
+      ? []
+      : [
+          {
+            title,
+            options: options.map((option) => ({
+              id: option.id,
+              name: option.name,
+              choices: choicesOf(option),
+            })),
+          },
+        ];
   return {
-    options: deciding.map((option) => ({ id: option.id, name: option.name, choices: choicesOf(option) })),
+    groups: [
+      ...asked(facts, wishes.length > 0 ? `As the ${guide.words.vehicle} is` : null),
+      ...asked(wishes, 'As the customer wishes'),
+    ],
     plans: job.plans.map((plan) => ({ text: plan.statement, plans: String(plan.index), only: null })),
   };
 }
