@@ -5,6 +5,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { htmlFaults } from '../html-faults.ts';
+import { long, sampleOf } from '../samples.ts';
 import { open } from './browser.ts';
 import { firstScreens } from './first-screens.ts';
 import { siteForTests } from './site-for-tests.ts';
@@ -21,11 +22,16 @@ beforeAll(async () => {
   pages = all.filter((path) => path.endsWith('.html')).sort();
 });
 
-/** The pages of one kind are laid out alike: of tools and of fasteners, the first stands for all. */
+/** The pages of one kind are laid out alike: the first stands for all, and some guides for the guides. */
 function sample(): readonly string[] {
-  const kinds = ['tools/', 'fasteners/'];
+  const kinds = ['tools/', 'fasteners/', 'platforms/'];
+  const alike = (path: string) => kinds.find((kind) => path.startsWith(kind));
   const firsts = kinds.map((kind) => pages.find((path) => path.startsWith(kind)));
-  return pages.filter((path) => !kinds.some((kind) => path.startsWith(kind)) || firsts.includes(path));
+  const inPages = pages.filter((path) => /^guides\/.+\/index\.html$/.test(path));
+  const inOneFile = pages.filter((path) => path.startsWith('guides/') && !inPages.includes(path));
+  const guides = [...sampleOf(inPages, 3), ...sampleOf(inOneFile, 2)];
+  const others = pages.filter((path) => !alike(path) && !path.startsWith('guides/'));
+  return long ? pages : [...others, ...firsts.flatMap((path) => path ?? []), ...guides];
 }
 
 /** What a test finds wrong with some pages of the demo. */
@@ -53,7 +59,7 @@ describe('the demo shop, every page of it', () => {
 
   it('is valid HTML (html-validate, recommended and a11y)', async () => {
     expect(
-      await on(pages, async (path) => htmlFaults(await readFile(join(site.folder, path), 'utf8'))),
+      await on(sample(), async (path) => htmlFaults(await readFile(join(site.folder, path), 'utf8'))),
     ).toEqual([]);
   });
 
