@@ -1,5 +1,6 @@
+import { realpathSync } from 'node:fs';
 import { stat } from 'node:fs/promises';
-import { relative, resolve, sep } from 'node:path';
+import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { type Io, UsageError } from './io.ts';
 
 /** A workspace as named on the command line. */
@@ -23,10 +24,21 @@ export async function workspaceFolder(named: string, io: Io): Promise<WorkspaceF
 /** Where the site goes. Never into the workspace, nor around it: the next run would read it, or replace it. */
 export function outputFolder(named: string, workspace: WorkspaceFolder, io: Io): string {
   const out = resolve(io.cwd, named);
-  if (holds(workspace.root, out) || holds(out, workspace.root)) {
+  const [real, root] = [realPath(out), realPath(workspace.root)];
+  if (holds(root, real) || holds(real, root)) {
     throw new UsageError(`--out "${named}" and the workspace lie inside one another; choose another folder`);
   }
   return out;
+}
+
+/** Where a path leads to once every link on the way is followed; what is not there yet is taken as named. */
+function realPath(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    const folder = dirname(path);
+    return folder === path ? path : join(realPath(folder), basename(path));
+  }
 }
 
 function holds(outer: string, inner: string): boolean {

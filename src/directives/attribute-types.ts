@@ -30,7 +30,7 @@ export const id: AttributeType<string> = {
       ? good(text)
       : bad(
           `"${text}" is not an id; ${tooLongForId(text) ?? 'lower-case letters, digits and hyphens make one'}`,
-          idLike(text),
+          tooLongForId(text) === null ? idLike(text) : undefined,
         ),
 };
 

@@ -26,8 +26,9 @@ export function diskFiles(root: string, hashes: FileHashes | null = null): Works
     list: async () => {
       const files = new Map<string, number>();
       const links: string[] = [];
-      await listFolder(root, '', files, links);
-      return { files, links } satisfies Listing;
+      const closed: string[] = [];
+      await listFolder(root, '', files, links, closed);
+      return { files, links, closed } satisfies Listing;
     },
     read,
     hash: (path) => {
@@ -44,14 +45,24 @@ function onDisk(root: string, path: string): string {
   return inside(root, path) === null ? path.normalize('NFD') : path;
 }
 
-async function listFolder(root: string, folder: string, files: Map<string, number>, links: string[]) {
-  const entries = await readdir(join(root, folder), { withFileTypes: true });
+async function listFolder(
+  root: string,
+  folder: string,
+  files: Map<string, number>,
+  links: string[],
+  closed: string[],
+) {
+  const entries = await readdir(join(root, folder), { withFileTypes: true }).catch((cause: unknown) => {
+    if (folder === '') throw cause;
+    closed.push(folder);
+    return [];
+  });
   entries.sort((a, b) => (a.name < b.name ? -1 : 1));
   for (const entry of entries) {
     if (entry.name.startsWith('.') || ignoredFolders.has(entry.name)) continue;
     const path = folder === '' ? entry.name : `${folder}/${entry.name}`;
     if (entry.isSymbolicLink()) links.push(path);
-    else if (entry.isDirectory()) await listFolder(root, path, files, links);
+    else if (entry.isDirectory()) await listFolder(root, path, files, links, closed);
     else if (entry.isFile()) files.set(path.normalize('NFC'), (await lstat(join(root, path))).size);
   }
 }

@@ -12,7 +12,7 @@ export function memoryFiles(contents: { readonly [path: string]: string | Uint8A
   const sizes = [...bytes].map(([path, { length }]) => [path, length] as const);
   sizes.sort(([a], [b]) => (a < b ? -1 : 1));
   return {
-    list: async () => ({ files: new Map(sizes), links: [] }),
+    list: async () => ({ files: new Map(sizes), links: [], closed: [] }),
     read: (path) => bytes.get(path) ?? null,
     hash: (path) => {
       const content = bytes.get(path);

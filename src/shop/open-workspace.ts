@@ -14,7 +14,7 @@ import { nothingLost } from './lost.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
 import { type ListFaults, readLists } from './read-lists.ts';
 import { isOwnText, readSource } from './read-sources.ts';
-import { linkRefused } from './rules.ts';
+import { fileUnreadable, linkRefused } from './rules.ts';
 import { steadyFiles } from './steady-files.ts';
 import { type JudgeTemplates, templateJudge } from './templates.ts';
 import type { Inspected } from './verdict.ts';
@@ -54,6 +54,8 @@ export async function openWorkspace(
   const listing = await files.list();
   for (const path of listing.links)
     report(finding(linkRefused, wholeFile(path), 'this is a symbolic link, which is not followed'));
+  for (const path of listing.closed)
+    report(finding(fileUnreadable, wholeFile(path), 'this folder cannot be opened'));
   const found = discover(listing.files.keys(), report);
   const guides = new Set(found.guides);
   const sources = new Map<string, SourceFile>();

@@ -115,8 +115,8 @@ export const linkRefused: RuleCard = {
 export const fileUnreadable: RuleCard = {
   code: 'file-unreadable',
   severity: 'error',
-  title: 'A file that cannot be opened',
-  why: 'The file is there, but this user may not read it.',
+  title: 'A file or folder that cannot be opened',
+  why: 'It is there, but this user may not read it.',
   bad: '',
   good: '',
 };

@@ -4,6 +4,8 @@ export interface Listing {
   readonly files: ReadonlyMap<string, number>;
   /** Paths of symbolic links, which are not followed: they could lead out of the workspace. */
   readonly links: readonly string[];
+  /** Paths of folders that cannot be opened. */
+  readonly closed: readonly string[];
 }
 
 /** The files of a workspace: on disk for the commands, in memory for tests and the editor. */

@@ -1,4 +1,4 @@
-import { type Document, isMap, isScalar, visit } from 'yaml';
+import { type Document, isAlias, isMap, isNode, isScalar, visit } from 'yaml';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import type { Span, Written } from '../source/span.ts';
@@ -28,7 +28,8 @@ export function reportBroken(document: Document.Parsed, text: Written<string>, r
     return true;
   }
   const first = [...document.errors, ...document.warnings].sort((a, b) => a.pos[0] - b.pos[0])[0];
-  if (!first) return reportUnknownAliases(document, text.at, report);
+  if (!first)
+    return reportUnknownAliases(document, text.at, report) || reportOddKeys(document, text.at, report);
   if (first.code === 'TAB_AS_INDENT') {
     const tab = within(text.at, first.pos[0], Math.max(first.pos[1], first.pos[0] + 1));
     report(finding(yamlTab, tab, 'YAML is indented with spaces, not with a tab'));
@@ -96,6 +97,23 @@ function reportUnknownAliases(document: Document, base: Span, report: Report): b
           },
         ),
       );
+    },
+  });
+  return broken;
+}
+
+/** A key is a word: an empty one names nothing, and a list or map cannot be looked up. */
+function reportOddKeys(document: Document, base: Span, report: Report): boolean {
+  let broken = false;
+  visit(document, {
+    Pair: (_, { key, value }) => {
+      const named = isScalar(key) && key.value !== null && key.value !== '';
+      if (named || isAlias(key)) return;
+      broken = true;
+      const start = isNode(key) ? (key.range?.[0] ?? 0) : isNode(value) ? (value.range?.[0] ?? 0) : 0;
+      const at = spanOf(key, base) ?? within(base, start, start + 1);
+      const found = isScalar(key) || key === null ? 'this one is empty' : 'this one is a list or a map';
+      report(finding(yamlBroken, at, `the YAML cannot be read: a key is a word, and ${found}`));
     },
   });
   return broken;

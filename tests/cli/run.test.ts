@@ -1,4 +1,4 @@
-import { writeFile } from 'node:fs/promises';
+import { symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { baybook, bench, repository } from '../driver.ts';
@@ -83,6 +83,7 @@ describe('wrong usage', () => {
     [['build', '--out', 'guides'], /^baybook: --out "guides" and the workspace lie inside one another/],
     [['build', '--out', 'guides/site'], /lie inside one another/],
     [['build', '--out', '.'], /lie inside one another/],
+    [['build', '--out', 'way/site'], /lie inside one another/],
     [
       ['explain', 'tool-undecleared'],
       /^baybook: there is no rule or directive "tool-undecleared"; did you mean tool-undeclared\?\n$/,
@@ -91,6 +92,7 @@ describe('wrong usage', () => {
   ])('of %j is told and answers 2', async (args, message) => {
     const { folder } = await bench(sound);
     await writeFile(join(folder, 'file'), '');
+    await symlink(join(folder, 'guides'), join(folder, 'way'));
     const { code, out, err } = await baybook(folder, ...args);
     expect(code).toBe(2);
     expect(out).toBe('');

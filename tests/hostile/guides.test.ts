@@ -23,6 +23,13 @@ const faults: { readonly [name: string]: (at: Bench) => Promise<unknown> } = {
   'an id with a space': swap(cover, '::part[Bumper cover]{#front cover}'),
   'an id given twice': swap(cover, `${cover}\n${cover}`),
   'an id from the prototype of all objects': swap(cover, '::part[Bumper cover]{#__proto__}'),
+  'an id of 260 characters': swap(cover, `::part[Bumper cover]{#${'c'.repeat(260)}}`),
+  'an address of 2,400 characters': (at) =>
+    at.change('shop.yaml', 'name:', `address: https://guides.example/${'a'.repeat(2400)}/\nname:`),
+  'an empty key': (at) => at.change('tools.yaml', 'trim-lever:', ': {name: Nothing}\ntrim-lever:'),
+  'a map as a key': (at) => at.change('tools.yaml', 'trim-lever:', '? {a: b}\n: {name: Nothing}\ntrim-lever:'),
+  'a map as an inner key': (at) =>
+    at.change('tools.yaml', 'trim-lever:', 'saw: {name: Saw, ? {a: b} : c}\ntrim-lever:'),
   'an attribute from it': swap(cover, '::part[Bumper cover]{#cover constructor=1}'),
   'a directive from it': swap('the :tool[trim-lever]', 'the :constructor[trim-lever]'),
   'a key from it': (at) => at.change('tools.yaml', 'trim-lever:', '__proto__: {name: Nothing}\ntrim-lever:'),

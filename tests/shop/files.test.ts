@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it, onTestFinished } from 'vitest';
 import { diskFiles } from '../../src/shop/disk-files.ts';
+import { inspect } from '../../src/shop/index.ts';
 import { memoryFiles } from '../../src/shop/memory-files.ts';
 import { resolvePath } from '../../src/shop/resolve-path.ts';
 
@@ -49,6 +50,15 @@ it('follows no symbolic link and reads nothing outside the workspace', async () 
   ])
     expect(await files.read(path), path).toBeNull();
   expect(Buffer.from((await files.read('shop.yaml')) ?? []).toString()).toBe('name: A\n');
+});
+
+it('tells of a folder that this user may not open', async () => {
+  const files = memoryFiles({ 'shop.yaml': 'name: A' });
+  const closed = async () => ({ ...(await files.list()), closed: ['cradle'] });
+  const { findings } = await inspect({ ...files, list: closed });
+  expect(findings.map(({ code, at, message }) => `${at.file} ${code}: ${message}`)).toContain(
+    'cradle file-unreadable: this folder cannot be opened',
+  );
 });
 
 it('reads a workspace that is itself reached through a link', async () => {
