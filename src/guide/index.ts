@@ -9,6 +9,7 @@ import { procedureOption } from './rules/procedure-option.ts';
 import { procedurePlacedTwice } from './rules/procedure-placed-twice.ts';
 import { procedureStepUnknown } from './rules/procedure-step-unknown.ts';
 import { procedureUnknown } from './rules/procedure-unknown.ts';
+import { proceduresTooMany } from './rules/procedures-too-many.ts';
 import { reverseDoubled } from './rules/reverse-doubled.ts';
 import { reverseItself } from './rules/reverse-itself.ts';
 import { reverseUnknown } from './rules/reverse-unknown.ts';
@@ -32,6 +33,7 @@ export const guideRules: readonly RuleCard[] = [
   idDoubled,
   optionDoubled,
   procedureLoop,
+  proceduresTooMany,
   procedureOption,
   procedurePlacedTwice,
   procedureStepUnknown,

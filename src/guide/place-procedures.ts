@@ -20,6 +20,7 @@ import { procedureLoop } from './rules/procedure-loop.ts';
 import { procedurePlacedTwice } from './rules/procedure-placed-twice.ts';
 import { procedureStepUnknown } from './rules/procedure-step-unknown.ts';
 import { procedureUnknown } from './rules/procedure-unknown.ts';
+import { mostPlacements, proceduresTooMany } from './rules/procedures-too-many.ts';
 
 /** What the placing of procedures may ask. */
 interface Placing {
@@ -29,6 +30,8 @@ interface Placing {
   readonly options: readonly string[];
   readonly origins: readonly Origin[];
   readonly report: Report;
+  /** How many procedures the guide has placed so far. */
+  readonly tally: { placed: number };
 }
 
 /** A draft in which every procedure stands spelled out, and which steps each of them brought. */
@@ -131,6 +134,12 @@ function readFragment(place: ProcedurePlace, placing: Placing): Fragment {
         notes: [{ message: 'first placed here', at: earlier.at }],
       }),
     );
+    return nothing;
+  }
+  placing.tally.placed += 1;
+  if (placing.tally.placed > mostPlacements) {
+    const message = `this guide places more than ${mostPlacements} procedures, those within procedures counted with it`;
+    if (placing.tally.placed === mostPlacements + 1) report(finding(proceduresTooMany, place.at, message));
     return nothing;
   }
   const origins: readonly Origin[] = [

@@ -49,6 +49,7 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
     options: builds.options.map((option) => option.id),
     origins: [],
     report,
+    tally: { placed: 0 },
   });
   const { items: declared, templates, sequences: orders } = uniqueIds(withLeftOut(draft), report);
   const sequences = new Map(orders.map((sequence) => [sequence.id, sequence]));
