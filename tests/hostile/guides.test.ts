@@ -27,7 +27,8 @@ const faults: { readonly [name: string]: (at: Bench) => Promise<unknown> } = {
   'an address of 2,400 characters': (at) =>
     at.change('shop.yaml', 'name:', `address: https://guides.example/${'a'.repeat(2400)}/\nname:`),
   'an empty key': (at) => at.change('tools.yaml', 'trim-lever:', ': {name: Nothing}\ntrim-lever:'),
-  'a map as a key': (at) => at.change('tools.yaml', 'trim-lever:', '? {a: b}\n: {name: Nothing}\ntrim-lever:'),
+  'a map as a key': (at) =>
+    at.change('tools.yaml', 'trim-lever:', '? {a: b}\n: {name: Nothing}\ntrim-lever:'),
   'a map as an inner key': (at) =>
     at.change('tools.yaml', 'trim-lever:', 'saw: {name: Saw, ? {a: b} : c}\ntrim-lever:'),
   'an attribute from it': swap(cover, '::part[Bumper cover]{#cover constructor=1}'),
