@@ -2,7 +2,7 @@ import { didYouMean, nearest } from '../diagnostics/suggest.ts';
 import { type Checked, checkGuides } from '../site/check-guides.ts';
 import type { Work } from '../site/work.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
-import { type CheckOptions, exitCodeOf, printVerdict } from './output.ts';
+import { type CheckOptions, exitCodeOf, printVerdict, templatesInWords } from './output.ts';
 import { workOn } from './work.ts';
 import { workspaceFolder } from './workspace.ts';
 
@@ -21,6 +21,7 @@ export async function check(
     guides.length === 0 ? await checkGuides(work) : await checkNamed(guides, work);
   done();
   for (const notice of notices) io.err(`${notice}\n`);
+  if (options.format === 'text') io.out(templatesInWords(verdict.templates, prefix));
   await printVerdict(verdict, work.files, options, prefix, '', io);
   if (options.read) await (await import('./read-guides.ts')).readGuides(root, guides, io);
   return exitCodeOf(verdict, options.strict === true);

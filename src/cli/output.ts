@@ -19,7 +19,7 @@ export interface CheckOptions {
 
 /** Prints what a run has found; in text, `closing` follows the summary. */
 export async function printVerdict(
-  { findings, guideCount }: Pick<Verdict, 'findings' | 'guideCount'>,
+  { findings, guideCount, templates }: Pick<Verdict, 'findings' | 'guideCount' | 'templates'>,
   files: WorkspaceFiles,
   options: CheckOptions,
   prefix: string,
@@ -34,7 +34,7 @@ export async function printVerdict(
       break;
     }
     case 'json':
-      io.out(`${renderJson(findings, guideCount, context)}\n`);
+      io.out(`${renderJson(findings, guideCount, templates, context)}\n`);
       break;
     case 'sarif': {
       // Every room's rules, which is nearly all of the program.
@@ -48,4 +48,14 @@ export async function printVerdict(
 export function exitCodeOf({ findings }: Pick<Verdict, 'findings'>, strict: boolean): ExitCode {
   const { errors, warnings } = countFindings(findings);
   return errors > 0 || (strict && warnings > 0) ? 1 : 0;
+}
+
+/** What was done to each template before the line to cut, a paragraph each. */
+export function templatesInWords(templates: Verdict['templates'], prefix: string): string {
+  return templates
+    .map(
+      ({ file, title, done }) =>
+        `${prefix}${file}: “${title}”\n${done.map((one) => `  ${one}\n`).join('')}\n`,
+    )
+    .join('');
 }

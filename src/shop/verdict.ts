@@ -1,5 +1,6 @@
 import { betweenRules, type GuideFacts } from '../checks/index.ts';
 import { compareFindings, type Finding, type Note } from '../diagnostics/finding.ts';
+import type { ToldTemplate } from '../diagnostics/render-json.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
 import type { Platform } from '../model/shop.ts';
 import { echoesOfLists, missingLists } from './echoes.ts';
@@ -32,6 +33,8 @@ export interface Verdict {
   readonly brokenForAll: readonly string[];
   /** Files that are meant to be guides, whether or not they could be read. */
   readonly guideCount: number;
+  /** What is told of templates though nothing is wrong, in the order of the guides. */
+  readonly templates: readonly ToldTemplate[];
 }
 
 /** Judges what lies between guides of a workspace, and sums up what they gave; not all of them have to be there. */
@@ -55,6 +58,7 @@ export function conclude(workspace: Workspace, guides: readonly CheckedGuide[]):
     soundGuides: brokenForAll.length > 0 ? new Set() : soundGuides(guides, between, platforms, faults),
     brokenForAll,
     guideCount: guides.length,
+    templates: facts.flatMap(({ templates }) => templates),
   };
 }
 

@@ -40,6 +40,7 @@ export async function checkSome(work: Work, ids: readonly string[]): Promise<Che
   return {
     ...verdict,
     findings: verdict.findings.filter(({ at }) => !files.has(at.file)),
+    templates: verdict.templates.filter(({ file }) => !files.has(file)),
     guideCount: named.length,
     notices: [...notices, ...unjudged, ...results.flatMap(({ problems }) => problems)],
   };

@@ -1,4 +1,5 @@
 import type { Finding } from '../diagnostics/finding.ts';
+import type { ToldTemplate } from '../diagnostics/render-json.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { contentHash } from '../store/content-hash.ts';
 import { readJson, type Store, writeJson } from '../store/store.ts';
@@ -17,6 +18,7 @@ export interface KeptRun {
   readonly soundGuides: readonly string[];
   readonly brokenForAll: readonly string[];
   readonly guideCount: number;
+  readonly templates: readonly ToldTemplate[];
   /** Every file of the site with its hash; `null` where none was made. */
   readonly site: readonly (readonly [path: string, hash: string])[] | null;
   readonly notices: readonly string[];

@@ -21,12 +21,16 @@ const findings: Finding[] = [
   { code: 'y-missing', severity: 'warning', message: 'gone', at: wholeFile('p.jpg'), notes: [] },
 ];
 
+const done = ['Read from opening.dxf: 1 outline, 92 × 46 mm overall'];
+const template = { file: 'a b/guide.md', id: 'opening', title: 'Opening', done };
+
 it('prints JSON of the documented shape', () => {
-  expect(JSON.parse(renderJson(findings, 3, context))).toEqual({
+  expect(JSON.parse(renderJson(findings, 3, [template], context))).toEqual({
     version: 1,
     guides: 3,
     errors: 1,
     warnings: 1,
+    templates: [template],
     findings: [
       {
         code: 'x-wrong',

@@ -51,6 +51,30 @@ it('a template has a table of what it cuts, and a hole that is named leads to it
   expect(page).toContain('Begin with the <a class="item" href="#item_row">row of bolt holes</a>.');
 });
 
+it('the table has the sizes of the line to cut, and says what was done to the figures of the guide', async () => {
+  const written = `::outline{points="-40,200 40,200 40,260 -40,260" unit=mm}
+::slot[Cable slot]{from="100,90" to="300,90" unit=mm width="8.25 mm"}`;
+  const text = guide('Look behind. :cut[holes]{with=bit}.')
+    .replace('face=outside}', 'face=outside set-back="0.5 mm" curve-radius="500 mm"}')
+    .replace(/::slot.*/, written);
+  const found = await bench(exampleWorkspace(text));
+  const built = await found.build();
+  expect([built.code, built.out]).toEqual([0, expect.stringContaining('no errors')]);
+  const page = (await found.page('guides/example/index.html')).replace(/\u00a0|&nbsp;/g, ' ');
+  // An arc of radius R over a half chord c is R · asin(c / R) long: 500 · asin(40 / 500) = 40.043.
+  const wide = 2 * 500 * Math.asin(40 / 500) + 1;
+  expect(page).toContain(`${wide.toFixed(2)} mm (3 3/16 in) × 61 mm (2 13/32 in) overall`);
+  const apart = 500 * (Math.asin(300 / 500) - Math.asin(100 / 500));
+  expect(page).toContain(`8.25 mm (21/64 in) wide, ${apart.toFixed(2)} mm`);
+  expect(page).toContain('Set-back of 0.5 mm applied: every outline is cut that much outside its drawn line');
+  const moved = (500 * Math.asin(300 / 500) - 300).toFixed(1);
+  const unrolled = `Unrolled from a curve of 500 mm about an upright axis, points moved by up to ${moved} mm`;
+  expect(page).toContain(unrolled);
+  const { out } = await found.check();
+  expect(out).toContain(`guides/example/guide.md: “Bolt holes”\n`);
+  expect(out).toContain(`  ${unrolled}: press to the panel, do not bridge\n`);
+});
+
 it('names a sheet after the builds that it is for, and shows it for these alone', async () => {
   const found = await bench(exampleWorkspace(guide('Look behind.')));
   await found.build();

@@ -38,6 +38,7 @@ export function inspection(
     soundGuides: new Set([guide.id]),
     brokenForAll: [],
     guideCount: 1,
+    templates: [],
     ...more,
   };
 }

@@ -1,3 +1,5 @@
+import { whatWasDone } from '../../cut/shape/told.ts';
+import type { ToldTemplate } from '../../diagnostics/render-json.ts';
 import { stepsOf } from '../../job/index.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Span } from '../../source/span.ts';
@@ -19,6 +21,8 @@ export interface GuideFacts {
   readonly tools: readonly string[];
   /** Ids of the kinds of fastener that it uses. */
   readonly fastenerTypes: readonly string[];
+  /** What was done to its templates before the line to cut; those to which nothing was done are left out. */
+  readonly templates: readonly ToldTemplate[];
 }
 
 /** A link to a place within another file. */
@@ -48,6 +52,11 @@ export function guideFacts(guide: Guide): GuideFacts {
     fastenerTypes: unique(
       items.flatMap((item) => (item.kind === 'fastener' && item.type ? [item.type.value] : [])),
     ),
+    templates: [...guide.templates.values()].flatMap((template) => {
+      const { id, title } = template;
+      const done = whatWasDone(template);
+      return done.length > 0 ? [{ file: guide.file, id, title, done }] : [];
+    }),
   };
 }
 

@@ -23,14 +23,21 @@ export function positionsOf({ cuts, origin }: Resolved): Position[] {
 }
 
 const ROW = 4.4;
-const COLUMNS = [0, 12, 30, 46, 62] as const;
+const COLUMNS = [0, 10, 31, 47, 62] as const;
 
 /** Narrower than this, what a mark is would be cut short; the drawing says it too. */
 const LABEL_ROOM = 25;
 
-/** How many lines fit a height, mm. */
-export function rowsIn(height: number): number {
-  return Math.max(0, Math.floor((height - 2 * ROW - 6) / ROW));
+/** From where the list measures, in full: the words say how a datum is found on the panel. */
+export function headLines({ datums }: Resolved, width: number, metrics: Metrics): readonly string[] {
+  const datum = (axis: string): string => datums.find((d) => d.axis === axis)?.label ?? 'zero';
+  const from = [`x from: ${datum('vertical')}`, `y from: ${datum('horizontal')}, mm`];
+  return from.flatMap((text) => metrics.wrap(text, HEIGHT.small, width));
+}
+
+/** How many lines fit a height, mm, below those that say from where they are measured. */
+export function rowsIn(height: number, head: readonly string[]): number {
+  return Math.max(0, Math.floor((height - head.length * ROW - 6) / ROW));
 }
 
 /** The list in a box, from its top. The caller gives no more lines than fit. */
@@ -57,19 +64,11 @@ export function positionTable(
       );
     });
   };
-  const datum = (axis: string): string => resolved.datums.find((d) => d.axis === axis)?.label ?? 'zero';
-  const from = [`x from: ${datum('vertical')}`, `y from: ${datum('horizontal')}, mm`];
-  from.forEach((text, i) => {
-    marks.push(
-      lettering(
-        metrics.fit(text, HEIGHT.small, width),
-        box.minX,
-        box.maxY - HEIGHT.small - i * ROW,
-        HEIGHT.small,
-      ),
-    );
+  const head = headLines(resolved, width, metrics);
+  head.forEach((text, i) => {
+    marks.push(lettering(text, box.minX, box.maxY - HEIGHT.small - i * ROW, HEIGHT.small));
   });
-  const top = box.maxY - HEIGHT.small - ROW;
+  const top = box.maxY - HEIGHT.small - (head.length - 1) * ROW;
   row(['mark', 'size', 'x', 'y', 'what'], top - ROW, true);
   marks.push(strokeLine('thin', box.minX, top - ROW - 1.3, box.maxX, top - ROW - 1.3));
   positions.forEach((position, i) => {

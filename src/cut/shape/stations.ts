@@ -1,8 +1,22 @@
 import { asCircle, type Contour } from '../../geometry/contour.ts';
 import { isSmooth } from '../../geometry/fillet.ts';
 import { add, type Point, scale } from '../../geometry/point.ts';
-import { type Arc, directionAt, endOf, pointAt, type Segment, startOf } from '../../geometry/segment.ts';
+import {
+  type Arc,
+  directionAt,
+  endOf,
+  lengthOf,
+  pointAt,
+  type Segment,
+  startOf,
+} from '../../geometry/segment.ts';
 import { mm, type Station } from './resolved.ts';
+
+/** What is shorter than this, mm, is left by the arithmetic of a curve or a set-back, and nobody can mark it out. */
+const TOO_SHORT = 0.05;
+
+/** An arc that bows out less than this from the straight line between its ends, mm, is marked out as that line. */
+const FLAT = 0.01;
 
 /** A rounded corner that turns by more than this is told as an arc: its point would lie far away. */
 const MOST_TURN = 2.6;
@@ -14,7 +28,8 @@ const MOST_TURN = 2.6;
 export function stationsAlong(cut: Contour, mark: string): Station[] {
   const round = asCircle(cut);
   if (round) return [{ mark, point: round.centre, size: `Ø ${mm(2 * round.radius)}` }];
-  const { segments, closed } = cut;
+  const { closed } = cut;
+  const segments = cut.segments.filter((segment) => lengthOf(segment) > TOO_SHORT);
   const places: Omit<Station, 'mark'>[] = [];
   segments.forEach((segment, i) => {
     const before = segments[i - 1] ?? (closed ? segments.at(-1) : undefined);
@@ -27,11 +42,22 @@ export function stationsAlong(cut: Contour, mark: string): Station[] {
       return;
     }
     if (!joined) places.push({ point: startOf(segment), size: '' });
-    if (segment.kind === 'arc')
-      places.push({ point: pointAt(segment, 0.5), size: `arc r ${mm(segment.radius)}` });
+    if (segment.kind === 'arc' && bowOf(segment) > FLAT)
+      places.push({ point: pointAt(segment, 0.5), size: `arc r ${roughly(segment.radius)}` });
     if (!after) places.push({ point: endOf(segment), size: '' });
   });
   return places.map((place, i) => ({ mark: `${mark}${i + 1}`, ...place }));
+}
+
+/** How far an arc stands out from the chord between its ends, mm. */
+function bowOf({ radius, sweep }: Arc): number {
+  return radius * (1 - Math.cos(Math.min(Math.PI, Math.abs(sweep) / 2)));
+}
+
+/** The radius of an arc that its three points give: as many figures as its column holds. */
+function roughly(radius: number): string {
+  const step = radius < 100 ? 0.01 : radius < 1000 ? 0.1 : 1;
+  return mm(Math.round(radius / step) * step);
 }
 
 /** The corner that an arc rounds: where the straight sides before and after it would meet. */

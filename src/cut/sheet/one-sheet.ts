@@ -6,7 +6,7 @@ import { dimensionView, LANE_TEXT } from '../drawing/dimensions.ts';
 import { type Mark, type Sheet, stroke } from '../drawing/drawing.ts';
 import { labelReferences, labelView } from '../drawing/labels.ts';
 import { cutBounds, drawnBounds, type PanelLines, panelMarks, reachOf } from '../drawing/panel-marks.ts';
-import { positionsOf, rowsIn } from '../drawing/positions.ts';
+import { headLines, positionsOf, rowsIn } from '../drawing/positions.ts';
 import { openView } from '../drawing/view.ts';
 import type { SheetContext } from '../job.ts';
 import type { Resolved } from '../shape/resolved.ts';
@@ -71,7 +71,8 @@ export function placeOnOne(resolved: Resolved, paper: Paper, context: SheetConte
   const column: Bounds = { ...safe, minX: safe.minX + PROOF + 2, maxY: safe.minY + zone };
   const stop = paragraph(stopRule(paper.title), column, context);
   const steps = paragraph(layingSteps(resolved, null), stepsBox(safe), context);
-  if (!place || positionsOf(resolved).length > rowsIn(stop.bottom - safe.minY)) return null;
+  const head = headLines(resolved, column.maxX - column.minX, context.metrics);
+  if (!place || positionsOf(resolved).length > rowsIn(stop.bottom - safe.minY, head)) return null;
   return steps.bottom < safe.maxY - TITLE - 2 ? null : place;
 }
 
@@ -140,8 +141,10 @@ function centred(content: Bounds, frame: Bounds, turn: 0 | 90): Move {
 export function drawSingle(resolved: Resolved, lines: PanelLines, context: SheetContext): OneSheet {
   const content = unite(contentsOf(resolved));
   const stop = paragraph(stopRule('the plotter'), { minX: 0, maxX: 70, minY: 0, maxY: 0 }, context);
-  const zone = Math.max(PROOF + 2, -stop.bottom + 14 + positionsOf(resolved).length * 4.4);
   const inner = Math.ceil(Math.max(184, content.maxX - content.minX));
+  const head = headLines(resolved, inner - PROOF - 2, context.metrics);
+  const rows = positionsOf(resolved).length + head.length;
+  const zone = Math.max(PROOF + 2, -stop.bottom + 6 + rows * 4.4);
   const drawing = Math.ceil(content.maxY - content.minY);
   const paper: Paper = {
     title: 'one sheet',

@@ -1,6 +1,7 @@
 import type { Bounds } from '../../geometry/point.ts';
 import { HEIGHT, lettering, type Mark, type Sheet, strokeLine } from '../drawing/drawing.ts';
-import { type Position, positionsOf, positionTable, rowsIn } from '../drawing/positions.ts';
+import type { Metrics } from '../drawing/metrics.ts';
+import { headLines, type Position, positionsOf, positionTable, rowsIn } from '../drawing/positions.ts';
 import type { SheetContext } from '../job.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { layingSteps, paragraph, stopRule, titleBlock, upArrow } from './captions.ts';
@@ -37,9 +38,12 @@ function proofBlock(x: number, y: number): Mark[] {
 }
 
 /** Whether the list of positions fits the proof sheet's column, and how many lines a further page holds. */
-export function listPages(positions: readonly Position[], { safe }: Layout): Position[][] {
-  if (positions.length <= rowsIn(listRoom(safe).maxY - listRoom(safe).minY)) return [];
-  const each = rowsIn(safe.maxY - safe.minY - TITLE);
+export function listPages(resolved: Resolved, { safe }: Layout, metrics: Metrics): Position[][] {
+  const positions = positionsOf(resolved);
+  const held = ({ minX, maxX, minY, maxY }: Bounds): number =>
+    rowsIn(maxY - minY, headLines(resolved, maxX - minX, metrics));
+  if (positions.length <= held(listRoom(safe))) return [];
+  const each = held({ ...safe, maxY: safe.maxY - TITLE });
   return Array.from({ length: Math.ceil(positions.length / each) }, (_, i) =>
     positions.slice(i * each, (i + 1) * each),
   );
@@ -67,7 +71,7 @@ export function proofSheet(set: TileSet): Sheet {
   );
   const positions = positionsOf(resolved);
   const room = listRoom(safe);
-  const own = listPages(positions, layout).length === 0;
+  const own = listPages(resolved, layout, context.metrics).length === 0;
   const left: Bounds = {
     minX: safe.minX,
     maxX: safe.minX + PROOF - 4,
@@ -81,7 +85,8 @@ export function proofSheet(set: TileSet): Sheet {
     minY: safe.minY + 1,
     maxY: steps.bottom - 3,
   };
-  const rows = own ? positions.length + 3 : 1;
+  const head = headLines(resolved, room.maxX - room.minX, context.metrics);
+  const rows = own ? positions.length + head.length + 1 : 1;
   const beside: Bounds = { ...room, minY: safe.minY + 16, maxY: room.maxY - rows * 4.4 - 6 };
   const height = ({ minY, maxY }: Bounds): number => maxY - minY;
   const map = height(beside) > height(below) ? beside : below;

@@ -3,7 +3,6 @@ import type { SheetArea, SheetPlan } from '../../model/cut-template.ts';
 import { PAPERS, type PaperName } from '../../trade/paper.ts';
 import type { Sheet } from '../drawing/drawing.ts';
 import { type PanelLines, panelLines } from '../drawing/panel-marks.ts';
-import { positionsOf } from '../drawing/positions.ts';
 import { referencesIn } from '../drawing/references.ts';
 import { allLines } from '../drawing/view.ts';
 import type { SheetContext } from '../job.ts';
@@ -77,7 +76,7 @@ function drawTiles(
   const joins = joinsOf(windows);
   const trimmed = trimmedWindows(windows, joins);
   const whole = wholeOf(tiling);
-  const lists = listPages(positionsOf(resolved), layout);
+  const lists = listPages(resolved, layout, context.metrics);
   const first = 2 + lists.length;
   const tiles = windows.map(({ landscape, at }, i) => ({
     page: first + i,

@@ -100,7 +100,7 @@ export interface TemplateCut extends Shown {
   /** Its letters on the drawing: "B" or "C–F". */
   readonly marks: string;
   readonly name: string;
-  /** Empty for an outline: the drawing has its size. */
+  /** Of the line to cut; of an outline, overall. Empty where it could not be worked out. */
   readonly size: string;
   /** What goes through it, where that is stated. */
   readonly for: string | null;

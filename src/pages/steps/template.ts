@@ -1,11 +1,10 @@
-import { drawingsRead } from '../../cut/shape/maker.ts';
+import { whatWasDone } from '../../cut/shape/told.ts';
 import type { CutDatum, CutTemplate } from '../../model/cut-template.ts';
 import type { TradeWords } from '../../trade/words.ts';
-import { formatBoth, quantityOf } from '../../units/format.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { always, shownWhen } from '../frame/plans.ts';
 import type { TemplateView } from './block-views.ts';
-import { templateCuts } from './template-cuts.ts';
+import { cutLength, templateCuts } from './template-cuts.ts';
 
 /** A cut template as the page tells of it: panel, face and side, datums, its drawing and its files. */
 export function templateView(template: CutTemplate, context: GuideContext): TemplateView {
@@ -19,7 +18,7 @@ export function templateView(template: CutTemplate, context: GuideContext): Temp
       panel ? `For the ${panel.noun.singular}` : null,
       `Laid on the ${template.face}`,
       sideWords(template.side, guide.words),
-      ...drawingsRead(template),
+      ...whatWasDone(template),
     ].filter((fact) => fact !== null),
     datums: template.datums.map((datum) => datumWords(datum, context)),
     cuts: templateCuts(template, context),
@@ -29,8 +28,7 @@ export function templateView(template: CutTemplate, context: GuideContext): Temp
 
 /** "Lower edge of the cover: 40 mm (1-9/16 in) from zero, with front fog lamps". */
 function datumWords({ label, position, when }: CutDatum, context: GuideContext): string {
-  const place =
-    position === 0 ? label : `${label}: ${formatBoth(quantityOf('length', position, 'mm'))} from zero`;
+  const place = position === 0 ? label : `${label}: ${cutLength(position)} from zero`;
   const { only } = shownWhen(context, when);
   return only === null ? place : `${place}, ${only}`;
 }
