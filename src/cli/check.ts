@@ -12,13 +12,19 @@ import { workspaceFolder } from './workspace.ts';
  */
 export async function check(
   guides: readonly string[],
-  options: CheckOptions & { readonly read?: boolean },
+  options: CheckOptions & { readonly read?: boolean; readonly fix?: boolean; readonly yes?: boolean },
   io: Io,
 ): Promise<ExitCode> {
   const { root, prefix } = await workspaceFolder(options.guides, io);
   const { work, done } = workOn(root, io, options.threads);
-  const { notices, ...verdict } =
-    guides.length === 0 ? await checkGuides(work) : await checkNamed(guides, work);
+  const checkThem = (some: Work) => (guides.length === 0 ? checkGuides(some) : checkNamed(guides, some));
+  if (options.fix) {
+    if (options.format !== 'text')
+      throw new UsageError('--fix shows what it changes as text; leave out --format');
+    const { fixGuides } = await import('./fix.ts');
+    await fixGuides(work, { root, prefix, write: options.yes === true }, checkThem, io);
+  }
+  const { notices, ...verdict } = await checkThem(work);
   done();
   for (const notice of notices) io.err(`${notice}\n`);
   if (options.format === 'text') io.out(templatesInWords(verdict.templates, prefix));

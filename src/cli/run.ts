@@ -44,6 +44,8 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .argument('[guides...]', 'the names of their folders; without them, all guides')
     .description('check guides and write nothing')
     .option('--read', 'print each step of each build as the technician will read it')
+    .option('--fix', 'mend what needs no judgement: quotes, fences, forms, commas; shows it and asks first')
+    .option('--yes', 'with --fix, write without asking')
     .action(async (guides, options) => done(await (await import('./check.ts')).check(guides, options, io)));
 
   withCommonOptions(program.command('build'))
