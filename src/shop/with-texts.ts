@@ -6,9 +6,11 @@ export function withTexts(files: WorkspaceFiles, texts: ReadonlyMap<string, stri
   const bytes = new Map([...texts].map(([path, text]) => [path, Buffer.from(text)]));
   return {
     list: async () => {
-      const { files: listed, links } = await files.list();
-      const sizes = [...listed].map(([path, size]) => [path, bytes.get(path)?.length ?? size] as const);
-      return { files: new Map(sizes), links };
+      const listing = await files.list();
+      const sizes = [...listing.files].map(
+        ([path, size]) => [path, bytes.get(path)?.length ?? size] as const,
+      );
+      return { ...listing, files: new Map(sizes) };
     },
     read: (path) => bytes.get(path) ?? files.read(path),
     hash: (path) => {
