@@ -39,7 +39,7 @@ describe.each(
     for (const mutant of sampleOf(all, few)) {
       if (workspace === demo) inDemo.tried += 1;
       if (workspace.check(guide, mutant).length > 0) counts.caught += 1;
-      else if (mutant.change.kind === 'swap' && isFree(mutant.change)) counts.equivalent += 1;
+      else if (isSameWork(mutant, guide)) counts.equivalent += 1;
       else {
         const reason = reasonFor(mutant, guide);
         if (reason === null) missed.push(mutant.name);
@@ -68,9 +68,16 @@ afterAll(() => {
   console.log(`undetectable in the demo: ${inDemo.undetectable} of ${inDemo.tried}`);
 });
 
-/** Both orders were played to the end: two things that do not need each other may be done either way round. */
-function isFree(change: Extract<Mutant['change'], { readonly kind: 'swap' }>): boolean {
-  return change.action.target.value !== change.with.target.value;
+/**
+ * Both orders were played to the end: two things that do not need each other may be done either way round. And a step
+ * whose every action is on things of both sides does them on both sides, whether it says so or not.
+ */
+function isSameWork({ change }: Mutant, guide: Guide): boolean {
+  if (change.kind === 'swap') return change.action.target.value !== change.with.target.value;
+  if (change.kind !== 'side' || change.to !== '' || !('blocks' in change.of)) return false;
+  const acts = actionsOf(change.of).flatMap(({ node }) => guide.items.get(node.target.value) ?? []);
+  const isSided = (item: (typeof acts)[number]) => 'count' in item && item.side?.value === 'each';
+  return change.of.side?.value === 'each' && acts.length > 0 && acts.every(isSided);
 }
 
 /** Why nothing can notice a change; `null` where something should have. */
@@ -86,7 +93,8 @@ function reasonFor({ change }: Mutant, guide: Guide): string | null {
       const idle = verb === 'clean' || verb === 'route' || verb === 'measure';
       const items = [...guide.items.values()];
       const replaced = items.some((item) => 'replaces' in item && item.replaces?.value === target.value);
-      if (verb === 'discard' && replaced) return 'what becomes of an old part once a new one is in its place';
+      if (verb === 'discard' && replaced && change.kind === 'drop')
+        return 'what becomes of an old part once a new one is in its place';
       const needed = [...stepsOf(guide), ...items].some(({ needs }) =>
         needs.some(({ value }) => value === target.value),
       );

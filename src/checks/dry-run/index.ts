@@ -29,6 +29,7 @@ import { partStillFastened } from './part-still-fastened.ts';
 import { placeTaken } from './place-taken.ts';
 import { plugUnhandled } from './plug-unhandled.ts';
 import { relationCycle } from './relation-cycle.ts';
+import { relationSideMissing } from './relation-side-missing.ts';
 import { relationWrongKind } from './relation-wrong-kind.ts';
 import { replacementShort } from './replacement-short.ts';
 import { settingLeft } from './setting-left.ts';
@@ -74,6 +75,7 @@ export const dryRunRules: readonly Rule[] = [
   placeTaken,
   plugUnhandled,
   relationCycle,
+  relationSideMissing,
   relationWrongKind,
   replacementShort,
   settingLeft,

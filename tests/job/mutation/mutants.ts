@@ -11,7 +11,8 @@ export type Change =
   | { readonly kind: 'drop' | 'double'; readonly action: Action }
   | { readonly kind: 'swap'; readonly action: Action; readonly with: Action }
   | { readonly kind: 'count'; readonly item: Item }
-  | { readonly kind: 'side'; readonly of: Item | Step }
+  /** `to` is empty where the side is taken away. */
+  | { readonly kind: 'side'; readonly of: Item | Step; readonly to: string }
   | { readonly kind: 'when'; readonly place: ConditionPlace };
 
 /** A guide with one line changed. */
@@ -69,12 +70,11 @@ export function mutantsOf(guide: Guide, sources: Sources): readonly Mutant[] {
     return [...(item.countWritten ? mutant({ kind: 'count', item }, [more]) : []), ...sides(item, item.side)];
   });
   function sides(of: Item | Step, side: Step['side']): readonly Mutant[] {
-    const change: Change = { kind: 'side', of };
     if (!side) return [];
     const other = side.value === 'left' ? 'right' : 'left';
     return [
-      ...mutant(change, [{ at: attribute(side.at), text: '' }]),
-      ...mutant(change, [{ at: side.at, text: other }]),
+      ...mutant({ kind: 'side', of, to: '' }, [{ at: attribute(side.at), text: '' }]),
+      ...mutant({ kind: 'side', of, to: other }, [{ at: side.at, text: other }]),
     ];
   }
   const stepSides = steps.flatMap((step) => sides(step, step.side));

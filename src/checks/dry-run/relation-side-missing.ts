@@ -1,0 +1,64 @@
+import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import { type Relation, relationsOf } from '../../job/relations.ts';
+import type { Item } from '../../model/item.ts';
+import type { Rule } from '../rule.ts';
+
+const lamps = (side: string) => `::part[Tail lamp]{#lamp side=${side}}
+::connector[Tail lamp plug]{#plug side=each on=lamp}
+
+::step[Take the lamps out]{#out}
+
+:disconnect[plug] and :remove[lamp].
+
+::step[Put them back]{#back}
+
+:refit[lamp] and :connect[plug].`;
+
+const card: RuleCard = {
+  code: 'relation-side-missing',
+  severity: 'error',
+  title: 'Something is on a side on which what it belongs to is not',
+  why: 'A plug on the right sits on something on the right. Where the lamp is declared for the left alone, one of the two is wrong, and the ledger would never look at the right plug when the lamp is lifted.',
+  bad: lamps('left'),
+  good: lamps('each'),
+};
+
+/** What orders nothing, or has no place of its own. */
+const placeless: ReadonlySet<Relation['name']> = new Set<Relation['name']>(['needs', 'coat']);
+
+/** Whatever holds, covers, sits on or lies under another does so on each of its own sides. */
+export const relationSideMissing: Rule = {
+  card,
+  run: ({ guide: { items }, lost }, report) => {
+    for (const from of items.values()) {
+      const own = sidesOf(from);
+      if (own === null || lost.ids.has(from.id)) continue;
+      for (const related of byName(from).values()) {
+        const targets = related.flatMap(({ to }) => items.get(to.value) ?? []);
+        const sides = targets.map(sidesOf);
+        const [first] = related;
+        const [target] = targets;
+        if (!first || !target || targets.length < related.length || sides.includes(null)) continue;
+        const missing = own.filter((side) => sides.every((there) => !there?.includes(side)));
+        if (missing.length === 0) continue;
+        const message = `\`${first.name}\` of the ${from.noun.singular} names the ${target.noun.singular}, which is only on the ${sides.flatMap((there) => there ?? [])[0]}; the ${from.noun.singular} is on the ${missing.join(' and on the ')} too`;
+        const notes = [{ message: `the ${target.noun.singular} is declared here`, at: target.idAt }];
+        report(finding(card, first.to.at, message, { notes }));
+      }
+    }
+  },
+};
+
+function byName(from: Item): ReadonlyMap<Relation['name'], readonly Relation[]> {
+  const named = new Map<Relation['name'], readonly Relation[]>();
+  for (const one of relationsOf(from)) {
+    if (!placeless.has(one.name)) named.set(one.name, [...(named.get(one.name) ?? []), one]);
+  }
+  return named;
+}
+
+/** The sides that a thing is on; `null` where it has none, or nobody knows. */
+function sidesOf(item: Item): readonly ('left' | 'right')[] | null {
+  if (!('count' in item) || !item.side || item.unknown.has('side')) return null;
+  return item.side.value === 'each' ? ['left', 'right'] : [item.side.value];
+}
