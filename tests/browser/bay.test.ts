@@ -261,6 +261,50 @@ describe('the bay screen', () => {
   });
 });
 
+describe('the map of the guide', () => {
+  const insight = (page: Page, step: string) =>
+    page.locator(`#${step}`).evaluate((element) => {
+      const { top } = element.getBoundingClientRect();
+      return top >= 0 && top < innerHeight / 2;
+    });
+
+  it.each([
+    ['a phone', 390, 2],
+    ['a wide screen', 1024, 1],
+  ])('brings any step into sight on %s (%i px) by %i touches, wherever one is', async (_, width, most) => {
+    const { page, faults } = await guide({ hash: '#build=fog:no', viewport: { width, height: 844 } });
+    await boxes(page, 'cover-off').check();
+    const map = page.locator(width < 1024 ? '.map-list' : '.map');
+    for (const step of ['hang', 'arch', 'cut-notch', 'cover-off']) {
+      let touches = 0;
+      const touch = async (name: string) => {
+        await (name === 'open' ? page.locator('.map-open') : map.locator(`a[href="#${step}"]`)).click();
+        touches += 1;
+      };
+      if (width < 1024) await touch('open');
+      await touch('step');
+      expect(touches).toBe(most);
+      await expect.poll(() => insight(page, step), { message: step }).toBe(true);
+      expect(page.url()).toContain('build=fog:no');
+    }
+    expect(await map.locator('a[href="#cover-off"]').textContent()).toContain('✓ done');
+    expect(await map.locator('a[href="#fog-aim"]').count()).toBe(0);
+    expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it('is skipped to by keys: the second leads past all that comes before the work', async () => {
+    const { page } = await guide();
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Tab');
+    expect(await page.locator(':focus').textContent()).toBe('To the steps');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => insight(page, 'arch')).toBe(true);
+    await page.context().close();
+  });
+});
+
 describe('a wait', () => {
   it('is timed by the clock, through a reload, and told when it is over', async () => {
     const context = await site.browser.newContext();

@@ -35,7 +35,7 @@ export const queries: { readonly [kind: string]: readonly Query[] } = {
   ],
   'by a synonym': [
     { typed: 'panel popper', page: 'tools/trim-lever/index.html' },
-    { typed: 'hoover', page: 'tools/vacuum-cleaner/index.html' },
+    { typed: 'dust extractor', page: 'tools/vacuum-cleaner/index.html' },
     { typed: 'scrivet', page: 'fasteners/centre-pin-clip/index.html' },
     { typed: 'christmas tree clip', page: 'fasteners/fir-tree-clip/index.html' },
     { typed: 'safety glasses', page: 'tools/eye-protection/index.html' },

@@ -44,6 +44,7 @@ export function startScreen(keeper: Keeper): void {
     for (const element of main.querySelectorAll('.elsewhere')) element.classList.remove('elsewhere');
     if (!stop) return;
     for (const element of hiddenFor(stop, main)) element.classList.add('elsewhere');
+    window.scrollTo(0, 0);
     if (stop.kind === 'step' && stop.at.parentElement) showHeld(stop.at.parentElement);
     else stop.at.classList.remove('folded');
     draw();
@@ -53,7 +54,6 @@ export function startScreen(keeper: Keeper): void {
     if (!stop) return;
     show(stop);
     writeAddress(readAddress().build ?? new Map(), stop.id === '' ? null : stop.id);
-    window.scrollTo(0, 0);
     focusOn(stop);
   };
   const beside = (way: 1 | -1) => {
@@ -92,11 +92,16 @@ export function startScreen(keeper: Keeper): void {
     const stop = stopAt(main, at);
     show(stop);
     if (at && at !== stop.id) document.getElementById(at)?.scrollIntoView();
-    else window.scrollTo(0, 0);
   });
   window.addEventListener('resize', draw);
   keeper.onChange(draw);
-  keeper.picker.onPick(() => current && show(stopAt(main, current.id === '' ? null : current.id)));
+  keeper.picker.onPick(() => {
+    if (!current) return;
+    // The build is picked in the middle of a page that stays where it is.
+    const { scrollY } = window;
+    show(stopAt(main, current.id === '' ? null : current.id));
+    window.scrollTo(0, scrollY);
+  });
   startFacts(main, facts, () => current !== null);
   const place = remembered(keeper);
   if (place !== null) show(stopAt(main, readAddress().at ?? (place === '' ? null : place)));

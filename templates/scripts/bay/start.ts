@@ -7,6 +7,7 @@ import { evidenceBoxes, gatherBoxes, proofBoxes } from './boxes.ts';
 import { say } from './elements.ts';
 import { keepFields, numbered } from './field.ts';
 import { type Keeper, openKeeper } from './keeper.ts';
+import { startMap } from './map.ts';
 import { startMove } from './move.ts';
 import { linkWords, showNews } from './news.ts';
 import { startScreen } from './screen.ts';
@@ -58,6 +59,8 @@ function startPanel(keeper: Keeper, table: PickTable | null): void {
   const running = find('.bay-runs');
   if (running) showRunning(running, keeper);
   startScreen(keeper);
+  const main = find('main');
+  if (main) startMap(main, keeper);
   if (link) {
     const look = () => say(link, linkWords(table));
     look();

@@ -32,7 +32,8 @@ interface ListData {
   readonly go: (stop: Stop) => void;
 }
 
-function progressWords(step: BayStep | undefined, { ticks }: Progress, { words }: BayData): string {
+/** What of a step is done: one side or all of it; empty where nothing is. */
+export function progressWords(step: BayStep | undefined, { ticks }: Progress, { words }: BayData): string {
   const ticked = step ? [...(ticks.get(step.id) ?? [])] : [];
   const [first] = ticked;
   if (!step || !first) return '';
