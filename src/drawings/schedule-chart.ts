@@ -103,9 +103,17 @@ function rowsOf(tasks: readonly ScheduledTask[], { scale, lanes, words }: Sheet)
   }));
   const waits = rows.filter(({ task }) => task.wait > 0);
   const endOf = ({ task }: Row) => xOf(scale, task.finish + task.wait);
+  const filled = rows.flatMap((row) => hands(row, lanes)).join('');
+  const outlined = rows.map(bar).join('');
+  const stroke = { stroke: 'currentColor', 'stroke-width': 1 };
   return [
-    s('path', { className: 'chart-hands', d: rows.flatMap((row) => hands(row, lanes)).join('') }),
-    s('path', { className: 'chart-bars', d: rows.map(bar).join(''), ...line(1) }),
+    // Where everyone works in every bar, one path is filled and outlined.
+    ...(filled === outlined
+      ? [s('path', { className: ['chart-hands', 'chart-bars'], d: filled, ...stroke })]
+      : [
+          s('path', { className: 'chart-hands', d: filled }),
+          s('path', { className: 'chart-bars', d: outlined, fill: 'none', ...stroke }),
+        ]),
     ...(waits.length > 0
       ? [
           s('path', {

@@ -92,7 +92,7 @@ export async function assetFiles(
   settings: ShopSettings,
   { kit, store }: Pick<SiteGround, 'kit' | 'store'>,
 ): Promise<readonly MadeFile[]> {
-  const pageScripts = [...kit.scripts].filter(([name]) => name !== 'worker');
+  const pageScripts = [...kit.scripts].filter(([name]) => name !== 'worker' && name !== 'alone');
   return [
     ...[...kit.styles].map(([name, text]) => keepFile(store, `assets/${name}`, text)),
     keepFile(store, 'assets/shop.css', accentStyle(settings.accent)),

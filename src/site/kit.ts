@@ -15,7 +15,7 @@ export interface SiteKit {
 }
 
 /** The browser scripts that a site has. */
-const scriptNames = ['guide', 'correct-print', 'search', 'offline', 'worker'] as const;
+const scriptNames = ['guide', 'alone', 'correct-print', 'search', 'offline', 'worker'] as const;
 
 /**
  * Readies the layouts, styles and scripts, with the shop's own layouts and styles in their places.

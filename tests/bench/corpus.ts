@@ -51,7 +51,7 @@ interface Opening {
 }
 
 /** The opening of the template of sixteen sheets, in millimetres. */
-export const sixteen: Opening = { width: 400, height: 800 };
+export const sixteen: Opening = { width: 600, height: 900 };
 
 function openingOf(number: number): Opening | null {
   if (number % 100 === 50) return { width: 300 + (number % 7) * 10, height: 340 };

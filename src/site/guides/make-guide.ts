@@ -84,7 +84,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   const alonePath = singleFilePath(published.guide);
   const parts = {
     styles: kit.styles,
-    script: kit.scripts.get('guide') ?? '',
+    script: kit.scripts.get('alone') ?? '',
     page: context,
     read: (file: string) => contents.get(file) ?? '',
   };
