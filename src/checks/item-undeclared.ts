@@ -53,8 +53,12 @@ function describe(first: Reference, { guide, shop }: Subject): Undeclared {
       notes: [{ message: `the tool crib has it: declare it with ::wear{#${id}}`, at: owned.idAt }],
     };
   // What the platform has is what is meant, however near the id of another thing lies.
-  if (shop.platforms.get(guide.platform.value)?.parts.has(id))
-    return { message, notes: [{ message: `the platform has this part: declare it with ::part{#${id}}` }] };
+  const platform = shop.platforms.get(guide.platform.value);
+  const shared = platform?.parts.get(id) ?? platform?.conditions.get(id);
+  if (shared) {
+    const note = `the platform has this ${shared.kind}: declare it with ::${shared.kind}{#${id}}`;
+    return { message, notes: [{ message: note }] };
+  }
   const holes = [...guide.templates.values()].flatMap(featuresOf).flatMap((hole) => hole.id ?? []);
   const [likely] = nearest(id, [...guide.items.keys(), ...guide.templates.keys(), ...holes]);
   if (likely !== undefined) return { message, likely };

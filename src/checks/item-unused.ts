@@ -34,7 +34,7 @@ function isKept(item: Item): boolean {
   return item.origins.length > 0 && related.some((refs) => refs && refs.length > 0);
 }
 
-/** A part that the platform declares is there for every guide; using it is no duty. */
+/** What the platform declares is there for every guide; using it is no duty. */
 function isPlatforms(item: Item): boolean {
-  return item.kind === 'part' && item.fromPlatform;
+  return 'fromPlatform' in item && item.fromPlatform;
 }

@@ -1,5 +1,5 @@
 import type { Report } from '../diagnostics/report.ts';
-import type { FastenerType, Part, Tool, Wear } from '../model/item.ts';
+import type { Condition, FastenerType, Part, Tool, Wear } from '../model/item.ts';
 import type { Origin } from '../model/origin.ts';
 import type { Prose } from '../model/prose.ts';
 import type { Written } from '../source/span.ts';
@@ -15,6 +15,8 @@ export interface Scope {
   readonly fastenerTypes: ReadonlyMap<string, FastenerType>;
   /** Parts that the platform declares. */
   readonly platformParts: ReadonlyMap<string, Part>;
+  /** States of the vehicle that the platform declares. */
+  readonly platformConditions: ReadonlyMap<string, Condition>;
   /** Reads the directives within prose. */
   readonly prose: (raw: RawProse) => Prose;
   /** Reads the content of a container whose text is prose alone. */

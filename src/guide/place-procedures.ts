@@ -200,7 +200,7 @@ function adaptation(draft: Draft, { prefix }: ProcedurePlace, when: (when: When)
 }
 
 function isShared(item: Item): boolean {
-  return item.kind === 'tool' || item.kind === 'wear' || (item.kind === 'part' && item.fromPlatform);
+  return item.kind === 'tool' || item.kind === 'wear' || ('fromPlatform' in item && item.fromPlatform);
 }
 
 function stepIds(sections: readonly DraftSection[]): readonly string[] {

@@ -2,7 +2,7 @@ import { posix } from 'node:path';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import { misplaced } from '../directives/rules/directive-misplaced.ts';
-import type { Part } from '../model/item.ts';
+import type { Condition, Part } from '../model/item.ts';
 import type { Platform } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { readMarkdown } from '../syntax/read.ts';
@@ -17,7 +17,8 @@ import { uniqueIds } from './unique-ids.ts';
 import { readWords } from './words.ts';
 
 /**
- * Reads a vehicle platform: its description, options and builds, and the parts that its guides share. `null`
+ * Reads a vehicle platform: its description, options and builds, and the parts and states that its guides
+ * share. `null`
  * after a fault of syntax or front matter.
  */
 export function readPlatform(source: SourceFile, context: ReadingContext, report: Report): Platform | null {
@@ -32,27 +33,34 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
   }
   const { items } = uniqueIds(draft, report);
   const parts = new Map<string, Part>();
+  const conditions = new Map<string, Condition>();
   for (const item of items.values()) {
     if (item.kind === 'part') parts.set(item.id, { ...item, fromPlatform: true });
+    else if (item.kind === 'condition') conditions.set(item.id, { ...item, fromPlatform: true });
     else {
-      const message = `a platform shares parts with its guides; declare this ${item.kind} in the guide that uses it`;
+      const message = `a platform shares parts and conditions with its guides; declare this ${item.kind} in the guide that uses it`;
       report(finding(misplaced, item.at, message));
     }
   }
   const starts = [0, ...draft.sections.map(({ at }) => at.start), source.text.length + 1];
-  const partsUnder = (heading: number) =>
-    [...parts.values()]
+  const under = (heading: number, items: ReadonlyMap<string, Part | Condition>) =>
+    [...items.values()]
       .filter(({ at }) => at.start >= (starts[heading] ?? 0) && at.start < (starts[heading + 1] ?? 0))
       .map(({ id }) => id);
+  const sharedUnder = (heading: number) => ({
+    parts: under(heading, parts),
+    conditions: under(heading, conditions),
+  });
   const sections = draft.sections.map(({ id, title, titleText, intro }, index) => ({
     id: id === '' ? null : id,
     title,
     titleText,
     blocks: intro,
-    parts: partsUnder(index + 1),
+    ...sharedUnder(index + 1),
   }));
-  const opening = { id: null, title: [], titleText: '', blocks: draft.opening, parts: partsUnder(0) };
-  const untitled = opening.blocks.length + opening.parts.length > 0 ? [opening] : [];
+  const opening = { id: null, title: [], titleText: '', blocks: draft.opening, ...sharedUnder(0) };
+  const untitled =
+    opening.blocks.length + opening.parts.length + opening.conditions.length > 0 ? [opening] : [];
   const all = [...untitled, ...sections];
   return {
     id: posix.basename(source.path, '.md'),
@@ -65,6 +73,7 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
     },
     words,
     parts,
+    conditions,
     sections: all,
     ...factsOf(
       all.flatMap(({ blocks }) => blocks),

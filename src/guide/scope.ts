@@ -25,6 +25,7 @@ export function scopeOf(
     crib: context.crib,
     fastenerTypes: context.fastenerTypes,
     platformParts: platform?.parts ?? new Map(),
+    platformConditions: platform?.conditions ?? new Map(),
     prose: (raw) => raw.flatMap((node) => readNode(node, scope)),
     body: (nodes) => nodes.flatMap((node) => readBody(node, scope)),
     resolve: (path) => context.resolve(file, path),

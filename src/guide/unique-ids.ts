@@ -57,14 +57,14 @@ function asFastener(item: Item, items: ReadonlyMap<string, Item>): Item {
 }
 
 /**
- * A crib tool, or a part that the platform declares, may be named by a guide and by a procedure that it places;
+ * A crib tool, or a part or state that the platform declares, may be named by a guide and by a procedure that it places;
  * two placements of one procedure share what it declares.
  */
 function sameThing(a: Item, b: Item): boolean {
   if (a.kind !== b.kind || a.origins.length + b.origins.length === 0) return false;
   if (isSamePlace(a.idAt, b.idAt)) return true;
   if (a.kind === 'tool' || a.kind === 'wear') return a.noun.label === b.noun.label;
-  return a.kind === 'part' && b.kind === 'part' && a.fromPlatform && b.fromPlatform;
+  return 'fromPlatform' in a && a.fromPlatform && 'fromPlatform' in b && b.fromPlatform;
 }
 
 function isSamePlace(a: Span, b: Span): boolean {

@@ -177,6 +177,7 @@ export interface Condition extends ItemBase<'condition'> {
   readonly setWords: string | null;
   /** What is told where it is cleared, also in a refit that is worked out. */
   readonly clearWords: string | null;
+  readonly fromPlatform: boolean;
 }
 
 /** Something to be measured. */

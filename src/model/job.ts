@@ -81,7 +81,7 @@ export interface PlannedStep {
 export interface BenchState {
   readonly off: readonly BenchItem[];
   readonly apart: readonly BenchItem[];
-  /** Started or loosened: in, and not tight. */
+  /** Started or loosened: in, and not tight; and what stands in its place with nothing left that holds it. */
   readonly loose: readonly BenchItem[];
   readonly aside: readonly BenchItem[];
   /** Temporary supplies that must come off again. */

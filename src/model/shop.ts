@@ -3,7 +3,7 @@ import type { PaperName } from '../trade/paper.ts';
 import type { TradeWords } from '../trade/words.ts';
 import type { Block } from './block.ts';
 import type { LinkFact, PictureFact } from './guide.ts';
-import type { FastenerType, Part, Tool, Wear } from './item.ts';
+import type { Condition, FastenerType, Part, Tool, Wear } from './item.ts';
 import type { Prose } from './prose.ts';
 import type { BuildSpace } from './when.ts';
 
@@ -52,6 +52,8 @@ export interface Platform {
   /** The shop's words, with its own over them. */
   readonly words: TradeWords;
   readonly parts: ReadonlyMap<string, Part>;
+  /** States of the vehicle that its guides bring about and end. */
+  readonly conditions: ReadonlyMap<string, Condition>;
   /** Its description. */
   readonly sections: readonly PlatformSection[];
   readonly links: readonly LinkFact[];
@@ -66,4 +68,6 @@ interface PlatformSection {
   readonly blocks: readonly Block[];
   /** Ids of the parts that are declared under it. */
   readonly parts: readonly string[];
+  /** Ids of the states that are declared under it. */
+  readonly conditions: readonly string[];
 }

@@ -9,6 +9,7 @@ export function emptyScope(report: Report): Scope {
     crib: new Map(),
     fastenerTypes: new Map(),
     platformParts: new Map(),
+    platformConditions: new Map(),
     prose: () => [],
     body: () => [],
     resolve: () => null,

@@ -14,6 +14,7 @@ export function scopeWith(known: Partial<Scope> = {}) {
     crib: new Map(),
     fastenerTypes: new Map(),
     platformParts: new Map(),
+    platformConditions: new Map(),
     prose: () => [],
     body: () => [],
     resolve: (path) => path,

@@ -158,7 +158,14 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     case 'connector':
       return { ...common, ...counted, kind, on: refs(words.on) } as Connector;
     case 'condition':
-      return { ...common, kind, stays: words.stays ?? false, setWords: null, clearWords: null } as Condition;
+      return {
+        ...common,
+        kind,
+        stays: words.stays ?? false,
+        setWords: null,
+        clearWords: null,
+        fromPlatform: false,
+      } as Condition;
     case 'measure':
       return { ...common, kind, expect: null, words: [], recheck: null } as Measure;
     case 'setting':

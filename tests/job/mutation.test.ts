@@ -6,6 +6,7 @@ import { featuresOf } from '../../src/job/target.ts';
 import type { Guide } from '../../src/model/guide.ts';
 import { long, sampleOf } from '../samples.ts';
 import { type Mutant, mutantsOf } from './mutation/mutants.ts';
+import { putBack } from './mutation/put-back.ts';
 import { openWorkspace } from './mutation/workspace.ts';
 
 /**
@@ -52,6 +53,13 @@ describe.each(
     }
     expect(missed).toEqual([]);
   });
+});
+
+it.each(putBack)('finds in the demo, put back: $fault', ({ guide: id, file, edit, code }) => {
+  const guide = demo.clean.find((one) => one.id === id);
+  const source = demo.sources.get(file);
+  if (!guide || !source) throw new Error(`the demo has no ${id}, or no ${file}`);
+  expect(demo.check(guide, { file, text: edit(source.text) })).toContain(code);
 });
 
 it('leaves less than a tenth of the demo to facts that stand once', () => {

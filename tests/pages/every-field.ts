@@ -318,12 +318,14 @@ export const platformView = (): PlatformView => ({
   options: [{ name: text(), choices: text() }],
   opening: Object.values(blocks()),
   openingParts: [{ name: text(), guides: [link()] }],
+  openingStates: [{ name: text(), set: text(), clear: text() }],
   sections: [
     {
       id: id(),
       title: html(),
       blocks: Object.values(blocks()),
       parts: [{ name: text(), guides: [link()] }],
+      states: [{ name: text(), set: text(), clear: text() }],
     },
   ],
   guides: [entry()],

@@ -394,6 +394,7 @@ const platform: Platform = {
   builds: { options: options.slice(1), listed: null, impossible: [] },
   words: usualWords,
   parts: new Map(),
+  conditions: new Map(),
   links: [],
   pictures: [],
   sections: [
@@ -403,6 +404,7 @@ const platform: Platform = {
       titleText: '',
       blocks: [paragraph(say('The Dray is an invented panel van.'))],
       parts: [],
+      conditions: [],
     },
     {
       id: 'know',
@@ -410,6 +412,7 @@ const platform: Platform = {
       titleText: 'What to know before you start',
       blocks: [paragraph(say('The battery is on the left.'))],
       parts: [],
+      conditions: [],
     },
   ],
 };

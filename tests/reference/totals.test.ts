@@ -237,3 +237,27 @@ describe('the conditions of the sums', () => {
     expect(Object.keys(texts).map((text) => holds(text, build))).toEqual(Object.values(texts));
   });
 });
+
+/** Minutes from the beginning to the end of the job, for a crew, and how long nobody works meanwhile. */
+function course(id: string, crew: number) {
+  const plan = guides.find(({ json }) => json.id === id)?.json.plans[0];
+  const schedule = plan?.schedules.find((one) => one.crew === crew);
+  if (!schedule) throw new Error(`no schedule of ${id} for ${crew}`);
+  const busy = schedule.tasks.reduce((minutes, { start, finish, people }, index) => {
+    const before = schedule.tasks.slice(0, index).reduce((end, one) => Math.max(end, one.finish), 0);
+    return minutes + (people > 0 ? Math.max(0, finish - Math.max(start, before)) : 0);
+  }, 0);
+  return { elapsed: schedule.elapsed.mean, idle: schedule.elapsed.mean - busy };
+}
+
+describe('the work that the demo marks free', () => {
+  it('saves two technicians at least a seventh of the lamp cradle, and of the switch panel', () => {
+    for (const id of ['lamp-cradle', 'switch-panel']) {
+      expect(course(id, 2).elapsed / course(id, 1).elapsed, id).toBeLessThanOrEqual(6 / 7);
+    }
+  });
+
+  it('lets nobody idle for more than 13 min at the roof vent, but for the night in which the sealant cures', () => {
+    expect(course('roof-vent', 1).idle - 24 * 60).toBeLessThanOrEqual(13);
+  });
+});

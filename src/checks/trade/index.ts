@@ -11,6 +11,7 @@ import { patternImpossible } from './pattern-impossible.ts';
 import { ratingExceeded } from './rating-exceeded.ts';
 import { rivetNutHole } from './rivet-nut-hole.ts';
 import { settingOutsideWrench } from './setting-outside-wrench.ts';
+import { terminalOpen } from './terminal-open.ts';
 import { toolMisfit } from './tool-misfit.ts';
 import { toolMissing } from './tool-missing.ts';
 import { toolNearFit } from './tool-near-fit.ts';
@@ -42,6 +43,7 @@ export const tradeRules: readonly Rule[] = [
   patternImpossible,
   ratingExceeded,
   rivetNutHole,
+  terminalOpen,
   toolMisfit,
   toolMissing,
   toolNearFit,

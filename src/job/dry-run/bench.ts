@@ -75,6 +75,11 @@ function benchesOf(touched: ReadonlySet<Lot>, set: PlanSet, ledger: Ledger): (pl
       if (lot.item?.immobile) pinned |= here;
     }
   }
+  // What nothing holds any more stands loose until it is lifted.
+  for (const lot of ledger.script.lots) {
+    const here = (ledger.hanging[lot.index] ?? noPlan) & set;
+    if (here !== noPlan) entries.get('loose')?.push({ lot, set: here });
+  }
   const stated = ledger.script.lots
     .filter((lot) => lot.item?.immobile)
     .reduce((found, lot) => found | (ledger.script.lotSets[lot.index] ?? noPlan), noPlan);

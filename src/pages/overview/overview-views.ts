@@ -31,6 +31,13 @@ interface PlatformPart {
   readonly guides: readonly LinkView[];
 }
 
+/** A state of the vehicle that the guides of a platform bring about and end, in the words of their steps. */
+interface PlatformState {
+  readonly name: string;
+  readonly set: string | null;
+  readonly clear: string | null;
+}
+
 /** A vehicle platform with the guides that there are for it. */
 export interface PlatformView {
   readonly frame: FrameView;
@@ -39,11 +46,13 @@ export interface PlatformView {
   /** What stands before its first heading. */
   readonly opening: readonly BlockView[];
   readonly openingParts: readonly PlatformPart[];
+  readonly openingStates: readonly PlatformState[];
   readonly sections: readonly {
     readonly id: string | null;
     readonly title: Markup;
     readonly blocks: readonly BlockView[];
     readonly parts: readonly PlatformPart[];
+    readonly states: readonly PlatformState[];
   }[];
   readonly guides: readonly GuideEntry[];
 }

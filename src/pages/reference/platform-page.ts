@@ -35,6 +35,11 @@ export function platformPage(
       const part = platform.parts.get(id);
       return part ? [{ name: part.noun.label, guides: handledIn(id, platform, guides, page) }] : [];
     });
+  const statesOf = (ids: readonly string[]) =>
+    ids.flatMap((id) => {
+      const state = platform.conditions.get(id);
+      return state ? [{ name: state.noun.label, set: state.setWords, clear: state.clearWords }] : [];
+    });
   return {
     frame: frameOf(page, { title: platform.title.value, words: platform.words }),
     title: platform.title.value,
@@ -48,11 +53,13 @@ export function platformPage(
       null,
     ),
     openingParts: partsOf(untitled.flatMap(({ parts }) => parts)),
-    sections: titled.map(({ id, title, blocks, parts }) => ({
+    openingStates: statesOf(untitled.flatMap(({ conditions }) => conditions)),
+    sections: titled.map(({ id, title, blocks, parts, conditions }) => ({
       id,
       title: proseMarkup(title, { context, stepSide: null }),
       blocks: blockViews(blocks, context, null),
       parts: partsOf(parts),
+      states: statesOf(conditions),
     })),
     guides: entriesOf(platform.id, guides, page),
   };

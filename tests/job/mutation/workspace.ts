@@ -20,7 +20,7 @@ export interface Workspace {
   readonly clean: readonly Guide[];
   readonly sources: Sources;
   /** The codes of what is found in a guide after a change; `null` is the guide as it is. */
-  readonly check: (guide: Guide, mutant: Mutant | null) => readonly string[];
+  readonly check: (guide: Guide, mutant: Pick<Mutant, 'file' | 'text'> | null) => readonly string[];
 }
 
 /** Long sentences and the like: a change that only they notice has not been noticed. */
@@ -44,7 +44,12 @@ function textIn(files: WorkspaceFiles, path: string): [string, SourceFile][] {
   return source ? [[path, source]] : [];
 }
 
-function codesIn(guide: Guide, mutant: Mutant | null, shop: Shop, sources: Sources): readonly string[] {
+function codesIn(
+  guide: Guide,
+  mutant: Pick<Mutant, 'file' | 'text'> | null,
+  shop: Shop,
+  sources: Sources,
+): readonly string[] {
   const { findings, report } = collector();
   const all = mutant ? new Map([...sources, [mutant.file, sourceFile(mutant.file, mutant.text)]]) : sources;
   const source = all.get(guide.file);
