@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
-import { countWords, totalCount } from '../job/index.ts';
+import { totalCount } from '../job/index.ts';
 import type { KitItem } from '../model/item.ts';
 import { idsNamed } from './references.ts';
 import type { Rule } from './rule.ts';
@@ -60,7 +60,7 @@ export const contentsDisagree: Rule = {
         const suggestion = likely === undefined ? undefined : { at: idAt, text: likely };
         report(finding(card, idAt, message, { suggestion }));
       } else if (item && !item.unknown.has('count') && totalCount(item) !== packed) {
-        const message = `the packing list says ${packed}, the guide declares ${countWords(item)}: ${item.noun.singular}`;
+        const message = `the packing list says ${packed}, the guide declares ${totalCount(item)}: ${item.noun.singular}`;
         report(finding(card, at, message, { notes: [{ message: 'declared here', at: item.count.at }] }));
       }
     }

@@ -10,6 +10,8 @@ export { oncePer } from './once.ts';
 export {
   actionWords,
   countWords,
+  handledCount,
+  handledEach,
   isCounted,
   itemTorqueWords,
   mentionWords,

@@ -63,11 +63,22 @@ export function totalCount(item: Item): number {
   return isCounted(item) ? item.count.value * (item.side?.value === 'each' ? 2 : 1) : 1;
 }
 
-/** "6 (3 each side)", "2 (1 each side)", "4": a count as lists print it. */
+/** How many of an item are handled on each of its sides: named spares stay in the box. */
+export function handledEach(item: Item): number {
+  if (!isCounted(item)) return 1;
+  return item.count.value - (item.kind === 'kit' ? (item.spare?.value ?? 0) : 0);
+}
+
+/** How many of an item are handled in all, both sides together, without spares; 1 for what is not counted. */
+export function handledCount(item: Item): number {
+  return handledEach(item) * (isCounted(item) && item.side?.value === 'each' ? 2 : 1);
+}
+
+/** "6 (3 each side)", "2 (1 each side)", "4": how many are handled, as lists print it. */
 export function countWords(item: Item): string {
-  const total = totalCount(item);
+  const total = handledCount(item);
   return isCounted(item) && item.side?.value === 'each'
-    ? `${total} (${item.count.value} each side)`
+    ? `${total} (${handledEach(item)} each side)`
     : String(total);
 }
 
@@ -91,7 +102,7 @@ function turnWords({ verb }: Action, target: Target): string {
   const { leftHand, oneByOne } = target.item;
   const turned = turnsIn.has(verb) ? 'anticlockwise' : turnsOut.has(verb) ? 'clockwise' : null;
   if (turned === null) return '';
-  const alone = oneByOne && totalCount(target.item) > 1 && verb !== 'start' ? ', one at a time' : '';
+  const alone = oneByOne && handledCount(target.item) > 1 && verb !== 'start' ? ', one at a time' : '';
   return `${alone}${leftHand ? ` (left-hand thread: turn ${turned})` : ''}`;
 }
 
@@ -133,15 +144,10 @@ function objectWords(action: Action, target: Target, { stepSide, words }: Phrase
   if (item.kind === 'condition' && action.as === null) return `“${noun.singular}”`;
   if (!isCounted(item)) return countedWords(action.as, noun, 1, 1, null);
   const side = item.side?.value ?? null;
-  const spare = action.verb === 'fit' || action.verb === 'start' ? spareOf(item) : 0;
-  const count = item.count.value - spare;
+  const count = handledEach(item);
   const sides = side === 'each' && stepSide === null ? 2 : 1;
   const told = stepSide === null && side !== null && side !== 'each' ? words[side] : null;
   return countedWords(action.as, noun, count, sides, told);
-}
-
-function spareOf(item: Item): number {
-  return item.kind === 'kit' ? (item.spare?.value ?? 0) : 0;
 }
 
 function supplyWords(action: Action, noun: Noun): string {

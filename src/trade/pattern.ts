@@ -19,6 +19,18 @@ export function tighteningOrder(count: number, pattern: Pattern): readonly numbe
   return crosswise(fromTheMiddle(half), count);
 }
 
+/** An order of tightening in words, as it was worked out: "in opposite pairs". */
+export function orderWords(order: readonly number[], pattern: Pattern): string {
+  const count = order.length;
+  if (pattern === 'row') return 'from the middle of the row outwards';
+  const strides = order.slice(1).map((position, index) => Math.abs(position - (order[index] ?? 0)));
+  if (strides.every((stride) => stride === 1)) return 'one after another round the circle';
+  const inPairs = strides.every((stride, index) => index % 2 === 1 || stride === count / 2);
+  if (!inPairs) return 'each time across, as in a star';
+  if (pattern === 'circle') return 'in opposite pairs';
+  return count === 4 ? 'crosswise' : 'crosswise, from the middle outwards';
+}
+
 /** 1 to `count`, in steps of `stride` round the circle; the two have no common factor. */
 function star(count: number, stride: number): number[] {
   return Array.from({ length: count }, (_, turn) => ((turn * stride) % count) + 1);

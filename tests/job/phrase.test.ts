@@ -62,7 +62,10 @@ describe('an action names verb, article, count and noun', () => {
   });
 
   it('leaves spares in the box', () => {
-    expect(say('fit', kit('clip', { count: 5, spare: 1 }))).toBe('fit the 4 clips');
+    for (const verb of ['fit', 'start', 'tighten', 'remove'] as const) {
+      expect(say(verb, kit('clip', { count: 5, spare: 1 }))).toBe(`${verb} the 4 clips`);
+    }
+    expect(countWords(kit('clip', { count: 5, spare: 1, side: 'each' }))).toBe('8 (4 each side)');
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Pattern, patternPoints, tighteningOrder } from '../../src/trade/pattern.ts';
+import { orderWords, type Pattern, patternPoints, tighteningOrder } from '../../src/trade/pattern.ts';
 
 const counts = fc.integer({ min: 3, max: 16 });
 const patterns = fc.constantFrom<Pattern>('cross', 'circle', 'row');
@@ -68,6 +68,16 @@ describe('every tightening order', () => {
   test('is not made up for two fasteners, for seventeen, or for half of one', () => {
     for (const count of [0, 2, 17, 4.5, Number.NaN]) expect(tighteningOrder(count, 'circle')).toBeUndefined();
   });
+});
+
+test('an order is told as it was worked out', () => {
+  const words = (count: number, pattern: Pattern) => orderWords(order(count, pattern), pattern);
+  expect(words(12, 'circle')).toBe('in opposite pairs');
+  expect(words(3, 'circle')).toBe('one after another round the circle');
+  expect(words(5, 'circle')).toBe('each time across, as in a star');
+  expect(words(4, 'cross')).toBe('crosswise');
+  expect(words(6, 'cross')).toBe('crosswise, from the middle outwards');
+  expect(words(5, 'row')).toBe('from the middle of the row outwards');
 });
 
 describe('where fasteners are drawn', () => {

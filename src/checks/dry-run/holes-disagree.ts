@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import type { Feature } from '../../job/index.ts';
-import { allHold, holesOf, totalCount, whensOfTarget } from '../../job/index.ts';
+import { allHold, handledCount, holesOf, whensOfTarget } from '../../job/index.ts';
 import { featuresOf } from '../../job/target.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Build, When } from '../../model/when.ts';
@@ -46,10 +46,9 @@ export const holesDisagree: Rule = {
       const [first] = holes;
       if (!first || !('count' in item) || item.unknown.has('count') || item.unknown.has('side')) continue;
       if (lost.ids.has(item.id)) continue;
-      const spare = item.kind === 'kit' ? (item.spare?.value ?? 0) : 0;
+      const pieces = handledCount(item);
       // More spares than pieces are told by themselves.
-      if (spare > item.count.value) continue;
-      const pieces = totalCount(item) - spare * (totalCount(item) / item.count.value);
+      if (pieces < 0) continue;
       const fitted = buildsWith(item.when ? [item.when.value] : [], builds);
       const wrong = fitted.filter((build) => countOn(build, holes) !== pieces);
       const [build] = wrong;

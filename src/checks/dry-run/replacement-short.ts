@@ -1,5 +1,5 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { isCounted, totalCount } from '../../job/index.ts';
+import { handledCount, isCounted, totalCount } from '../../job/index.ts';
 import type { Rule } from '../rule.ts';
 
 const bolts = (count: number) =>
@@ -23,8 +23,7 @@ export const replacementShort: Rule = {
       const old = guide.items.get(item.replaces.value);
       if (!old || !isCounted(old)) continue;
       if (old.unknown.has('count') || item.unknown.has('count')) continue;
-      const spare = (item.spare?.value ?? 0) * (totalCount(item) / item.count.value);
-      const fitted = totalCount(item) - spare;
+      const fitted = handledCount(item);
       if (fitted === totalCount(old)) continue;
       const message = `${fitted} of the ${item.noun.plural} are fitted in the place of ${totalCount(old)} ${old.noun.plural}`;
       report(

@@ -1,5 +1,5 @@
 import type { Note } from '../../diagnostics/finding.ts';
-import { actionRule, findTarget, isFixing, targetNoun } from '../../job/index.ts';
+import { actionRule, findTarget, handledEach, isFixing, targetNoun } from '../../job/index.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Verb } from '../../model/inline.ts';
 import type { Item } from '../../model/item.ts';
@@ -25,9 +25,10 @@ export function spoken(id: string, sides: Violation['sides'], guide: Guide): Spo
   const counted = target.kind === 'item' && 'count' in target.item ? target.item : null;
   const sided = counted?.side?.value === 'each';
   const shown = sided ? sides : [];
-  const count = (counted?.count.value ?? 1) * (sided && shown.length !== 1 ? 2 : 1);
+  const each = counted ? handledEach(counted) : 1;
+  const count = each * (sided && shown.length !== 1 ? 2 : 1);
   const [side] = shown.length === 1 ? shown : [];
-  if (sided && counted.count.value === 1 && !side) {
+  if (sided && each === 1 && !side) {
     return { the: `both ${noun.plural}`, is: 'are', it: 'them', has: 'have' };
   }
   const [only] = sides.length === 1 ? sides : [];

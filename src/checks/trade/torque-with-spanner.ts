@@ -1,4 +1,5 @@
 import type { RuleCard } from '../../diagnostics/rule-card.ts';
+import { handledCount } from '../../job/index.ts';
 import type { Tool } from '../../model/item.ts';
 import type { Rule, Subject } from '../rule.ts';
 import type { ToolUse } from './tool-use.ts';
@@ -47,7 +48,7 @@ function judge(use: ToolUse, subject: Subject): UseFault | null {
   const fits = first.tool.drive?.value;
   return {
     at: placeOfOffers(use, plain),
-    message: `the ${first.tool.noun.singular} takes no torque wrench, and the ${fastenerNoun(use)} ${use.item.count.value === 1 ? 'has' : 'have'} a torque; name a socket, or a crowfoot with its offset`,
+    message: `the ${first.tool.noun.singular} takes no torque wrench, and the ${fastenerNoun(use)} ${handledCount(use.item) === 1 ? 'has' : 'have'} a torque; name a socket, or a crowfoot with its offset`,
     notes: [{ message: 'the torque is stated here', at: use.item.torque.at }],
     better: firstTool(
       subject,

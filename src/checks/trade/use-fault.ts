@@ -1,7 +1,7 @@
 import type { Note, Suggestion } from '../../diagnostics/finding.ts';
 import type { Report } from '../../diagnostics/report.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { actionWords, listed, totalCount } from '../../job/index.ts';
+import { actionWords, handledCount, listed } from '../../job/index.ts';
 import type { Tool } from '../../model/item.ts';
 import type { Span } from '../../source/span.ts';
 import type { Subject } from '../rule.ts';
@@ -67,7 +67,7 @@ export function wordsOfUse({ action, target, step }: ToolUse, { guide }: Subject
 /** The fastener in the number in which it comes: "liner screws". */
 export function fastenerNoun({ item }: ToolUse): string {
   if (!item) throw new Error('only a fastener has a drive');
-  return totalCount(item) === 1 ? item.noun.singular : item.noun.plural;
+  return handledCount(item) === 1 ? item.noun.singular : item.noun.plural;
 }
 
 /** "the ratchet and the extension bar". */

@@ -1,6 +1,7 @@
 import type { Step } from '../../model/guide.ts';
 import type { BenchItem, BenchState } from '../../model/job.ts';
 import type { StateName } from '../../model/violation.ts';
+import { handledEach } from '../phrase.ts';
 import type { Ledger } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { type MembersOf, noPlan, type PlanSet } from './plan-set.ts';
@@ -136,6 +137,6 @@ export function addTo(list: BenchItem[], lot: Lot, count = lot.count): void {
 }
 
 /** How many pieces are handled: spares stay in the box. */
-function handled({ item, count }: Lot): number {
-  return item?.kind === 'kit' ? count - (item.spare?.value ?? 0) : count;
+export function handled({ item, count }: Lot): number {
+  return item ? handledEach(item) : count;
 }

@@ -3,7 +3,7 @@ import type { Bag, BagLine, BenchItem, CountLine, FastenerLine } from '../../mod
 import type { StateName } from '../../model/violation.ts';
 import { isFixing } from '../actions.ts';
 import { toolsOf } from '../uses.ts';
-import { addTo } from './bench.ts';
+import { addTo, handled } from './bench.ts';
 import { type Ledger, replacedIn } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { isInPlace } from './next-state.ts';
@@ -129,8 +129,8 @@ function fastenersOf(fates: readonly Fate[]): readonly FastenerLine[] {
     return {
       item: line.item,
       from: item?.kind === 'kit' ? 'box' : 'vehicle',
-      count: line.count,
-      perSide: line.side === 'each' ? lot.count : null,
+      count: line.side === 'each' ? 2 * handled(lot) : handled(lot),
+      perSide: line.side === 'each' ? handled(lot) : null,
       removedIn: stepOf(({ after }) => after === 'off'),
       putIn: stepOf(({ before, after }) => !isInPlace(before) && isInPlace(after)),
       tightenedIn: changes.findLast(({ after }) => after === 'tight')?.move.step?.id ?? null,

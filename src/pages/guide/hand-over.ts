@@ -1,5 +1,5 @@
 import type { Markup } from '../../html/markup.ts';
-import { capitalised, countWords, itemTorqueWords } from '../../job/index.ts';
+import { capitalised, countWords, handledCount, itemTorqueWords } from '../../job/index.ts';
 import type { Block, NoteBlock } from '../../model/block.ts';
 import type { Guide } from '../../model/guide.ts';
 import { recheckWords } from '../../units/recheck.ts';
@@ -66,7 +66,7 @@ function rechecksOf(guide: Guide, context: GuideContext): HandOverView['rechecks
       const detail = expectedWords(item) ?? '';
       return [{ ...shown, name: item.noun.label, detail, when }];
     }
-    const name = item.count.value === 1 ? item.noun.singular : item.noun.plural;
+    const name = handledCount(item) === 1 ? item.noun.singular : item.noun.plural;
     return [
       { ...shown, name: `${capitalised(name)}, ${countWords(item)}`, detail: itemTorqueWords(item), when },
     ];

@@ -4,12 +4,12 @@ import { stringify } from '../../html/stringify.ts';
 import {
   capitalised,
   gripOf,
+  handledCount,
   isFixing,
   isNut,
   lengthless,
   listed,
   piecesOn,
-  totalCount,
 } from '../../job/index.ts';
 import { actionsOf } from '../../job/walk.ts';
 import type { Step } from '../../model/guide.ts';
@@ -80,7 +80,7 @@ function stackView(
 ): StackView {
   const pieces = piecesOn(bolt, context.guide);
   const letterOf = ({ id }: Item) => letters.get(id) ?? '';
-  const count = totalCount(bolt);
+  const count = handledCount(bolt);
   return {
     ...shownWhen(context, bolt.when),
     title: `${count === 1 ? capitalised(bolt.noun.singular) : `${count} ${bolt.noun.plural}`}: what lies on ${count === 1 ? 'it' : 'each'}, from the head`,

@@ -1,7 +1,7 @@
 import { tighteningOrderDrawing } from '../../drawings/tightening-order.ts';
 import type { Markup } from '../../html/markup.ts';
 import { stringify } from '../../html/stringify.ts';
-import { capitalised, isCounted, isFixing } from '../../job/index.ts';
+import { capitalised, handledEach, isCounted, isFixing } from '../../job/index.ts';
 import { actionsOf, type Placed } from '../../job/walk.ts';
 import type { Step } from '../../model/guide.ts';
 import type { Action } from '../../model/inline.ts';
@@ -37,9 +37,8 @@ export function tightenedIn(step: Step, { guide }: Pick<GuideContext, 'guide'>):
   return actionsOf(step).flatMap(({ node, whens }) => {
     const item = node.verb === 'tighten' ? guide.items.get(node.target.value) : undefined;
     if (!item || !isFixing(item) || !isCounted(item)) return [];
-    const spare = item.kind === 'kit' ? (item.spare?.value ?? 0) : 0;
     const sides = item.side?.value === 'each' && !step.side ? 2 : 1;
-    return { item, action: node, whens, count: item.count.value - spare, sides };
+    return { item, action: node, whens, count: handledEach(item), sides };
   });
 }
 

@@ -1,6 +1,7 @@
 import { crowfootUse } from '../../job/index.ts';
 import type { Step } from '../../model/guide.ts';
 import type { Fixing } from '../../model/item.ts';
+import { orderWords, tighteningOrder } from '../../trade/pattern.ts';
 import { type StatedFriction, stretchesGreased } from '../../trade/torque.ts';
 import { formatTorque, greatestTorque, type TorqueSpec } from '../../units/torque.ts';
 import type { GuideContext } from '../frame/context.ts';
@@ -55,6 +56,7 @@ function torqueView({ tightened, passes, turn, pass }: Turn, context: GuideConte
   const { item, action, whens, count, sides } = tightened;
   const all = count * sides;
   const narrowest = whens.at(-1);
+  const order = item.pattern && tighteningOrder(count, item.pattern.value);
   const crowfoot = crowfootUse(action, context.guide);
   return {
     ...(narrowest ? shownWhen(context, { value: narrowest }) : always),
@@ -64,7 +66,7 @@ function torqueView({ tightened, passes, turn, pass }: Turn, context: GuideConte
     torque: formatTorque(passes),
     thread: threadWords(item),
     setting: crowfoot && wrenchSetting(passes, crowfoot),
-    pattern: item.pattern && count > 1 ? patternWords(item.pattern.value) : null,
+    pattern: order && item.pattern ? orderWords(order, item.pattern.value) : null,
     turn: turn === null ? null : String(turn),
     coat: item.coat ? (context.guide.items.get(item.coat.value)?.noun.label ?? null) : null,
     leftHand: item.leftHand,
@@ -84,15 +86,4 @@ function threadWords({ torque, thread, grade, friction }: Fixing): string | null
 
 function frictionWords({ words, k }: StatedFriction): string {
   return /\d/.test(words) ? `at a nut factor of ${k.toFixed(2)}` : `${words} (nut factor ${k.toFixed(2)})`;
-}
-
-function patternWords(pattern: 'cross' | 'circle' | 'row'): string {
-  switch (pattern) {
-    case 'cross':
-      return 'crosswise';
-    case 'circle':
-      return 'one after another round the circle';
-    case 'row':
-      return 'along the row';
-  }
 }
