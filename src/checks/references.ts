@@ -83,6 +83,7 @@ function inNode(node: Node, step: Step | null): Reference[] {
   return [
     { ref: node.target, wanted: 'target', step, from: null },
     ...node.with.map((ref): Reference => ({ ref, wanted: 'tool', step, from: null })),
+    ...node.on.map((ref): Reference => ({ ref, wanted: 'item', step, from: null })),
     ...(node.trial ? [{ ref: node.trial, wanted: 'step' as const, step, from: null }] : []),
   ];
 }

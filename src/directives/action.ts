@@ -6,12 +6,17 @@ import { targetOf } from './mention.ts';
 import { when } from './when.ts';
 
 const amount = quantity('length', 'volume', 'mass', 'area');
+const over = quantity('area', 'length');
 
-/** What an action may carry; `trial` goes with what is done for good, `amount` with what is applied. */
+/** What only a supply that is put on can say. */
+const ofApply: ReadonlySet<string> = new Set(['amount', 'on', 'over']);
+
+/** What an action may carry; `trial` goes with what is done for good; `amount`, `on` and `over`
+ * with what is applied. */
 function attributesOf(rule: ActionRule) {
-  const all = { with: refs, say: words, as: words, when, trial: ref, amount };
+  const all = { with: refs, say: words, as: words, when, trial: ref, amount, on: refs, over };
   const allowed = Object.entries(all).filter(
-    ([name]) => (name !== 'trial' || rule.forGood) && (name !== 'amount' || rule.verb === 'apply'),
+    ([name]) => (name !== 'trial' || rule.forGood) && (!ofApply.has(name) || rule.verb === 'apply'),
   );
   // Attributes that a verb does not allow are never read, so they come out as undefined.
   return Object.fromEntries(allowed) as Partial<typeof all> as typeof all;
@@ -19,7 +24,9 @@ function attributesOf(rule: ActionRule) {
 
 function summaryOf({ verb, words: said, particle }: ActionRule): string {
   const counted = `Says and counts: ${said}${particle ? ` … ${particle}` : ''}.`;
-  return verb === 'apply' ? `${counted} The amount is printed in both systems of units.` : counted;
+  return verb === 'apply'
+    ? `${counted} The amount is printed in both systems of units. What the supply is put on, \`on\`, is not worked on before it is dry, and \`over\` says how much of it is covered.`
+    : counted;
 }
 
 /** Every action of the action table: what the hands do, within the sentence that says it. */
@@ -42,6 +49,8 @@ export const actions: readonly DirectiveReader<Inline>[] = actionRules.map((rule
           say: values.say?.value ?? null,
           as: values.as?.value ?? null,
           amount: values.amount ?? null,
+          on: values.on?.value ?? [],
+          over: values.over ?? null,
           trial: values.trial?.value ?? null,
           when: values.when,
           inSequence: null,

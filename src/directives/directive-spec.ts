@@ -1,5 +1,5 @@
 import type { Report } from '../diagnostics/report.ts';
-import type { Condition, FastenerType, Part, Tool, Wear } from '../model/item.ts';
+import type { Condition, FastenerType, Part, Supply, Tool, Wear } from '../model/item.ts';
 import type { Origin } from '../model/origin.ts';
 import type { Prose } from '../model/prose.ts';
 import type { Written } from '../source/span.ts';
@@ -13,6 +13,7 @@ export interface Scope {
   readonly origins: readonly Origin[];
   readonly crib: ReadonlyMap<string, Tool | Wear>;
   readonly fastenerTypes: ReadonlyMap<string, FastenerType>;
+  readonly supplies: ReadonlyMap<string, Supply>;
   /** Parts that the platform declares. */
   readonly platformParts: ReadonlyMap<string, Part>;
   /** States of the vehicle that the platform declares. */

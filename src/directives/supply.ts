@@ -1,33 +1,51 @@
 import type { Supply } from '../model/item.ts';
-import { flag, friction, quantity, ref } from './attribute-types.ts';
+import { flag, friction, list, quantity, ref, size } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
+import { unlabelled } from './unlabelled.ts';
+import { yields } from './yields.ts';
 
-/** Declares something that is used up. */
+/** Declares something that is used up; without a label it comes from the shop's list of supplies. */
 export const supply = directive({
   name: 'supply',
   form: 'leaf',
-  label: 'required',
+  label: 'optional',
   attributes: {
     ...itemAttributes,
     quantity: quantity('length', 'volume', 'mass', 'area'),
     temporary: flag,
     replaces: ref,
     friction,
+    dries: size('time'),
+    cures: size('time'),
+    'open-time': size('time'),
+    yields,
+    pack: quantity('length', 'volume', 'mass', 'area'),
+    synonyms: list,
   },
   summary:
-    'Declares something that the job uses up, with how much of it; `temporary` must come off again, and one with `replaces` takes the place of what was there. `friction` says what it makes of a thread: every fastener with it as its `coat` is judged so.',
+    'Declares something that the job uses up, with how much of it; `temporary` must come off again, and one with `replaces` takes the place of what was there. `friction` says what it makes of a thread: every fastener with it as its `coat` is judged so. Without a label it is one of `supplies.yaml`, with what stands there. `dries` runs from putting it on until something may be put over it or against it, `cures` until what `needs` it may begin, `open-time` until what it is for must be in place; `:apply` says with `on` what it is put on. `yields` says how far it goes, and `pack` how much is in one package.',
   example: '::supply[Masking tape, 25 mm]{#tape quantity="2 m" temporary}',
   build: (read): Supply | null => {
-    const { values, directive: found } = read;
-    const noun = labelled(found.labelText, undefined);
-    if (!values.id || !noun) return null;
+    const { values, unknown, directive: found, scope } = read;
+    if (!values.id) return null;
+    const known = scope.supplies.get(values.id.value);
+    const noun = labelled(found.labelText, known?.noun);
+    if (!noun) return unlabelled('supply', values.id, 'in supplies.yaml', scope.supplies.keys(), scope);
     return {
       ...itemBase('supply', read, values.id, noun),
-      quantity: values.quantity,
-      temporary: values.temporary !== null,
+      // What the list says of it and cannot be read is unknown here too.
+      unknown: new Set([...unknown, ...(known?.unknown ?? [])]),
+      quantity: values.quantity ?? known?.quantity ?? null,
+      temporary: values.temporary !== null || known?.temporary === true,
       replaces: values.replaces?.value ?? null,
-      friction: values.friction,
+      friction: values.friction ?? known?.friction ?? null,
+      dries: values.dries ?? known?.dries ?? null,
+      cures: values.cures ?? known?.cures ?? null,
+      openTime: values['open-time'] ?? known?.openTime ?? null,
+      yields: values.yields ?? known?.yields ?? null,
+      pack: values.pack ?? known?.pack ?? null,
+      synonyms: values.synonyms?.value ?? known?.synonyms ?? [],
     };
   },
 });

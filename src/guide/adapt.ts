@@ -166,6 +166,7 @@ function adaptNode(node: ProseNode<Inline>, by: Adaptation): ProseNode<Inline> {
         ...node,
         target: ref(node.target),
         with: node.with.map(ref),
+        on: node.on.map(ref),
         trial: node.trial && refWith(by.step)(node.trial),
         when: adaptWhen(node.when, by),
       };

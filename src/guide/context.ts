@@ -1,4 +1,4 @@
-import type { FastenerType, Tool, Wear } from '../model/item.ts';
+import type { FastenerType, Supply, Tool, Wear } from '../model/item.ts';
 import type { Platform } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import type { TradeWords } from '../trade/words.ts';
@@ -7,6 +7,7 @@ import type { TradeWords } from '../trade/words.ts';
 export interface ReadingContext {
   readonly crib: ReadonlyMap<string, Tool | Wear>;
   readonly fastenerTypes: ReadonlyMap<string, FastenerType>;
+  readonly supplies: ReadonlyMap<string, Supply>;
   readonly platforms: ReadonlyMap<string, Platform>;
   /** Those of the shop; a platform may have its own. */
   readonly words: TradeWords;

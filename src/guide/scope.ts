@@ -24,6 +24,7 @@ export function scopeOf(
     origins,
     crib: context.crib,
     fastenerTypes: context.fastenerTypes,
+    supplies: context.supplies,
     platformParts: platform?.parts ?? new Map(),
     platformConditions: platform?.conditions ?? new Map(),
     prose: (raw) => raw.flatMap((node) => readNode(node, scope)),

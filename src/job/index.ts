@@ -4,6 +4,7 @@ export { enumerateBuilds } from './builds.ts';
 export { computeJob } from './compute-job.ts';
 export { type ConditionPlace, conditionsOf } from './conditions.ts';
 export { type CrowfootUse, crowfootUse, settingInLine } from './crowfoot.ts';
+export { type ProductDemand, productDemands } from './drying.ts';
 export { type Grip, gripOf, isNut, lengthless, piecesOn } from './grip.ts';
 export { capitalised, listed, lowered, nounOf } from './noun.ts';
 export { oncePer } from './once.ts';
@@ -19,6 +20,8 @@ export {
   targetNoun,
   totalCount,
 } from './phrase.ts';
+export { precedenceOf } from './precedence.ts';
+export { workOf } from './proofs.ts';
 export { helperWords, secondTechnicianWords } from './schedule/index.ts';
 export { type Feature, findTarget, holesOf, type Target, whensOfTarget } from './target.ts';
 export { company, tellApart } from './tell-apart.ts';

@@ -1,5 +1,6 @@
 import type { Guide, Step } from '../model/guide.ts';
 import type { Build } from '../model/when.ts';
+import { productDemands } from './drying.ts';
 import { touches, touchOf } from './touch.ts';
 
 /** A step that a plan carries out. */
@@ -17,9 +18,19 @@ export type Precedence = readonly ReadonlyMap<number, number>[];
  * What must come before what in a plan; everything that reorders work asks here. The written order binds, except
  * that a step marked `any-order` is free within its section as far as the ledger, which sees what steps have their
  * hands on, and its own `after=` allow. A wait holds up what follows; where its step sets a condition, the wait holds
- * up only what needs the condition. Two sides of one step are free of each other.
+ * up only what needs the condition, and where it puts on what dries or cures, only what must not come before that.
+ * Two sides of one step are free of each other.
+ *
+ * @param asStated with the waits that the guide states, and not with the times of its products
  */
-export function precedenceOf(guide: Guide, build: Build, done: readonly DoneStep[]): Precedence {
+export function precedenceOf(
+  guide: Guide,
+  build: Build,
+  done: readonly DoneStep[],
+  asStated = false,
+): Precedence {
+  const steps = done.map(({ step }) => step);
+  const demands = productDemands(guide, build, steps).filter(({ kind }) => kind !== 'open-time');
   const touched = done.map(({ step }) => touchOf(step, guide, build));
   return done.map(({ section, step }, place) => {
     const links = new Map<number, number>();
@@ -27,12 +38,15 @@ export function precedenceOf(guide: Guide, build: Build, done: readonly DoneStep
       const [one, other] = [touched[before], touched[place]];
       if (!one || !other) continue;
       const isMarked = section === earlier.section && (step.anyOrder || earlier.step.anyOrder);
-      const isLinked = step.after.some(({ value }) => value === earlier.step.id);
+      const asked = demands.filter(({ from, to }) => from === before && to === place);
+      const isLinked = asked.length > 0 || step.after.some(({ value }) => value === earlier.step.id);
       if (isMarked && !isLinked && !touches(one, other, guide)) continue;
       const wait = earlier.step.wait?.value ?? 0;
-      const carried = one.sets.size > 0;
-      const held = !carried || [...one.sets].some((condition) => other.needs.has(condition));
-      links.set(before, held ? wait : 0);
+      const carried = one.sets.size > 0 || demands.some(({ from }) => from === before);
+      const held =
+        !carried || asked.length > 0 || [...one.sets].some((condition) => other.needs.has(condition));
+      const times = asStated ? [] : asked.map(({ time }) => Number(time.base));
+      links.set(before, Math.max(held ? wait : 0, ...times));
     }
     return links;
   });

@@ -8,14 +8,17 @@ import { allHold } from './when.ts';
 
 /**
  * The work of a build in the order of the text: its steps, and its proofs that state a time, each as a step of its
- * own, which nothing numbers. A proof stands after the step in which it is written.
+ * own, which nothing numbers, on request also those that state none. A proof stands after the step in which it is written.
  */
-export function workOf(guide: Guide, build: Build): readonly DoneStep[] {
+export function workOf(guide: Guide, build: Build, untimed = false): readonly DoneStep[] {
   return guide.sections.flatMap((section) => [
-    ...proofsIn(section.intro, section, build),
+    ...proofsIn(section.intro, section, build, untimed),
     ...section.steps
       .filter((step) => isDone(step, build))
-      .flatMap((step) => [{ section: section.id, step }, ...proofsIn(step.blocks, section, build, step.id)]),
+      .flatMap((step) => [
+        { section: section.id, step },
+        ...proofsIn(step.blocks, section, build, untimed, step.id),
+      ]),
   ]);
 }
 
@@ -23,10 +26,11 @@ function proofsIn(
   blocks: readonly Block[],
   section: Section,
   build: Build,
+  untimed: boolean,
   host = section.id,
 ): readonly DoneStep[] {
   return blocks.flatMap((block, index) => {
-    if (block.type !== 'prove' || !block.time) return [];
+    if (block.type !== 'prove' || !(block.time || untimed)) return [];
     if (block.when && !allHold([block.when.value], build)) return [];
     return [{ section: section.id, step: asStep(block, `prove-${host}-${index + 1}`), isProof: true }];
   });

@@ -7,7 +7,8 @@ import { allHold } from './when.ts';
 /** What a step has its hands on, by id, as far as it decides what can be done before or after what. */
 interface Touch {
   readonly step: string;
-  /** Parts, fasteners, kit, connectors, templates, conditions; not tools, nor supplies that stay on. */
+  /** Parts, fasteners, kit, connectors, templates, conditions; not tools, nor supplies that stay on, but
+   * for those that dry or cure. */
   readonly things: ReadonlySet<string>;
   /** Steps that it names as its trial fit. */
   readonly trials: ReadonlySet<string>;
@@ -31,7 +32,11 @@ export function touchOf(step: Step, guide: Guide, build: Build): Touch {
   ];
   return {
     step: step.id,
-    things: new Set([...named.flatMap((id) => thingOf(id, guide)), ...needs]),
+    things: new Set([
+      ...named.flatMap((id) => thingOf(id, guide)),
+      ...actions.flatMap(({ on }) => on.map(({ value }) => value)),
+      ...needs,
+    ]),
     trials: new Set(actions.flatMap(({ trial }) => (trial ? [trial.value] : []))),
     sets: new Set(conditions('set')),
     needs: new Set([...needs, ...conditions('clear')]),
@@ -53,7 +58,9 @@ function thingOf(id: string, guide: Guide): readonly string[] {
   if (target.kind !== 'item') return [target.template.id];
   const { item } = target;
   const leavesNoTrace =
-    item.kind === 'tool' || item.kind === 'wear' || (item.kind === 'supply' && !item.temporary);
+    item.kind === 'tool' ||
+    item.kind === 'wear' ||
+    (item.kind === 'supply' && !item.temporary && !item.dries && !item.cures);
   return leavesNoTrace ? [] : [item.id];
 }
 

@@ -146,6 +146,8 @@ function turned(source: Action, verb: Verb, item: Item | null): Action {
     with: item && item.with.length > 0 ? [] : source.with,
     say: null,
     amount: null,
+    on: [],
+    over: null,
     trial: null,
     when: null,
   };

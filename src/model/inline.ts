@@ -80,6 +80,10 @@ export interface Action {
   readonly as: string | null;
   /** How much of a supply `apply` uses. */
   readonly amount: Written<Quantity> | null;
+  /** What `apply` puts a supply on. */
+  readonly on: readonly Ref[];
+  /** How much area or length `apply` covers. */
+  readonly over: Written<Quantity> | null;
   /** The step that tried the fit before something is done for good. */
   readonly trial: Ref | null;
   readonly when: Written<When> | null;

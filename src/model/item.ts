@@ -88,8 +88,28 @@ export interface Tool extends ItemBase<'tool'> {
   readonly or: readonly Ref[];
 }
 
+/** How far a product goes: so much area or length to so much of it. */
+export interface Yield {
+  readonly does: Quantity<'area' | 'length'>;
+  readonly of: Quantity;
+}
+
+/** What a product does by itself once it is put on, and how far it goes. */
+interface Product {
+  /** From putting it on until something may be put over it or against it. */
+  readonly dries: Written<Quantity<'time'>> | null;
+  /** From putting it on until it holds, or keeps water out. */
+  readonly cures: Written<Quantity<'time'>> | null;
+  /** From putting it on until what it is for must be in place. */
+  readonly openTime: Written<Quantity<'time'>> | null;
+  readonly yields: Written<Yield> | null;
+  /** How much is in one package. */
+  readonly pack: Written<Quantity> | null;
+}
+
 /** Something that is used up. */
-export interface Supply extends ItemBase<'supply'> {
+export interface Supply extends ItemBase<'supply'>, Product {
+  readonly synonyms: readonly string[];
   readonly quantity: Written<Quantity> | null;
   /** It must come off again. */
   readonly temporary: boolean;

@@ -3,7 +3,7 @@ import type { PaperName } from '../trade/paper.ts';
 import type { TradeWords } from '../trade/words.ts';
 import type { Block } from './block.ts';
 import type { LinkFact, PictureFact } from './guide.ts';
-import type { Condition, FastenerType, Part, Tool, Wear } from './item.ts';
+import type { Condition, FastenerType, Part, Supply, Tool, Wear } from './item.ts';
 import type { Prose } from './prose.ts';
 import type { BuildSpace } from './when.ts';
 
@@ -12,6 +12,8 @@ export interface Shop {
   readonly settings: ShopSettings;
   readonly crib: ReadonlyMap<string, Tool | Wear>;
   readonly fastenerTypes: ReadonlyMap<string, FastenerType>;
+  /** The products that it uses up. */
+  readonly supplies: ReadonlyMap<string, Supply>;
   readonly platforms: ReadonlyMap<string, Platform>;
   /** Every file of the workspace that a guide may link to or show, by path, with its size in bytes. */
   readonly files: ReadonlyMap<string, number>;

@@ -6,7 +6,7 @@ import { noFile, steadyFiles } from './steady-files.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** The lists of a workspace in which a guide looks things up. */
-const lists = ['crib', 'fastenerTypes', 'platforms', 'procedures', 'files'] as const;
+const lists = ['crib', 'fastenerTypes', 'supplies', 'platforms', 'procedures', 'files'] as const;
 type List = (typeof lists)[number];
 
 /**
@@ -38,6 +38,7 @@ export function watched(
       settings: shop.settings,
       crib: new WatchedMap(shop.crib, 'crib', note),
       fastenerTypes: new WatchedMap(shop.fastenerTypes, 'fastenerTypes', note),
+      supplies: new WatchedMap(shop.supplies, 'supplies', note),
       platforms: new WatchedMap(shop.platforms, 'platforms', note),
       files: new WatchedMap(shop.files, 'files', note),
     },
@@ -113,6 +114,7 @@ export function answers(
   const maps: { readonly [name in List]: ReadonlyMap<string, unknown> } = {
     crib: shop.crib,
     fastenerTypes: shop.fastenerTypes,
+    supplies: shop.supplies,
     platforms: shop.platforms,
     procedures,
     files: shop.files,

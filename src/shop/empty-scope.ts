@@ -8,6 +8,7 @@ export function emptyScope(report: Report): Scope {
     origins: [],
     crib: new Map(),
     fastenerTypes: new Map(),
+    supplies: new Map(),
     platformParts: new Map(),
     platformConditions: new Map(),
     prose: () => [],

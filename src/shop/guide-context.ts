@@ -7,13 +7,14 @@ import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** What a guide or a platform draws on while it is read. */
 export function guideContext(
-  { settings, crib, fastenerTypes, platforms }: Shop,
+  { settings, crib, fastenerTypes, supplies, platforms }: Shop,
   procedures: ReadonlyMap<string, SourceFile>,
   files: Pick<WorkspaceFiles, 'read'>,
 ): ReadingContext {
   return {
     crib,
     fastenerTypes,
+    supplies,
     platforms,
     words: settings.words,
     procedures,

@@ -9,9 +9,10 @@ import { fastenersFile, readFastenerTypes } from './fastener-types.ts';
 import type { ListEntry } from './list-entries.ts';
 import { shopMissing } from './rules.ts';
 import { defaultSettings, readSettings, settingsFile } from './settings.ts';
+import { readSupplies, suppliesFile } from './supplies.ts';
 
 /** What the workspace's own files declare for all its guides. */
-interface ShopLists extends Pick<Shop, 'settings' | 'crib' | 'fastenerTypes' | 'files'> {
+interface ShopLists extends Pick<Shop, 'settings' | 'crib' | 'fastenerTypes' | 'supplies' | 'files'> {
   readonly faults: ListFaults;
 }
 
@@ -19,18 +20,26 @@ interface ShopLists extends Pick<Shop, 'settings' | 'crib' | 'fastenerTypes' | '
 export interface ListFaults {
   readonly crib: ReadonlyMap<string, readonly Finding[]>;
   readonly fastenerTypes: ReadonlyMap<string, readonly Finding[]>;
+  readonly supplies: ReadonlyMap<string, readonly Finding[]>;
 }
 
 /** The files that all guides share. */
-export const sharedFiles: ReadonlySet<string> = new Set([settingsFile, cribFile, fastenersFile]);
+export const sharedFiles: ReadonlySet<string> = new Set([
+  settingsFile,
+  cribFile,
+  fastenersFile,
+  suppliesFile,
+]);
 
-/** Reads `shop.yaml`, the tool crib and the fastener types; a list that is not there is empty. */
+/** Reads `shop.yaml`, the tool crib, the fastener types and the supplies; a list that is not there is empty. */
 export function readLists(sources: Sources, files: ReadonlyMap<string, number>, report: Report): ShopLists {
   const settings = sources.get(settingsFile);
   const cribSource = sources.get(cribFile);
   const typesSource = sources.get(fastenersFile);
+  const suppliesSource = sources.get(suppliesFile);
   const crib = cribSource ? readCrib(cribSource, report) : [];
   const types = typesSource ? readFastenerTypes(typesSource, report) : [];
+  const supplies = suppliesSource ? readSupplies(suppliesSource, report) : [];
   if (!files.has(settingsFile)) {
     const message = 'this workspace has no shop.yaml; the least it says is "name: …"';
     report(finding(shopMissing, wholeFile(settingsFile), message, { notes: misnamed(settingsFile, files) }));
@@ -39,8 +48,9 @@ export function readLists(sources: Sources, files: ReadonlyMap<string, number>, 
     settings: settings ? readSettings(settings, files, report) : defaultSettings,
     crib: new Map(crib.flatMap(({ value }) => (value ? [[value.id, value]] : []))),
     fastenerTypes: new Map(types.flatMap(({ value }) => (value ? [[value.id, value]] : []))),
+    supplies: new Map(supplies.flatMap(({ value }) => (value ? [[value.id, value]] : []))),
     files,
-    faults: { crib: faulty(crib), fastenerTypes: faulty(types) },
+    faults: { crib: faulty(crib), fastenerTypes: faulty(types), supplies: faulty(supplies) },
   };
 }
 

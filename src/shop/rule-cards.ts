@@ -1,4 +1,4 @@
-import { pageRules, rules } from '../checks/index.ts';
+import { betweenRules, pageRules, rules } from '../checks/index.ts';
 import { CUT_RULES } from '../cut/shape/rules.ts';
 import type { RuleCard } from '../diagnostics/rule-card.ts';
 import { directiveRules } from '../directives/index.ts';
@@ -17,5 +17,6 @@ export const ruleCards: readonly RuleCard[] = [
   ...shopRules,
   ...pictureRules,
   ...CUT_RULES,
-  ...[...rules, ...pageRules].map(({ card }) => card),
+  // A rule about one page and about links between guides shares its card.
+  ...new Set([...rules, ...pageRules, ...betweenRules].map(({ card }) => card)),
 ].sort((a, b) => (a.code < b.code ? -1 : 1));

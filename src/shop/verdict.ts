@@ -83,8 +83,11 @@ function joined(some: readonly Note[], more: readonly Note[]): readonly Note[] {
 /**
  * The shared files on whose errors every guide depends, since they cannot be laid to one entry of a list; sorted.
  */
-function brokenShared(general: readonly Finding[], { crib, fastenerTypes }: ListFaults): readonly string[] {
-  const ofEntries = new Set([...crib.values(), ...fastenerTypes.values()].flat());
+function brokenShared(
+  general: readonly Finding[],
+  { crib, fastenerTypes, supplies }: ListFaults,
+): readonly string[] {
+  const ofEntries = new Set([...crib.values(), ...fastenerTypes.values(), ...supplies.values()].flat());
   const broken = general.filter((one) => isError(one) && sharedFiles.has(one.at.file) && !ofEntries.has(one));
   return [...new Set(broken.map(({ at }) => at.file))].sort();
 }
@@ -116,8 +119,12 @@ function soundGuides(
 }
 
 /** Whether a guide uses an entry of the shop's lists that has an error. */
-function usesAny(guide: GuideFacts, { crib, fastenerTypes }: ListFaults): boolean {
-  return guide.tools.some((id) => crib.has(id)) || guide.fastenerTypes.some((id) => fastenerTypes.has(id));
+function usesAny(guide: GuideFacts, { crib, fastenerTypes, supplies }: ListFaults): boolean {
+  return (
+    guide.tools.some((id) => crib.has(id)) ||
+    guide.fastenerTypes.some((id) => fastenerTypes.has(id)) ||
+    guide.products.some(({ id }) => supplies.has(id))
+  );
 }
 
 function isError({ severity }: Finding): boolean {

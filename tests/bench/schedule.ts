@@ -14,6 +14,7 @@ import { usualWords } from '../../src/trade/words.ts';
  */
 const context: ReadingContext = {
   crib: new Map(),
+  supplies: new Map(),
   fastenerTypes: new Map(),
   platforms: new Map(),
   words: usualWords,

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { pageRules, rules } from '../../src/checks/index.ts';
+import { betweenRules, pageRules, rules } from '../../src/checks/index.ts';
 import { renderText } from '../../src/diagnostics/render-text.ts';
 import type { RuleCard, RuleExample } from '../../src/diagnostics/rule-card.ts';
 import { inspect, memoryFiles, ruleCards } from '../../src/shop/index.ts';
@@ -43,7 +43,11 @@ describe.each(ruleCards.map((card): [string, RuleCard] => [card.code, card]))('%
 });
 
 describe('rule files', () => {
-  const all = [...rules, ...pageRules];
+  const all = [
+    ...rules,
+    ...pageRules,
+    ...betweenRules.filter((rule) => !pageRules.some(({ card }) => card === rule.card)),
+  ];
   const source = resolve(import.meta.dirname, '../../src/checks');
   const files = readdirSync(source, { recursive: true, encoding: 'utf8' });
 

@@ -13,6 +13,7 @@ export function scopeWith(known: Partial<Scope> = {}) {
     origins: [],
     crib: new Map(),
     fastenerTypes: new Map(),
+    supplies: new Map(),
     platformParts: new Map(),
     platformConditions: new Map(),
     prose: () => [],

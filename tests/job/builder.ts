@@ -178,6 +178,12 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
         temporary: words.temporary ?? false,
         replaces: words.replaces ? written(words.replaces) : null,
         friction: null,
+        dries: null,
+        cures: null,
+        openTime: null,
+        yields: null,
+        pack: null,
+        synonyms: [],
       } as Supply;
     case 'tool':
       return {
@@ -228,6 +234,8 @@ export function action(verb: Verb, target: string, words: ActionWords = {}, at: 
     say: words.say ?? null,
     as: words.as ?? null,
     amount: words.amount ? written(quantity(words.amount), at) : null,
+    on: [],
+    over: null,
     trial: words.trial ? written(words.trial) : null,
     when: maybeWhen(words.when),
     inSequence: null,

@@ -434,6 +434,7 @@ export const shop: Shop = {
     at: here(),
   },
   crib: new Map(),
+  supplies: new Map(),
   fastenerTypes: new Map(),
   platforms: new Map([[platform.id, platform]]),
   files: new Map(),

@@ -21,6 +21,7 @@ import { materialGone } from './material-gone.ts';
 import { needUnmet } from './need-unmet.ts';
 import { oneTimeNotReplaced } from './one-time-not-replaced.ts';
 import { oneTimeRefitted } from './one-time-refitted.ts';
+import { openTimeOver } from './open-time-over.ts';
 import { partLeftOff } from './part-left-off.ts';
 import { partNeverLifted } from './part-never-lifted.ts';
 import { partStillConnected } from './part-still-connected.ts';
@@ -37,8 +38,10 @@ import { sideDisagrees } from './side-disagrees.ts';
 import { spareExceedsCount } from './spare-exceeds-count.ts';
 import { stackOpen } from './stack-open.ts';
 import { supplyNeverApplied } from './supply-never-applied.ts';
+import { supplyNotDry } from './supply-not-dry.ts';
 import { supplyOverused } from './supply-overused.ts';
 import { supplyUnitDiffers } from './supply-unit-differs.ts';
+import { supplyYieldShort } from './supply-yield-short.ts';
 import { temporaryLeftOn } from './temporary-left-on.ts';
 import { tightenedBeforeStarted } from './tightened-before-started.ts';
 import { undoneWithoutDoing } from './undone-without-doing.ts';
@@ -67,6 +70,9 @@ export const dryRunRules: readonly Rule[] = [
   needUnmet,
   oneTimeNotReplaced,
   oneTimeRefitted,
+  openTimeOver,
+  supplyNotDry,
+  supplyYieldShort,
   partLeftOff,
   partNeverLifted,
   partStillConnected,

@@ -7,7 +7,7 @@ const card: RuleCard = {
   code: 'relation-wrong-kind',
   severity: 'error',
   title: 'An item is related to something that it cannot be related to',
-  why: 'A screw holds parts, a plug sits on parts, a need is a condition or a measure. Related to anything else, it is never looked at when the guide is played.',
+  why: 'A screw holds parts, a plug sits on parts, a need is a condition, a measure, or a supply that must be dry or cured. Related to anything else, it is never looked at when the guide is played.',
   bad: '::part[Bumper cover]{#cover needs=clip}\n::fastener[Clip]{#clip holds=cover}\n\n::step[Open it]{#open}\n\n:remove[clip] and :remove[cover].\n\n::step[Shut it]{#shut}\n\n:refit[cover] and :refit[clip].',
   good: '::part[Bumper cover]{#cover}\n::fastener[Clip]{#clip holds=cover}\n\n::step[Open it]{#open}\n\n:remove[clip] and :remove[cover].\n\n::step[Shut it]{#shut}\n\n:refit[cover] and :refit[clip].',
 };

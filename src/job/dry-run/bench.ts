@@ -2,8 +2,9 @@ import type { Step } from '../../model/guide.ts';
 import type { BenchItem, BenchState } from '../../model/job.ts';
 import type { StateName } from '../../model/violation.ts';
 import { handledEach } from '../phrase.ts';
-import type { Ledger } from './ledger.ts';
+import { type Ledger, lotsAt, plansIn } from './ledger.ts';
 import type { Lot } from './lot.ts';
+import { holdingOf } from './next-state.ts';
 import { type MembersOf, noPlan, type PlanSet } from './plan-set.ts';
 import type { Change, Onlooker } from './play.ts';
 
@@ -78,7 +79,11 @@ function benchesOf(touched: ReadonlySet<Lot>, set: PlanSet, ledger: Ledger): (pl
   }
   // What nothing holds any more stands loose until it is lifted.
   for (const lot of ledger.script.lots) {
-    const here = (ledger.hanging[lot.index] ?? noPlan) & set;
+    const held = lotsAt(lot.heldBy, ledger).reduce(
+      (found, one) => found | plansIn(one, set, ledger, holdingOf(one)),
+      noPlan,
+    );
+    const here = (ledger.hanging[lot.index] ?? noPlan) & set & ~held;
     if (here !== noPlan) entries.get('loose')?.push({ lot, set: here });
   }
   const stated = ledger.script.lots

@@ -262,15 +262,18 @@ const metBy: { readonly [K in ItemKind]?: StateName } = {
   condition: 'holds',
   measure: 'done',
   setting: 'set',
+  supply: 'on',
 };
 
-/** The plans in which a condition or a measure is not as it should be; other things meet every need. */
+/** The plans in which what is needed is not as it should be; other things meet every need. */
 function unmetIn(
   need: Lot,
   set: PlanSet,
   ledger: Ledger,
 ): readonly { readonly unmet: Unmet; readonly set: PlanSet }[] {
-  const met = need.item ? metBy[need.item.kind] : undefined;
+  // What was put on for a while is counted on each side too; the whole of it meets the need.
+  const isWhole = need.item?.kind !== 'supply' || need.side === null;
+  const met = need.item && isWhole ? metBy[need.item.kind] : undefined;
   if (met === undefined) return [];
   return cellsIn(need, set, ledger).flatMap(({ state, last, set: plans }) => {
     const ended = last?.action.at ?? null;

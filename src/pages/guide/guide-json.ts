@@ -92,11 +92,24 @@ function itemJson(item: Item): ItemJson {
     leftHand: fixing?.leftHand ?? false,
     oneByOne: fixing?.oneByOne ?? false,
     recheck: 'recheck' in item && item.recheck ? recheckJson(item.recheck.value) : null,
+    dries: timeOf(item, 'dries'),
+    cures: timeOf(item, 'cures'),
+    openTime: timeOf(item, 'openTime'),
+    yields:
+      item.kind === 'supply' && item.yields
+        ? { does: quantityJson(item.yields.value.does), of: quantityJson(item.yields.value.of) }
+        : null,
+    pack: item.kind === 'supply' && item.pack ? quantityJson(item.pack.value) : null,
     expect: item.kind === 'measure' && item.expect ? rangeJson(item.expect.value) : null,
     expectWords: item.kind === 'measure' ? [...item.words] : [],
     from: item.kind === 'setting' ? item.from.value : null,
     to: item.kind === 'setting' ? item.to.value : null,
   };
+}
+
+/** One of the times of a product, in minutes. */
+function timeOf(item: Item, name: 'dries' | 'cures' | 'openTime'): number | null {
+  return item.kind === 'supply' && item[name] ? Number(item[name].value.base) : null;
 }
 
 /** How many of an item, per side; of a tool, how many are at hand. */
@@ -153,6 +166,8 @@ function actionJson({ node, whens }: Placed<Action>, step: Step, guide: Guide) {
     target: node.target.value,
     with: node.with.map((ref) => ref.value),
     amount: node.amount ? quantityJson(node.amount.value) : null,
+    on: node.on.map((ref) => ref.value),
+    over: node.over ? quantityJson(node.over.value) : null,
     text: target ? actionWords(node, target, place) : '',
     when: whens.map(whenText),
   };

@@ -76,6 +76,14 @@ const item = z.strictObject({
     )
     .nullable()
     .describe('When it is looked at again: whichever comes first'),
+  dries: minutes.nullable().describe('Of a supply: until something may be put over it'),
+  cures: minutes.nullable().describe('Of a supply: until what needs it may begin'),
+  openTime: minutes.nullable().describe('Of a supply: until what it is for must be in place'),
+  yields: z
+    .strictObject({ does: quantity, of: quantity })
+    .nullable()
+    .describe('How far a supply goes: so much area or length to so much of it'),
+  pack: quantity.nullable().describe('How much of a supply is in one package'),
   expect: z.strictObject({ least: quantity, most: quantity }).nullable().describe('What a measure should be'),
   expectWords: z.array(z.string()).describe('The words that a measure may read as; empty for a quantity'),
   from: z.string().nullable().describe('What a setting stands at as the vehicle comes'),
@@ -87,6 +95,8 @@ const action = z.strictObject({
   target: id,
   with: z.array(id).describe('Tools'),
   amount: quantity.nullable(),
+  on: z.array(id).describe('What a supply is put on'),
+  over: quantity.nullable().describe('How much area or length is covered'),
   text: z.string().describe('The action as printed'),
   when: z.array(z.string()).describe('Conditions of its step, block and phrase, outermost first'),
 });

@@ -120,7 +120,7 @@ describe('the sheets', () => {
       {
         item: 'new-bolt',
         from: 'box',
-        count: 3,
+        count: 2,
         perSide: null,
         removedIn: null,
         putIn: 'on',

@@ -93,10 +93,10 @@ export const putBack: readonly PutBack[] = [
     code: 'part-still-covered',
   })),
   ...['side-awning', 'roof-vent'].map((guide) => ({
-    fault: `nobody waits for the primer (${guide})`,
+    fault: `no time for the primer to dry (${guide})`,
     ...guideFile(guide),
-    edit: (text: string) => swapped(text, ':set[primer-dry]', 'look at it'),
-    code: 'need-unmet',
+    edit: without(' wait="30 min"'),
+    code: 'supply-not-dry',
   })),
   {
     fault: 'a fork terminal goes under the earth bolt',

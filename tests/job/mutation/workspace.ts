@@ -104,6 +104,7 @@ function contextOf(shop: Shop, sources: Sources): ReadingContext {
   const procedures = [...sources].filter(([path]) => path.startsWith('procedures/'));
   return {
     crib: shop.crib,
+    supplies: shop.supplies,
     fastenerTypes: shop.fastenerTypes,
     platforms: shop.platforms,
     words: shop.settings.words,
