@@ -28,8 +28,8 @@ export const movementUnstated: Rule = {
         );
         if (item.kind !== 'fastener' || item.immobile || !comesOut || told.has(item.id)) continue;
         told.add(item.id);
-        const message = `the ${item.noun.singular} comes out, which is ${workNames[work]}, and nothing says that the vehicle must not be moved then; write immobile on it`;
-        report(finding(card, item.idAt, message, { notes: classNotes(item) }));
+        const message = `the ${item.noun.singular} comes out, which is ${workNames[work]}, and nothing says that the ${guide.words.vehicle} must not be moved then; write immobile on it`;
+        report(finding(card, item.idAt, message, { notes: classNotes(item, guide) }));
       }
     }
   },
