@@ -27,7 +27,7 @@ export function readBody(body: string, procedures: { readonly [id: string]: stri
   const platforms = new Map<string, Platform>();
   const context: ReadingContext = {
     crib: new Map(),
-  supplies: new Map(),
+    supplies: new Map(),
     fastenerTypes: new Map(),
     platforms,
     words: usualWords,

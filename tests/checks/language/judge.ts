@@ -14,7 +14,7 @@ export function codesFor(place: Place, text: string, off: readonly string[] = []
   const shop = {
     settings,
     crib: new Map(),
-  supplies: new Map(),
+    supplies: new Map(),
     fastenerTypes: new Map(),
     platforms: new Map(),
     guides: [],
