@@ -5,7 +5,7 @@ import { base, type Minutes } from '../../units/quantity.ts';
 import type { Subject } from '../rule.ts';
 
 /** A demand of a product in a build, with the time that passes for certain by what the guide states. */
-export interface TimedDemand extends ProductDemand {
+interface TimedDemand extends ProductDemand {
   readonly passed: Minutes;
   readonly appliedIn: Step;
   readonly build: Build;
