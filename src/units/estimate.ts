@@ -10,6 +10,9 @@ export interface Estimate {
   readonly most: Minutes;
 }
 
+/** Minutes of a day. */
+export const DAY = 1440;
+
 /** An estimate, or what is wrong with the text. */
 type ParsedEstimate = { readonly ok: true; readonly estimate: Estimate } | QuantityProblem;
 
@@ -63,7 +66,7 @@ function threePoints(parts: readonly string[], plain: string): ParsedEstimate {
   return { ok: true, estimate: { least: least.base, likely: likely.base, most: last.quantity.base } };
 }
 
-/** `35 min`, `1 h 35 min`, `2 h`, `30 s`, `1 d 2 h`: rounded to a minute, and to a second below one minute. */
+/** `35 min`, `1 h 35 min`, `2 h`, `30 s`, `25 h`: rounded to a minute, and to a second below one minute. */
 export function formatMinutes(minutes: Minutes): string {
   if (minutes > 0 && minutes < 1) {
     const seconds = Math.round(minutes * 60);
@@ -76,6 +79,14 @@ export function formatMinutes(minutes: Minutes): string {
   ];
   const shown = parts.filter(([count]) => count > 0).map(([count, unit]) => `${count}\u00a0${unit}`);
   return shown.join('\u00a0') || '0\u00a0min';
+}
+
+/** How long a job runs: as {@link formatMinutes} up to a day, then with days of 24 hours, `1 d 5 h 42 min`. */
+export function formatRun(minutes: Minutes): string {
+  const total = Math.round(minutes);
+  const [days, rest] = [Math.floor(total / DAY), base<'time'>(total % DAY)];
+  if (total <= DAY) return formatMinutes(minutes);
+  return rest === 0 ? `${days}\u00a0d` : `${days}\u00a0d\u00a0${formatMinutes(rest)}`;
 }
 
 /** `5 min` for one value; `3–6 min` or `45 min to 1 h 30 min` otherwise, with the likely value where it is not the middle. */

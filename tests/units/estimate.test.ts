@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formatEstimate, formatMinutes, parseEstimate } from '../../src/units/estimate.ts';
+import { formatEstimate, formatMinutes, formatRun, parseEstimate } from '../../src/units/estimate.ts';
 import { base } from '../../src/units/quantity.ts';
 
 function read(text: string): readonly number[] | string {
@@ -67,6 +67,15 @@ describe('printing', () => {
   ])('%s', (typed, printed) => {
     const parsed = parseEstimate(typed);
     expect(parsed.ok && plain(formatEstimate(parsed.estimate))).toBe(printed);
+  });
+
+  test.each([
+    [1440, '24 h'],
+    [1782, '1 d 5 h 42 min'],
+    [2880, '2 d'],
+    [95, '1 h 35 min'],
+  ])('a job of %d minutes', (minutes, printed) => {
+    expect(plain(formatRun(base(minutes)))).toBe(printed);
   });
 
   test('whole minutes are read back as printed', () => {

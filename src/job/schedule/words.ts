@@ -1,7 +1,12 @@
 import type { HelperCall, Schedule } from '../../model/schedule.ts';
+import { DAY, formatRun } from '../../units/estimate.ts';
+import { base } from '../../units/quantity.ts';
 import { listed } from '../noun.ts';
 
-/** "Helper needed from minute 20 to 32 and from minute 41 to 48"; empty where the crew suffices. */
+/**
+ * "Helper needed from minute 20 to 32 and from minute 41 to 48", beyond a day "from 1 d 5 h to 1 d 5 h 12 min after the
+ * start"; empty where the crew suffices.
+ */
 export function helperWords({ helpers }: Pick<Schedule, 'helpers'>): string {
   if (helpers.length === 0) return '';
   const most = Math.max(...helpers.map(({ people }) => people));
@@ -10,7 +15,11 @@ export function helperWords({ helpers }: Pick<Schedule, 'helpers'>): string {
 }
 
 function spanWords({ from, to, people }: HelperCall, tellsCount: boolean): string {
-  const span = `from minute ${Math.floor(from)} to ${Math.ceil(to)}`;
+  const [first, last] = [Math.floor(from), Math.ceil(to)];
+  const span =
+    last > DAY
+      ? `from ${formatRun(base(first))} to ${formatRun(base(last))} after the start`
+      : `from minute ${first} to ${last}`;
   return tellsCount ? `${span} (${people})` : span;
 }
 
@@ -24,5 +33,6 @@ export function secondTechnicianWords(schedules: readonly Schedule[]): string {
   if (!alone || !two) return '';
   const [before, after] = [Math.round(alone.elapsed.mean), Math.round(two.elapsed.mean)];
   if (after >= before) return 'A second technician does not make the job shorter';
-  return `With a second technician: ${after} min instead of ${before} min`;
+  const told = (minutes: number) => (before > DAY ? formatRun(base(minutes)) : `${minutes} min`);
+  return `With a second technician: ${told(after)} instead of ${told(before)}`;
 }

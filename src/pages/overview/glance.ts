@@ -5,7 +5,7 @@ import type { Plan } from '../../model/job.ts';
 import type { Schedule } from '../../model/schedule.ts';
 import type { When } from '../../model/when.ts';
 import { formatLabour } from '../../trade/labour.ts';
-import { formatEstimate, formatMinutes } from '../../units/estimate.ts';
+import { formatEstimate, formatMinutes, formatRun } from '../../units/estimate.ts';
 import { base } from '../../units/quantity.ts';
 import { type GuideContext, shownStep, stepRef } from '../frame/context.ts';
 import { always, shownWhen, varying } from '../frame/plans.ts';
@@ -68,7 +68,7 @@ function notCheckedRow(guide: Guide, context: GuideContext): GlanceRow {
 /** From the start to the end, when more hands are needed, and whether a second technician is worth it. */
 function elapsed(crew: number): Row {
   return {
-    text: ofSchedule(crew, (schedule) => formatMinutes(schedule.elapsed.mean)),
+    text: ofSchedule(crew, (schedule) => formatRun(schedule.elapsed.mean)),
     more: (plan) => {
       const helpers = ofSchedule(crew, helperWords)(plan) ?? '';
       const gain = crew === 2 ? secondTechnicianWords(plan.schedules) : '';

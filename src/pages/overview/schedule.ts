@@ -4,7 +4,7 @@ import { stringify } from '../../html/stringify.ts';
 import { helperWords, secondTechnicianWords } from '../../job/index.ts';
 import type { Schedule } from '../../model/schedule.ts';
 import type { Expectation } from '../../trade/labour.ts';
-import { formatMinutes } from '../../units/estimate.ts';
+import { formatMinutes, formatRun } from '../../units/estimate.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { sharedRows } from '../frame/plans.ts';
 import type { Shown } from '../frame/shared-views.ts';
@@ -42,7 +42,7 @@ export function crewWords(crew: number): string {
 
 /** "2 h 28 min on average, give or take 5 min": a mean and its standard deviation. */
 export function averageWords({ mean, spread }: Expectation): string {
-  const average = `${formatMinutes(mean)} on average`;
+  const average = `${formatRun(mean)} on average`;
   return spread > 0 ? `${average}, give or take ${formatMinutes(spread)}` : average;
 }
 
@@ -74,7 +74,7 @@ function crewView(schedule: Schedule, context: GuideContext): CrewView {
 /** A wait that only the vehicle sits out. */
 function restWords({ workEnds, elapsed }: Schedule): string | null {
   if (Math.round(workEnds) >= Math.round(elapsed.mean)) return null;
-  return `The work is done after ${formatMinutes(workEnds)}; the rest is waiting.`;
+  return `The work is done after ${formatRun(workEnds)}; the rest is waiting.`;
 }
 
 /** Steps as they are numbered on the page on which all builds stand; the page's script knows each build's. */

@@ -4,6 +4,7 @@ import { precedenceOf } from '../../../src/job/precedence.ts';
 import { helperWords, schedulesOf, secondTechnicianWords } from '../../../src/job/schedule/index.ts';
 import type { Guide } from '../../../src/model/guide.ts';
 import type { Schedule } from '../../../src/model/schedule.ts';
+import { base } from '../../../src/units/quantity.ts';
 import {
   condition,
   connector,
@@ -186,6 +187,10 @@ describe('people', () => {
       'Helpers needed from minute 20 to 32 (1) and from minute 38 to 40 (2)',
     );
     expect(helperWords(two ?? none)).toBe('Helper needed from minute 38 to 40');
+    const late = { helpers: [{ from: base<'time'>(1770), to: base<'time'>(1782), people: 1 }] };
+    expect(helperWords(late).replaceAll('\u00a0', ' ')).toBe(
+      'Helper needed from 1 d 5 h 30 min to 1 d 5 h 42 min after the start',
+    );
     expect(two?.tasks.map(({ hands }) => hands)).toEqual([[1], [1, 2], [1, 2], [1], [1, 2, 3]]);
   });
 
