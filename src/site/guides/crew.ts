@@ -12,6 +12,12 @@ export interface Crew {
 /** Megabytes of young heap in each thread: a guide's work is short-lived, and with room it is never copied about. */
 const YOUNG_HEAP = 64;
 
+/**
+ * Megabytes of the rest of its heap: many times what the largest guide needs. Told a bound, a thread lets go of what
+ * guides before left behind; told none, it holds on to a third more.
+ */
+const OLD_HEAP = 768;
+
 /** Opens so many threads, each with its own reading of what the guides share. */
 export function openCrew(plan: GroundPlan, size: number): Crew {
   const fromSource = import.meta.url.endsWith('.ts');
@@ -22,7 +28,7 @@ export function openCrew(plan: GroundPlan, size: number): Crew {
     maxThreads: size,
     // Run from source, a thread has to be told how to read it.
     execArgv: fromSource ? ['--import', 'tsx'] : [],
-    resourceLimits: { maxYoungGenerationSizeMb: YOUNG_HEAP },
+    resourceLimits: { maxYoungGenerationSizeMb: YOUNG_HEAP, maxOldGenerationSizeMb: OLD_HEAP },
   });
   return {
     takeTurn: (path) => pool.run({ path, plan }),
