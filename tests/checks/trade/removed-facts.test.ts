@@ -129,6 +129,7 @@ const isTheFault: { readonly [code: string]: readonly string[] } = {
   'supply-overused': ['quantity'],
   'supply-unit-differs': ['quantity'],
   'picture-wrong-side': ['shows'],
+  'relation-side-missing': ['side'],
 };
 
 describe('nothing falls silent in the bad example of a rule when a fact is taken away', () => {
