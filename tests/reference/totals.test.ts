@@ -163,10 +163,11 @@ describe('the totals that the demo prints', () => {
   it('call a helper for one technician just when the steps for two run', () => {
     const { printed, summed } = everyPlan((plan, { html }) => {
       const words = glance(html, 'Elapsed, one technician', plan.index)[1] ?? '';
-      const spans = [...words.matchAll(/from minute (\d+) to (\d+)/g)].map(([, from, to]) => [
-        Number(from),
-        Number(to),
-      ]);
+      // "from minute 20 to 32", and beyond a day "from 1 d 5 h to 1 d 5 h 12 min after the start".
+      const spans = [...words.matchAll(/from (?:minute (\d+) to (\d+)|(.+?) to (.+?) after the start)/g)].map(
+        ([, from, to, later, last]) =>
+          later && last ? [minutes(later), minutes(last)] : [Number(from), Number(to)],
+      );
       const needed = (plan.schedules[0]?.tasks ?? []).filter(({ people }) => people > 1);
       const joined: [number, number][] = [];
       for (const { start, finish } of needed) {
