@@ -190,14 +190,14 @@ describe('the bay screen', () => {
     expect(await again.locator('.step:visible').getAttribute('id')).toBe('cut-notch');
     expect(await again.locator('#fog-aim').isVisible()).toBe(false);
     await again.getByRole('button', { name: 'All 4 steps' }).click();
-    const lines = await again.locator('.bay-line:not(.section)').allInnerTexts();
+    const lines = await again.locator('.bay-list .bay-line:not(.section)').allInnerTexts();
     expect(lines.map((line) => line.replace(/\s+/g, ' '))).toEqual([
       '1 Free the arch edge ✓ done',
       '2 Draw the cover forward ✓ done',
       '3 Cut the notch you are here',
       '4 Hang the cradle',
     ]);
-    await again.locator('.bay-line', { hasText: 'Hang the cradle' }).click();
+    await again.locator('.bay-list .bay-line', { hasText: 'Hang the cradle' }).click();
     expect(await again.locator('.step:visible').getAttribute('id')).toBe('hang');
     await again.getByRole('button', { name: 'All 4 steps' }).click();
     await again.getByRole('button', { name: 'The whole guide' }).click();
