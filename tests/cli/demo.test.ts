@@ -25,7 +25,7 @@ describe('the demo', () => {
     await change('lamp-cradle/guide.md', line, '');
     const { code, out } = await check();
     expect(code).toBe(1);
-    expect(out).toMatch(/^guides\/lamp-cradle\/guide\.md:\d+:\d+: error tool-undeclared\n {2}the /);
+    expect(out).toMatch(/^guides\/lamp-cradle\/guide\.md:\d+:\d+: error tool-undeclared\n {2}the /m);
     expect(out).toContain(`names the tool "${id}", which this guide does not declare`);
     expect(out).toContain(`the tool crib has it: declare it with ::tool{#${id}} (guides/tools.yaml:`);
     expect(out).toMatch(/\n\d+ guides? checked: 1 error, no warnings\n$/);
