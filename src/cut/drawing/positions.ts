@@ -37,7 +37,7 @@ export function headLines({ datums }: Resolved, width: number, metrics: Metrics)
 
 /** How many lines fit a height, mm, below those that say from where they are measured. */
 export function rowsIn(height: number, head: readonly string[]): number {
-  return Math.max(0, Math.floor((height - head.length * ROW - 6) / ROW));
+  return Math.max(0, Math.floor((height - head.length * ROW - 4) / ROW));
 }
 
 /** The list in a box, from its top. The caller gives no more lines than fit. */

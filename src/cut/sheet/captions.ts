@@ -116,7 +116,7 @@ export function layingSteps(resolved: Resolved, joined: Joined | null): string[]
     ...(applied === '' ? [] : [applied]),
     ...(joined ? beyondSheets(resolved, joined.trimmed) : []),
     'Measure two marks from the datums with a rule before you cut; feel behind the panel first.',
-    `Paper holds about ${mm(Math.round(paper * 10) / 10)} mm over ${mm(Math.round(longest))} mm (our own reckoning).${declared === null ? '' : ` Asked for: ${mm(declared)} mm.`}`,
+    `We reckon that paper holds ${mm(Math.round(paper * 10) / 10)} mm over ${mm(Math.round(longest))} mm.${declared === null ? '' : ` Asked for: ${mm(declared)} mm.`}`,
     'The hatched side of the wide line falls away.',
   ];
 }
