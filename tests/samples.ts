@@ -19,3 +19,10 @@ export function sampleOf<T>(list: readonly T[], few: number): readonly T[] {
   if (long || list.length <= few) return list;
   return Array.from({ length: few }, (_, i) => list[Math.floor((i * list.length) / few)] as T);
 }
+
+/** Colour schemes with widths in pixels to look at a page in: each scheme at one end in each run, all pairs in the long one. */
+export function screens(...widths: readonly number[]): readonly (readonly ['light' | 'dark', number])[] {
+  const [first = 390, last = first] = [widths[0], widths.at(-1)];
+  if (!long) return [['light', first] as const, ['dark', last] as const];
+  return widths.flatMap((width) => [['light', width] as const, ['dark', width] as const]);
+}

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { screens } from '../samples.ts';
 import { files, inspection } from '../site/workspace.ts';
 import { open } from './browser.ts';
 import { siteForTests } from './site-for-tests.ts';
@@ -31,20 +32,18 @@ describe('every page, from file:// in a nested folder with spaces', () => {
   });
 
   for (const path of pages) {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      for (const width of [390, 1280]) {
-        it(`${path} is clean by axe, ${colorScheme}, ${width} px`, async () => {
-          const viewport = { width, height: 844 };
-          const { page } = await open(site.browser, site.folder, path, { colorScheme, viewport });
-          const { violations } = await new AxeBuilder({ page })
-            .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
-            .analyze();
-          await page.context().close();
-          expect(
-            violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
-          ).toEqual([]);
-        });
-      }
+    for (const [colorScheme, width] of screens(390, 1280)) {
+      it(`${path} is clean by axe, ${colorScheme}, ${width} px`, async () => {
+        const viewport = { width, height: 844 };
+        const { page } = await open(site.browser, site.folder, path, { colorScheme, viewport });
+        const { violations } = await new AxeBuilder({ page })
+          .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
+          .analyze();
+        await page.context().close();
+        expect(
+          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
+        ).toEqual([]);
+      });
     }
   }
 });

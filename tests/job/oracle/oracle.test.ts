@@ -32,6 +32,7 @@ const silences = [
   'left apart',
   'left holds',
   'left on',
+  'left as found',
 ];
 
 /** Everything that a thing of a job can say. */
@@ -136,7 +137,7 @@ describe(`a planted fault is found within ${mostSeeds} seeds`, () => {
 
   it('a checker that never tells of one kind of fault', { timeout: 300_000 }, () => {
     const found = new Map<string, number>();
-    for (let seed = 1; seed <= mostSeeds && found.size < silences.length; seed += 1) {
+    for (let seed = 1; seed <= mostSeeds && silences.some((kind) => !found.has(kind)); seed += 1) {
       const job = jobOf(seed);
       for (const fog of [true, false]) {
         const [only, ...more] = new Set(broken(job, fog).size === 0 ? [] : told(job, fog));
