@@ -14,7 +14,7 @@ export function newWorkspace({ name, units }: NewShop): ReadonlyMap<string, stri
     [
       'shop.yaml',
       lines(
-        '# The shop. "baybook explain shop.yaml" tells every key.',
+        '# The shop: what holds for all its guides.',
         `name: ${yamlValue(name)}`,
         `units: ${units}`,
         `papers: [${units === 'us' ? 'Letter' : 'A4'}]`,
@@ -25,7 +25,7 @@ export function newWorkspace({ name, units }: NewShop): ReadonlyMap<string, stri
       'tools.yaml',
       lines(
         `# ${fillIn} what the shop owns: take out what it does not, add the rest, and strike this line.`,
-        '# Keys are ids, which guides name. "baybook explain tools.yaml" tells every key.',
+        '# Keys are ids, which guides name. "baybook explain tool" tells what else a tool may say.',
         'eye-protection: {name: Eye protection, wear: yes}',
         'gloves: {name: Work gloves, wear: yes}',
         'trim-lever: {name: Trim lever, drive: pull-out}',
@@ -41,7 +41,7 @@ export function newWorkspace({ name, units }: NewShop): ReadonlyMap<string, stri
     [
       'fasteners.yaml',
       lines(
-        '# Kinds of fastener. "baybook explain fasteners.yaml" tells every key.',
+        '# Kinds of fastener. "baybook explain fastener" tells what else one may say.',
         'trim-clip: {name: Trim clip, drive: pull-out, release: "Set the lever beside the clip and pull square to the panel."}',
         'panel-screw: {name: Panel screw, drive: T25}',
       ),

@@ -1,6 +1,5 @@
 import { type ProductDemand, precedenceOf, productDemands, workOf } from '../../job/index.ts';
 import type { Step } from '../../model/guide.ts';
-import type { Build } from '../../model/when.ts';
 import { base, type Minutes } from '../../units/quantity.ts';
 import type { Subject } from '../rule.ts';
 
@@ -8,7 +7,6 @@ import type { Subject } from '../rule.ts';
 interface TimedDemand extends ProductDemand {
   readonly passed: Minutes;
   readonly appliedIn: Step;
-  readonly build: Build;
 }
 
 /**
@@ -32,7 +30,7 @@ export function timedDemands({ guide, job }: Subject): readonly TimedDemand[] {
       const key = `${demand.kind} ${demand.applied.at.start} ${demand.applied.at.file} ${demand.at.file} ${demand.at.start}`;
       const known = found.get(key);
       if (known && known.passed <= passed) continue;
-      found.set(key, { ...demand, passed: base<'time'>(passed), appliedIn, build });
+      found.set(key, { ...demand, passed: base<'time'>(passed), appliedIn });
     }
   }
   return [...found.values()];
