@@ -137,7 +137,7 @@ describe('the printed job of every guide of the demo, on A4 and Letter', () => {
 
   it('prints each photograph as it was encoded, at 200 to 300 dots per inch of its printed size', () => {
     const lists = all().flatMap(({ title, file }) => imagesOf(file).map((image) => ({ title, ...image })));
-    expect(lists.length).toBeGreaterThanOrEqual(8);
+    expect(lists.length).toBeGreaterThanOrEqual(4);
     for (const { title, encoding, across, up } of lists) {
       expect([title, encoding]).toEqual([title, 'jpeg']);
       expect(Math.min(across, up), title).toBeGreaterThanOrEqual(200);
