@@ -51,6 +51,8 @@ export async function open(
 ): Promise<Opened> {
   const { hash = '', ...rest } = options;
   const context = await browser.newContext({ viewport: { width: 390, height: 844 }, ...rest });
+  // A busy machine takes its time; what hangs fails by the time of its test.
+  context.setDefaultTimeout(120_000);
   const page = await context.newPage();
   const faults: string[] = [];
   page.on('console', (message) => {

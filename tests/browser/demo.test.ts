@@ -107,18 +107,14 @@ describe('the demo shop, every page of it', () => {
     'shows on %s, %i by %i px, title, first action and Done of a step without scrolling',
     async (_, width, height) => {
       const guides = pages.filter((path) => /^guides\/.*index\.html$/.test(path));
-      const screens = await Promise.all(
-        guides.map(async (path) => {
-          const { page, faults } = await open(site.browser, site.folder, path, {
-            viewport: { width, height },
-          });
-          const found = await firstScreens(page);
-          await page.context().close();
-          expect(faults).toEqual([]);
-          return found.map((screen) => ({ ...screen, path }));
-        }),
-      );
-      const all = screens.flat();
+      const all: (Awaited<ReturnType<typeof firstScreens>>[number] & { readonly path: string })[] = [];
+      for (const path of guides) {
+        const { page, faults } = await open(site.browser, site.folder, path, { viewport: { width, height } });
+        const found = await firstScreens(page);
+        await page.context().close();
+        expect(faults).toEqual([]);
+        all.push(...found.map((screen) => ({ ...screen, path })));
+      }
       expect(all.length).toBeGreaterThan(80);
       const lacking = all.filter(({ title, action, done }) => !title || !action || !done);
       expect(1 - lacking.length / all.length, JSON.stringify(lacking, null, 1)).toBeGreaterThanOrEqual(0.95);
