@@ -4,22 +4,22 @@ import { base } from '../../units/quantity.ts';
 import { listed } from '../noun.ts';
 
 /**
- * "Helper needed from minute 20 to 32 and from minute 41 to 48", beyond a day "from 1 d 5 h to 1 d 5 h 12 min after the
- * start"; empty where the crew suffices.
+ * "Helper needed from minute 20 to 32 and from minute 41 to 48", of a job beyond a day "from 1 d 5 h to 1 d 5 h 12 min
+ * after the start"; empty where the crew suffices.
  */
 export function helperWords({ helpers }: Pick<Schedule, 'helpers'>): string {
   if (helpers.length === 0) return '';
   const most = Math.max(...helpers.map(({ people }) => people));
-  const spans = helpers.map((call) => spanWords(call, most > 1));
+  const beyondDay = helpers.some(({ to }) => Math.ceil(to) > DAY);
+  const spans = helpers.map((call) => spanWords(call, most > 1, beyondDay));
   return `${most > 1 ? 'Helpers' : 'Helper'} needed ${listed(spans)}`;
 }
 
-function spanWords({ from, to, people }: HelperCall, tellsCount: boolean): string {
+function spanWords({ from, to, people }: HelperCall, tellsCount: boolean, beyondDay: boolean): string {
   const [first, last] = [Math.floor(from), Math.ceil(to)];
-  const span =
-    last > DAY
-      ? `from ${formatRun(base(first))} to ${formatRun(base(last))} after the start`
-      : `from minute ${first} to ${last}`;
+  const span = beyondDay
+    ? `from ${formatRun(base(first))} to ${formatRun(base(last))} after the start`
+    : `from minute ${first} to ${last}`;
   return tellsCount ? `${span} (${people})` : span;
 }
 
