@@ -53,7 +53,7 @@ export async function assembleSite(publication: Publication, ground: SiteGround)
     if (there && there.hash !== file.hash) throw new Error(`two different files want the place ${file.path}`);
     site.set(file.path, file);
   };
-  const problems: string[] = [];
+  const problems: string[] = [...kit.problems];
   for (const file of await assetFiles(publication.shop.settings, ground)) add(file);
   add(keptSearchIndex(publication, ground));
   for (const file of publication.made.flatMap(({ files }) => files)) add(file);

@@ -1,5 +1,6 @@
 import type { Fonts } from '../cut/drawing/metrics.ts';
-import { prepareLayouts, type RenderLayout } from '../pages/layouts/layouts.ts';
+import { styleRequests } from '../html/style-requests.ts';
+import { type Layouts, prepareLayouts, type RenderLayout } from '../pages/layouts/layouts.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { browserScript } from './scripts.ts';
 import { readTemplates } from './templates.ts';
@@ -12,6 +13,8 @@ export interface SiteKit {
   /** The browser scripts, by name. */
   readonly scripts: ReadonlyMap<string, string>;
   readonly fonts: Fonts;
+  /** What of the shop's own style sheets cannot be published, one sentence each. */
+  readonly problems: readonly string[];
 }
 
 /** The browser scripts that a site has. */
@@ -29,10 +32,22 @@ export async function readKit(
 ): Promise<SiteKit> {
   const templates = await readTemplates({ paths, read: files.read });
   const scripts = scriptNames.map(async (name) => [name, await browserScript(name)] as const);
+  const hasOwn = [...templates.own].some((name) => templates.layouts.has(name));
   return {
-    render: prepareLayouts(templates.layouts),
+    render: hasOwn ? await guardedLayouts(templates.layouts) : prepareLayouts(templates.layouts),
     styles: templates.styles,
+    problems: [...templates.own].flatMap((name) =>
+      styleRequests(templates.styles.get(name) ?? '').map(
+        ({ line, text }) => `templates/${name}:${line} asks another host: ${text}`,
+      ),
+    ),
     scripts: new Map(await Promise.all(scripts)),
     fonts,
   };
+}
+
+/** The guard reads whole pages; a shop without layouts of its own need not load it. */
+async function guardedLayouts(layouts: Layouts): Promise<RenderLayout> {
+  const { prepareOwnLayouts } = await import('../pages/layouts/own-layouts.ts');
+  return prepareOwnLayouts(layouts);
 }

@@ -12,6 +12,8 @@ const ownFolder = 'templates/';
 interface Templates {
   readonly layouts: Layouts;
   readonly styles: ReadonlyMap<string, string>;
+  /** Names of those that are the workspace's own. */
+  readonly own: ReadonlySet<string>;
 }
 
 /** The files of a workspace, as far as templates are read from them. */
@@ -26,6 +28,7 @@ interface TemplateFiles {
  */
 export async function readTemplates(workspace: TemplateFiles): Promise<Templates> {
   const texts = new Map<string, string>();
+  const own = new Set<string>();
   const paths = await readdir(builtIn, { recursive: true });
   for (const path of paths.filter(isTemplate).sort()) {
     texts.set(basename(path), await readFile(join(builtIn, path), 'utf8'));
@@ -33,10 +36,12 @@ export async function readTemplates(workspace: TemplateFiles): Promise<Templates
   for (const path of [...workspace.paths].sort()) {
     const name = path.startsWith(ownFolder) ? path.slice(ownFolder.length) : '';
     const bytes = texts.has(name) ? workspace.read(path) : null;
-    if (bytes) texts.set(name, new TextDecoder().decode(bytes));
+    if (!bytes) continue;
+    texts.set(name, new TextDecoder().decode(bytes));
+    own.add(name);
   }
   const ending = (end: string) => new Map([...texts].filter(([name]) => name.endsWith(end)));
-  return { layouts: ending('.liquid'), styles: ending('.css') };
+  return { layouts: ending('.liquid'), styles: ending('.css'), own };
 }
 
 function isTemplate(name: string): boolean {

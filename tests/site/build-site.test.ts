@@ -120,6 +120,27 @@ describe('a site', () => {
     expect([...site.keys()]).not.toContain('assets/more.css');
   });
 
+  it('is not touched where a layout or style of the shop would ask another host', async () => {
+    const folder = await outputFolder();
+    await buildSite(inspection(), files(), folder);
+    const before = await filesBelow(folder);
+    const own = {
+      'templates/step-links.liquid': '<p>\n<img src="https://pictures.example/a.png" alt=""></p>',
+      'templates/page.css': 'body { color: teal }\n@import "https://styles.example/a.css";',
+    };
+    const found = inspection();
+    const shop = { ...found.shop, files: new Map(Object.keys(own).map((path) => [path, 10])) };
+    expect(await buildSite({ ...found, shop }, files(own), folder)).toEqual({
+      ok: false,
+      problems: [
+        'templates/page.css:2 asks another host: @import "https://styles.example/a.css',
+        expect.stringMatching(/lamp-cradle.html could not be made.*file:step-links.liquid, line:2, col:6/),
+        expect.stringMatching(/index.html could not be made.*file:step-links.liquid, line:2, col:6/),
+      ],
+    });
+    expect(await filesBelow(folder)).toEqual(before);
+  });
+
   it('turns links between guides, platforms and files into links of the site', async () => {
     const folder = await outputFolder();
     const found = inspection(linking('../platforms/larkspur-dray.md#know'));

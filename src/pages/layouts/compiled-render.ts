@@ -51,8 +51,13 @@ interface CompiledRender {
  * any other tag is Liquid's own, with its lists compiled in turn. Faults are Liquid's, with line and column.
  *
  * @param workLimit pieces that the layouts of one page may do
+ * @param mark what each piece puts before its own output
  */
-export function compiledRender(engine: Liquid, workLimit: number): CompiledRender {
+export function compiledRender(
+  engine: Liquid,
+  workLimit: number,
+  mark?: (template: Template) => string,
+): CompiledRender {
   const compiled = new WeakMap<readonly Template[], readonly (readonly [Template, Step])[]>();
   let work = 0;
   let depth = 0;
@@ -67,6 +72,7 @@ export function compiledRender(engine: Liquid, workLimit: number): CompiledRende
       work += 1;
       try {
         if (work > workLimit) throw new Error('the layout is still at work: has it a loop without an end?');
+        if (mark) emitter.buffer += mark(template);
         step(context, emitter);
       } catch (error) {
         throw LiquidError.is(error) || !(error instanceof Error) ? error : new RenderError(error, template);

@@ -1,7 +1,8 @@
-import { Liquid, LiquidError } from 'liquidjs';
+import { Liquid, LiquidError, type Template } from 'liquidjs';
 import { isMarkup } from '../../html/markup.ts';
 import type { PrintedWords } from '../frame/printed-words.ts';
 import { compiledRender } from './compiled-render.ts';
+import type { PageAllowance } from './foreign-parts.ts';
 
 /** The text of every layout by file name (`guide.liquid`); a shop's own stand in the place of the built-in ones. */
 export type Layouts = ReadonlyMap<string, string>;
@@ -14,9 +15,9 @@ type Rendered =
 /** Makes the HTML of a view with the layout of that name. */
 export type RenderLayout = (layout: string, view: FramedView) => Rendered;
 
-/** A view, whose table of printed words every layout within it reads as `words`. */
+/** A view, whose table of printed words every layout within it reads as `words`; its frame says what the page may load. */
 interface FramedView {
-  readonly frame?: { readonly words: PrintedWords };
+  readonly frame?: PageAllowance & { readonly words: PrintedWords };
 }
 
 /** Objects that a layout may make; a page of 500 steps needs about a tenth of it. */
@@ -28,9 +29,16 @@ const WORK_LIMIT = 5_000_000;
 /**
  * Readies the layouts: each is read once, when it is first asked for, and becomes functions. What they put out is
  * escaped; an unknown variable or filter is a fault and not an empty place; `raw` is refused, `markup` puts out
- * branded HTML alone, and `fault` refuses what a layout does not know. Work and memory are counted, never time: a machine that sleeps loses no page.
+ * branded HTML alone, and `fault` refuses what a layout does not know; the time of day and chance are refused, so
+ * that two builds are equal. Work and memory are counted, never time: a machine that sleeps loses no page.
+ *
+ * @param mark what each piece of a layout puts before its own output
  */
-export function prepareLayouts(layouts: Layouts, workLimit = WORK_LIMIT): RenderLayout {
+export function prepareLayouts(
+  layouts: Layouts,
+  workLimit = WORK_LIMIT,
+  mark?: (template: Template) => string,
+): RenderLayout {
   const engine = new Liquid({
     templates: Object.fromEntries(layouts),
     cache: true,
@@ -41,9 +49,10 @@ export function prepareLayouts(layouts: Layouts, workLimit = WORK_LIMIT): Render
     jsTruthy: true,
     memoryLimit: MEMORY_LIMIT,
   });
-  engine.registerFilter('raw', () => {
-    throw new Error('"raw" is refused: text is always escaped');
-  });
+  engine.registerFilter('raw', refused('raw', 'text is always escaped'));
+  for (const name of chanceFilters) engine.registerFilter(name, refused(name, 'two builds must be equal'));
+  for (const name of clockFilters)
+    engine.registerFilter(name, refused(name, 'a date stands in the guide, as its author wrote it'));
   engine.registerFilter('markup', {
     raw: true,
     handler: (value: unknown) => {
@@ -54,7 +63,7 @@ export function prepareLayouts(layouts: Layouts, workLimit = WORK_LIMIT): Render
   engine.registerFilter('fault', (value: unknown, words: string) => {
     throw new Error(`${words}: "${value}"`);
   });
-  const { renderTemplates, startPage } = compiledRender(engine, workLimit);
+  const { renderTemplates, startPage } = compiledRender(engine, workLimit, mark);
   engine.renderer.renderTemplates = renderTemplates;
   return (layout, view) => {
     try {
@@ -68,6 +77,18 @@ export function prepareLayouts(layouts: Layouts, workLimit = WORK_LIMIT): Render
         return { ok: false, problem: oneLine(error.message) };
       throw error;
     }
+  };
+}
+
+/** Filters of Liquid that give another result each time. */
+const chanceFilters = ['sample'];
+
+/** Filters of Liquid that read the clock, or the machine's own time zone. */
+const clockFilters = ['date', 'date_to_xmlschema', 'date_to_rfc822', 'date_to_string', 'date_to_long_string'];
+
+function refused(name: string, why: string): () => never {
+  return () => {
+    throw new Error(`"${name}" is refused: ${why}`);
   };
 }
 
