@@ -1,7 +1,7 @@
 import { type Template, type Token, TypeGuards } from 'liquidjs';
 
 /** A place in a layout; lines and columns count from 1. */
-export interface LayoutPlace {
+interface LayoutPlace {
   readonly layout: string;
   readonly line: number;
   readonly column: number;
