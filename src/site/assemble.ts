@@ -24,6 +24,7 @@ import type { Publication } from './publication.ts';
 import { addReferencePages } from './reference-pages.ts';
 import { searchEntries } from './search-entries.ts';
 import { searchData, searchIndexScript } from './search-index.ts';
+import { readNotices } from './templates.ts';
 import { workerPath, workerScript } from './worker.ts';
 
 /** What a site is put together with. */
@@ -96,6 +97,7 @@ export async function assetFiles(
   return [
     ...[...kit.styles].map(([name, text]) => keepFile(store, `assets/${name}`, text)),
     keepFile(store, 'assets/shop.css', accentStyle(settings.accent)),
+    keepFile(store, 'assets/notices.txt', await readNotices()),
     ...pageScripts.map(([name, text]) => keepFile(store, `assets/${name}.js`, text)),
     keepFile(store, schemaPath, guideSchemaJson()),
     keepFile(store, manifestPath, siteManifest(settings)),

@@ -16,7 +16,7 @@ const top = dirname(own);
 export function ownIdentity(): string {
   const shipped = [own, join(top, 'templates')].flatMap((folder) =>
     readdirSync(folder, { recursive: true, encoding: 'utf8' })
-      .filter((name) => /\.(?:js|ts|css|liquid)$/.test(name))
+      .filter((name) => /\.(?:js|ts|css|liquid|txt)$/.test(name))
       .sort()
       .flatMap((name) => [name, readFileSync(join(folder, name))]),
   );

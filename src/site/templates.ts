@@ -44,6 +44,11 @@ export async function readTemplates(workspace: TemplateFiles): Promise<Templates
   return { layouts: ending('.liquid'), styles: ending('.css'), own };
 }
 
+/** What of others stands in every site, with its licences. */
+export function readNotices(): Promise<string> {
+  return readFile(join(builtIn, 'notices.txt'), 'utf8');
+}
+
 function isTemplate(name: string): boolean {
   return name.endsWith('.liquid') || name.endsWith('.css');
 }

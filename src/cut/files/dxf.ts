@@ -29,6 +29,7 @@ type Layer = keyof typeof LAYERS;
 /** Writes a template as DXF in millimetres ($INSUNITS 4): circles, and polylines whose arcs are bulges. */
 export function writeDxf(view: View): string {
   const dxf = new DxfWriter();
+  dxf.document.header.setVariable('$LASTSAVEDBY', { 1: 'Baybook' });
   dxf.setUnits(Units.Millimeters);
   for (const [name, colour] of Object.entries(LAYERS)) dxf.addLayer(name, colour, 'Continuous');
   const { resolved, lines } = view;

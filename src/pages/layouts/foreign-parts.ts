@@ -157,7 +157,7 @@ function attributeFaults(
 
 /** An address as a browser takes it on a page of the site. */
 function addressOf(text: string): URL | null {
-  return URL.canParse(text, site) ? new URL(text, site) : null;
+  return URL.canParse(text, site.href) ? new URL(text, site) : null;
 }
 
 /** An address within the site, or a picture that stands in the page itself. */

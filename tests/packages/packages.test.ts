@@ -1,0 +1,94 @@
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { build } from 'esbuild';
+import { expect, it } from 'vitest';
+import { repository } from '../driver.ts';
+import { runtimePackages } from './runtime-packages.ts';
+
+/** Licences that ask for no more than their notice to be kept (the Open Source Initiative's list of approved licences). */
+const permissive = ['MIT', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', '0BSD', 'Apache-2.0', 'BSL-1.0'];
+
+/** The fonts of the templates: their licence is that of Bitstream Vera, which lets them be embedded. */
+const fonts = 'dejavu-fonts-ttf';
+
+const notices = join(repository, 'templates/notices.txt');
+
+it('what comes with Baybook is under licences that ask for no more than their notice', () => {
+  const others = runtimePackages().filter(({ licence }) => !permissive.includes(licence));
+  expect(others.map(({ name }) => name)).toEqual([fonts]);
+});
+
+/** The packages of which something stands in the site: in a script of its pages, or as the font of its sheets. */
+async function packagesInSite(): Promise<readonly string[]> {
+  const scripts = ['guide', 'alone', 'correct-print', 'search', 'offline', 'worker'];
+  const { metafile } = await build({
+    entryPoints: scripts.map((name) => join(repository, `templates/scripts/${name}.ts`)),
+    bundle: true,
+    format: 'iife',
+    outdir: 'nowhere',
+    write: false,
+    metafile: true,
+  });
+  const inputs = Object.values(metafile.outputs).flatMap((output) => Object.entries(output.inputs));
+  const names = inputs.flatMap(([path, { bytesInOutput }]) => {
+    const name = bytesInOutput > 0 ? path.match(/.*node_modules\/((?:@[^/]+\/)?[^/]+)/)?.[1] : undefined;
+    return name ?? [];
+  });
+  return [...new Set([...names, fonts])].sort();
+}
+
+function noticeOf(name: string): string {
+  const folder = join(repository, 'node_modules', name);
+  const { version } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const texts = ['LICENSE', 'LICENSE.md', 'LICENSE.txt'].flatMap((file) => {
+    try {
+      return [readFileSync(join(folder, file), 'utf8')];
+    } catch {
+      return [];
+    }
+  });
+  const text = texts
+    .join('\n')
+    .replaceAll('\r\n', '\n')
+    .replace(/[ \t]+$/gm, '')
+    .trim();
+  return `${name} ${version}\n${'='.repeat(`${name} ${version}`.length)}\n\n${text}\n`;
+}
+
+it('the site names what it contains of others, each with its licence', async () => {
+  const parts = (await packagesInSite()).map(noticeOf);
+  const expected = `What this site contains of others: in the scripts of its pages, and as the font of its sheets.\n\n${parts.join('\n\n')}`;
+  if (process.env.UPDATE) writeFileSync(notices, expected);
+  expect(readFileSync(notices, 'utf8')).toBe(expected);
+});
+
+it('is whole when it is packed and installed elsewhere, and runs from any folder', () => {
+  const elsewhere = mkdtempSync(join(tmpdir(), 'packed-'));
+  const npm = (...args: string[]) => execFileSync('npm', args, { cwd: repository, encoding: 'utf8' });
+  const [packed] = JSON.parse(npm('pack', '--json', '--ignore-scripts', '--pack-destination', elsewhere));
+  const modules = join(elsewhere, 'node_modules');
+  mkdirSync(join(modules, 'baybook'), { recursive: true });
+  execFileSync('tar', [
+    'xzf',
+    join(elsewhere, packed.filename),
+    '--strip-components=1',
+    '-C',
+    join(modules, 'baybook'),
+  ]);
+  // What the package asks for and no more stands beside it, as an installer would put it there.
+  for (const name of new Set(runtimePackages().map((one) => one.name))) {
+    mkdirSync(dirname(join(modules, name)), { recursive: true });
+    symlinkSync(join(repository, 'node_modules', name), join(modules, name));
+  }
+  const guides = join(repository, 'tests/cases/lamp-cradle-fixture');
+  const site = join(elsewhere, 'a site');
+  execFileSync(
+    process.execPath,
+    [join(modules, 'baybook/dist/cli/main.js'), 'build', '--guides', guides, '--out', site],
+    { cwd: elsewhere, encoding: 'utf8' },
+  );
+  expect(readFileSync(join(site, 'index.html'), 'utf8')).toContain('Install guides');
+  expect(readFileSync(join(site, 'assets/notices.txt'), 'utf8')).toContain('Permission is hereby granted');
+});
