@@ -23,6 +23,8 @@ export type NotChecked = {
       readonly lacks: 'fastener' | 'thread' | 'table';
     }
   | { readonly check: 'cut'; readonly item: string; readonly tool: string; readonly lacks: 'radius' }
+  /** Whether the cuts of two templates keep clear of each other on the panel that both are cut in. */
+  | { readonly check: 'panel'; readonly item: string; readonly other: string; readonly lacks: 'datums' }
   | { readonly check: 'wiring'; readonly item: string; readonly lacks: 'circuit' }
   | { readonly check: 'load'; readonly item: string; readonly lacks: 'limit' | 'figure' }
   /** A claim and a limit of kinds that nobody can hold against each other. */

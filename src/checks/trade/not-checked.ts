@@ -1,7 +1,9 @@
+import { shareAPanel } from '../../cut/shape/neighbours.ts';
 import { cuttersOf } from '../../job/cutters.ts';
 import { lengthless, piecesOn } from '../../job/grip.ts';
-import { actionsOf, findTarget, isFixing, stepsOf } from '../../job/index.ts';
+import { actionsOf, enumerateBuilds, findTarget, isFixing, stepsOf } from '../../job/index.ts';
 import { type Feature, featuresOf } from '../../job/target.ts';
+import { placeOfTemplate } from '../../job/template-place.ts';
 import type { CutTemplate } from '../../model/cut-template.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Fastener, Item, KitItem, Rating } from '../../model/item.ts';
@@ -11,6 +13,7 @@ import type { Written } from '../../source/span.ts';
 import { clearanceHoles, judgeRivetNutHole } from '../../trade/holes.ts';
 import { strengthOf } from '../../trade/strength.ts';
 import { hasWidthOf } from '../../trade/widths.ts';
+import { buildsWith } from '../builds/witness.ts';
 import { isRivetNut, sizeOf } from './holes.ts';
 
 /** What the rules of the trade would judge and could not, in the order of declaration. */
@@ -21,6 +24,7 @@ export function notChecked(guide: Guide): readonly NotChecked[] {
     ...uncheckedFits(guide),
     ...items.flatMap((item) => (isFixing(item) ? uncheckedStack(item, guide) : [])),
     ...[...guide.templates.values()].flatMap((template) => uncheckedTemplate(template, guide)),
+    ...uncheckedPanels(guide),
     ...uncheckedCuts(guide),
     ...uncheckedWiring(items),
     ...uncheckedLoads(items.filter((item) => item.kind === 'rating')),
@@ -97,6 +101,26 @@ function uncheckedTemplate(template: CutTemplate, { items }: Guide): readonly No
     const { label, when } = feature;
     return lacks ? [{ check: 'hole', item: template.id, label, lacks, whens: listOf(when) } as const] : [];
   });
+}
+
+/** Two templates that some build cuts in one panel, whose places cannot be compared. */
+function uncheckedPanels(guide: Guide): readonly NotChecked[] {
+  const templates = [...guide.templates.values()].filter(({ panel }) => panel);
+  return templates.flatMap((one, index) =>
+    templates.slice(index + 1).flatMap((other): readonly NotChecked[] => {
+      const apart = one.panel?.value !== other.panel?.value || forOtherSides(one, other);
+      if (apart || shareAPanel(one, other)) return [];
+      const whens = [one, other].flatMap(({ id }) => placeOfTemplate(guide, id));
+      const both = whens.length === 0 || buildsWith(whens, enumerateBuilds(guide.builds).builds).length > 0;
+      return both ? [{ check: 'panel', item: one.id, other: other.id, lacks: 'datums', whens }] : [];
+    }),
+  );
+}
+
+/** Whether each of two templates is for one side of the vehicle, and not for the same. */
+function forOtherSides({ side }: CutTemplate, other: CutTemplate): boolean {
+  const sides = [side, other.side];
+  return sides.includes('left') && sides.includes('right');
 }
 
 /** Cuts by a tool whose least radius nobody states, so that their corners are not held against it. */

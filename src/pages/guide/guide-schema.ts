@@ -237,7 +237,18 @@ const guideSchema = z
     notChecked: z
       .array(
         z.strictObject({
-          check: z.enum(['torque', 'fit', 'grip', 'joint', 'width', 'hole', 'cut', 'wiring', 'load']),
+          check: z.enum([
+            'torque',
+            'fit',
+            'grip',
+            'joint',
+            'width',
+            'hole',
+            'cut',
+            'panel',
+            'wiring',
+            'load',
+          ]),
           item: id.describe('What it is about: an item, or a template'),
           lacks: z.string().describe('The fact that is missing'),
           text: z.string().describe('As printed'),

@@ -19,6 +19,8 @@ export function notCheckedWords(one: NotChecked, { items, templates }: Guide): s
       return `the ${one.label.toLowerCase()} (${noun(one.item)}): ${holeLacks[one.lacks]}`;
     case 'cut':
       return `the corners of the cut “${noun(one.item)}”: the ${noun(one.tool)} states no least radius`;
+    case 'panel':
+      return `whether the cuts of “${noun(one.item)}” and “${noun(one.other)}” keep clear of each other: they are not measured from the same datums`;
     case 'wiring':
       return `wire and fuse of the ${noun(one.item)}: the guide declares no circuit`;
     case 'load':

@@ -40,6 +40,21 @@ Chips can injure an eye. Wear :wear[eye-protection].
 :::
 
 ${by}, and :fit[console].`;
+const hole = (id: string, datum: string, panel = 'cover', extra = '') => `
+:::cut-template[${id}]{#${id} panel=${panel} face=outside ${extra}}
+::datum[${datum}]{axis=vertical at="0 mm"}
+::datum[Lower edge]{axis=horizontal at="0 mm"}
+::hole[Bolt hole]{#${id}-hole centre="20,20" diameter="9 mm" for=bolt unit=mm}
+:::
+`;
+const twoTemplates = (first: string, second: string) =>
+  `::part[Cover]{#cover}
+::part[Tray]{#tray}
+::fastener[Bolt]{#bolt thread=M8x1.25}
+${first}${second}
+::step[Feel the bolt]{#feel}
+
+See that the :fastener[bolt], the :part[cover] and the :part[tray] sit flat.`;
 const joint = (bolt: string, nut: string, spacer: string) =>
   `::tool[13 mm socket]{#socket drive="hex 13"}
 ::kit[Bar]{#bar length="6 mm"}
@@ -123,6 +138,20 @@ describe('what is not checked is said, and is no finding', () => {
     ],
   ])('%s', async (_, body, words) => {
     expect(await unchecked(body)).toEqual({ words: [words], codes: [] });
+  });
+
+  it('cuts in one panel that are measured from different edges; those of two panels or sides have nothing to do with each other', async () => {
+    const edges = twoTemplates(hole('upper', 'Left edge'), hole('lower', 'Right edge'));
+    expect((await unchecked(edges)).words).toEqual([
+      'whether the cuts of “upper” and “lower” keep clear of each other: they are not measured from the same datums',
+    ]);
+    const same = twoTemplates(hole('upper', 'Left edge'), hole('lower', 'Left edge'));
+    expect((await unchecked(same)).words).toEqual([]);
+    const panels = twoTemplates(hole('upper', 'Left edge'), hole('lower', 'Right edge', 'tray'));
+    expect((await unchecked(panels)).words).toEqual([]);
+    const left = hole('upper', 'Left edge', 'cover', 'side=left');
+    const sides = twoTemplates(left, hole('lower', 'Right edge', 'cover', 'side=right'));
+    expect((await unchecked(sides)).words).toEqual([]);
   });
 
   it('a cutter that is only mentioned is held against the corners', async () => {
