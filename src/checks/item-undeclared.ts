@@ -39,6 +39,7 @@ const ownWord: ReadonlySet<string> = new Set<Reference['wanted']>([
   'connector',
   'condition',
   'setting',
+  'inspection',
   'rating',
   'circuit',
 ]);

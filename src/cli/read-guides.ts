@@ -9,7 +9,7 @@ export async function readGuides(root: string, ids: readonly string[], io: Io): 
   for (const { guide, job } of guides) {
     if (ids.length > 0 && !ids.includes(guide.id)) continue;
     for (const plan of job.plans) {
-      const build = plan.statement === '' ? '' : `, ${plan.statement}`;
+      const build = [plan.statement, plan.found].map((words) => (words === '' ? '' : `, ${words}`)).join('');
       io.out(`\n${guide.title.value}${build}\n\n${readAloud(guide, plan)}\n`);
     }
   }

@@ -11,6 +11,7 @@ import { cutTemplate } from './cut-template.ts';
 import type { DirectiveReader } from './directive.ts';
 import { fastener } from './fastener.ts';
 import { figure } from './figure.ts';
+import { inspection } from './inspection.ts';
 import { kit } from './kit.ts';
 import { mark } from './mark.ts';
 import { measure } from './measure.ts';
@@ -60,6 +61,7 @@ export const items: readonly DirectiveReader<Item>[] = [
   condition,
   measure,
   setting,
+  inspection,
   rating,
   circuit,
 ];

@@ -17,6 +17,7 @@ const kinds: readonly MentionKind[] = [
   'connector',
   'condition',
   'setting',
+  'inspection',
   'rating',
   'circuit',
   'step',

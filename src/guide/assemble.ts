@@ -162,6 +162,7 @@ function lostStep(leaf: LeafDirective, scope: Scope): OpenStep {
     wait: null,
     people: 1,
     signOff: false,
+    stop: false,
     anyOrder: false,
     after: [],
     needs: [],

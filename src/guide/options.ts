@@ -6,6 +6,7 @@ import { isId } from '../directives/id-text.ts';
 import { parseWhen } from '../directives/when.ts';
 import { capitalised } from '../job/noun.ts';
 import { optionsIn } from '../job/when.ts';
+import type { Item } from '../model/item.ts';
 import type { Build, BuildSpace, Option, When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
 import { type YamlPlaces, yamlText, yamlYesNo } from '../syntax/read-yaml.ts';
@@ -147,4 +148,32 @@ export function joinBuilds(
     listed: platform?.listed ?? null,
     impossible: platform?.impossible ?? [],
   };
+}
+
+/**
+ * The builds of a guide, times what its inspections may find: what hangs on a finding is judged as what hangs on an
+ * option is. An inspection that bears the name of an option would be taken for it.
+ */
+export function withFindings(
+  space: BuildSpace,
+  items: ReadonlyMap<string, Item>,
+  report: Report,
+): BuildSpace {
+  const found = [...items.values()].flatMap((item): readonly Option[] => {
+    if (item.kind !== 'inspection') return [];
+    const earlier = space.options.find(({ id }) => id === item.id);
+    if (earlier) {
+      const message = `"${item.id}" is an option already; give the inspection an id of its own`;
+      const notes = [{ message: 'the option is declared here', at: earlier.at }];
+      report(finding(optionDoubled, item.idAt, message, { notes }));
+      return [];
+    }
+    const choices = item.outcomes.map(({ value, at }) => ({
+      id: value,
+      name: `${item.noun.singular}: ${value.replaceAll('-', ' ')}`,
+      at,
+    }));
+    return [{ id: item.id, name: item.noun.label, choices, wish: false, at: item.idAt }];
+  });
+  return { ...space, options: [...space.options, ...found] };
 }

@@ -15,7 +15,7 @@ import { finishTemplate } from './finish-template.ts';
 import { frontMatterSchema, readFrontMatter, written } from './front-matter.ts';
 import { withLeftOut } from './left-out.ts';
 import { directiveNames } from './names.ts';
-import { joinBuilds, limitBuilds, readOptions } from './options.ts';
+import { joinBuilds, limitBuilds, readOptions, withFindings } from './options.ts';
 import { placeProcedures } from './place-procedures.ts';
 import { stepHomeless } from './rules/step-homeless.ts';
 import { scopeOf } from './scope.ts';
@@ -39,19 +39,20 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
     [...readOptions(value.options, front), ...readOptions(value.wishes, front, 'wishes')],
     report,
   );
-  const builds = platform ? limitBuilds(joined, value.when, front, report) : joined;
+  const known = platform ? limitBuilds(joined, value.when, front, report) : joined;
 
   const assembled = assemble(document, scopeOf(source.path, context, platform, [], report));
   reportHomeless(assembled, report);
   const { draft, brought } = placeProcedures(assembled, {
     context,
     platform,
-    options: builds.options.map((option) => option.id),
+    options: known.options.map((option) => option.id),
     origins: [],
     report,
     tally: { placed: 0 },
   });
   const { items: declared, templates, sequences: orders } = uniqueIds(withLeftOut(draft), report);
+  const builds = withFindings(known, declared, report);
   const sequences = new Map(orders.map((sequence) => [sequence.id, sequence]));
   const items = coated(tellApart(declared));
   const templateById = new Map(templates.map(({ template }) => [template.id, template]));

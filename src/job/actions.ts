@@ -11,6 +11,7 @@ export type TargetKind =
   | 'supply'
   | 'condition'
   | 'setting'
+  | 'inspection'
   | 'measure'
   | 'template'
   | 'hole';
@@ -126,6 +127,7 @@ const rows: readonly (Partial<ActionRule> & Pick<ActionRule, 'verb' | 'on' | 'fr
   { verb: 'clean', on: ['part', 'kit', 'fastener'], from: [], to: ['done'] },
   { verb: 'route', on: ['part', 'kit', 'fastener'], from: [], to: ['done'] },
   { verb: 'measure', on: ['measure'], from: [], to: ['done'] },
+  { verb: 'inspect', on: ['inspection'], from: [], to: ['done'] },
   { verb: 'cut', on: ['template', 'hole'], from: ['not done'], to: ['done'], tool: 'always', forGood: true },
   {
     verb: 'drill',
@@ -185,6 +187,7 @@ export function targetKinds(item: Item): readonly TargetKind[] {
     case 'supply':
     case 'condition':
     case 'setting':
+    case 'inspection':
     case 'measure':
       return [item.kind];
     case 'tool':

@@ -1,9 +1,10 @@
 import type { Guide } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { Job } from '../model/job.ts';
-import type { Build } from '../model/when.ts';
+import type { Build, Option } from '../model/when.ts';
 import type { Span } from '../source/span.ts';
-import { anyTraitsInWords, traitsOf } from './build-words.ts';
+import { anyTraitsInWords, traitsInWords, traitsOf } from './build-words.ts';
+import { buildKey } from './builds.ts';
 import { dryRun, type Played } from './dry-run/index.ts';
 import { fingerprints } from './fingerprint.ts';
 import { distinctOutcomes } from './outcomes.ts';
@@ -19,6 +20,13 @@ export function computeJob(guide: Guide, crew = 2, gap: Span | null = null): Job
   const { deciding, groups, problem } = outcomes;
   const { violations, halt, played } = dryRun(guide, outcomes, gap);
   const prints = fingerprints(guide);
+  const isFound = ({ id }: Option) => guide.items.get(id)?.kind === 'inspection';
+  const options = deciding.filter((option) => !isFound(option));
+  const keyOf = (builds: readonly Build[]) =>
+    builds
+      .map((build) => buildKey(build, options))
+      .sort()
+      .join();
   return {
     fingerprint: prints.guide,
     stepFingerprints: prints.steps,
@@ -28,12 +36,14 @@ export function computeJob(guide: Guide, crew = 2, gap: Span | null = null): Job
     halt,
     accounted: [...guide.items.values()].some(isAccounted),
     plans: groups.map((builds, index) => {
-      const others = groups.filter((group) => group !== builds).flat();
+      // What is found sets no builds apart.
+      const others = groups.filter((group) => keyOf(group) !== keyOf(builds)).flat();
       const sheets = playedAt(played, index);
       return {
         index,
         builds,
-        statement: anyTraitsInWords(traitsOf(builds, others, deciding)),
+        statement: anyTraitsInWords(traitsOf(builds, others, options)),
+        found: foundWords(deciding.filter(isFound), firstOf(builds)),
         ...planFor(guide, firstOf(builds), sheets.benches, crew),
         bags: sheets.bags,
         countSheet: sheets.countSheet,
@@ -58,4 +68,8 @@ function playedAt(played: readonly Played[], index: number): Played {
 /** Whether an item is one of those that must be in their place at the end. */
 function isAccounted({ kind }: Item): boolean {
   return kind === 'part' || kind === 'fastener' || kind === 'kit' || kind === 'connector';
+}
+
+function foundWords(inspections: readonly Option[], build: Build): string {
+  return traitsInWords(inspections.map((option) => ({ option, value: build[option.id] ?? false })));
 }

@@ -9,9 +9,10 @@ import { allHold } from './when.ts';
 /**
  * The work of a build in the order of the text: its steps, and its proofs that state a time, each as a step of its
  * own, which nothing numbers, on request also those that state none. A proof stands after the step in which it is written.
+ * A step may end the job.
  */
 export function workOf(guide: Guide, build: Build, untimed = false): readonly DoneStep[] {
-  return guide.sections.flatMap((section) => [
+  const work = guide.sections.flatMap((section) => [
     ...proofsIn(section.intro, section, build, untimed),
     ...section.steps
       .filter((step) => isDone(step, build))
@@ -20,6 +21,8 @@ export function workOf(guide: Guide, build: Build, untimed = false): readonly Do
         ...proofsIn(step.blocks, section, build, untimed, step.id),
       ]),
   ]);
+  const stop = work.findIndex(({ step }) => step.stop);
+  return stop < 0 ? work : work.slice(0, stop + 1);
 }
 
 function proofsIn(
@@ -49,6 +52,7 @@ function asStep(block: Prove, id: string): Step {
     wait: null,
     people: 1,
     signOff: false,
+    stop: false,
     anyOrder: false,
     after: [],
     needs: block.needs,

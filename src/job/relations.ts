@@ -14,7 +14,7 @@ export const related: { readonly [N in Relation['name']]: readonly ItemKind[] } 
   on: ['part', 'kit'],
   covers: ['part', 'kit', 'fastener', 'connector'],
   replaces: ['part', 'fastener'],
-  needs: ['condition', 'measure', 'setting', 'supply'],
+  needs: ['condition', 'measure', 'setting', 'inspection', 'supply'],
   stack: ['part', 'kit', 'fastener'],
   coat: ['supply'],
 };

@@ -17,7 +17,14 @@ export function tellApart(items: ReadonlyMap<string, Item>): ReadonlyMap<string,
 }
 
 /** The kinds of item that nobody takes in hand: the rating of a bracket bears the bracket's name. */
-const untouched: ReadonlySet<ItemKind> = new Set(['condition', 'measure', 'setting', 'rating', 'circuit']);
+const untouched: ReadonlySet<ItemKind> = new Set([
+  'condition',
+  'measure',
+  'setting',
+  'inspection',
+  'rating',
+  'circuit',
+]);
 
 /** Among what two items can be taken for each other: things of all kinds, or readings, ratings and so on. */
 export function company({ kind }: Item): ItemKind | 'thing' {

@@ -97,6 +97,8 @@ export interface Step {
   /** How many pairs of hands; 1 where nothing is written. */
   readonly people: number;
   readonly signOff: boolean;
+  /** The job ends with it. */
+  readonly stop: boolean;
   /** It may change places with others of its section, as far as the ledger and `after` allow. */
   readonly anyOrder: boolean;
   /** Earlier steps that must be done first, for a reason that the ledger cannot know. */

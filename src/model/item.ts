@@ -22,6 +22,7 @@ export type Item =
   | Condition
   | Measure
   | Setting
+  | Inspection
   | Rating
   | Circuit;
 
@@ -214,6 +215,12 @@ export interface Setting extends ItemBase<'setting'> {
   /** As the vehicle comes. */
   readonly from: Written<string>;
   readonly to: Written<string>;
+}
+
+/** Something that is looked at; steps and words hang on what is found as they hang on an option. */
+export interface Inspection extends ItemBase<'inspection'> {
+  /** What may be found, as ids. */
+  readonly outcomes: readonly Ref[];
 }
 
 /** A limit that one link of what carries or tows is rated for, or the load that the job claims. */

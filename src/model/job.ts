@@ -43,6 +43,8 @@ export interface Plan {
   readonly builds: readonly Build[];
   /** What sets these builds apart, for people: "with front fog lamps, LED headlamps"; empty for a single plan. */
   readonly statement: string;
+  /** What its inspections found: "with thread: worn out"; empty where nothing hangs on a finding. */
+  readonly found: string;
   readonly steps: readonly PlannedStep[];
   readonly gather: GatherList;
   /** Safety messages of the whole job, most severe word first, then in the order of the text. */

@@ -1,5 +1,5 @@
 import { buildText, readAddress, readBuild, writeAddress } from './address.ts';
-import { type PickTable, showPlan } from './plan.ts';
+import { type PickTable, type Plans, showPlans } from './plan.ts';
 
 /** The build that the page shows, as other parts of the page ask for it and set it. */
 export interface Picker {
@@ -11,10 +11,21 @@ export interface Picker {
   readonly show: (build: string) => void;
   /** Has something done after each pick. */
   readonly onPick: (then: () => void) => void;
+  /** What an inspection has found; empty while it is open. */
+  readonly found: (inspection: string) => string;
+  /** Has something done after the technician has said what was found. */
+  readonly onFind: (then: () => void) => void;
 }
 
 /** Of a guide without options. */
-export const noPicker: Picker = { shown: () => '', words: () => '', show: () => {}, onPick: () => {} };
+export const noPicker: Picker = {
+  shown: () => '',
+  words: () => '',
+  show: () => {},
+  onPick: () => {},
+  found: () => '',
+  onFind: () => {},
+};
 
 /**
  * Lets the technician say which vehicle stands in the bay, shows that build alone, and keeps the pick in the
@@ -22,18 +33,21 @@ export const noPicker: Picker = { shown: () => '', words: () => '', show: () => 
  */
 export function startPicker(picker: HTMLElement, state: HTMLElement, table: PickTable): Picker {
   const inputs = [...picker.querySelectorAll('input')];
+  const findings = [...document.querySelectorAll<HTMLInputElement>('input[data-inspection]')];
   const everyBuild = state.textContent ?? '';
   const listeners: (() => void)[] = [];
+  const finders: (() => void)[] = [];
   /** The choices by option, as far as the technician has made them. */
   let picked: ReadonlyMap<string, string> = new Map();
 
   const pick = (choices: ReadonlyMap<string, string>): void => {
     picked = choices;
     for (const input of inputs) input.checked = choices.get(input.name) === input.value;
-    const plan = planOf(choices, table);
-    showPlan(plan, table);
+    for (const input of findings) input.checked = choices.get(input.dataset.inspection ?? '') === input.value;
+    const plans = plansOf(choices, table);
+    showPlans(plans, table);
     state.textContent =
-      choices.size === 0 ? everyBuild : stateWords(plan, choices, table, state.dataset.unknown ?? '');
+      choices.size === 0 ? everyBuild : stateWords(plans, choices, table, state.dataset.unknown ?? '');
     for (const then of listeners) then();
   };
   const pickAndLink = (choices: ReadonlyMap<string, string>, at: string | null): void => {
@@ -47,6 +61,12 @@ export function startPicker(picker: HTMLElement, state: HTMLElement, table: Pick
     if (!(target instanceof HTMLInputElement)) return;
     pickAndLink(new Map([...picked, [target.name, target.value]]), null);
   });
+  for (const input of findings) {
+    input.addEventListener('change', () => {
+      pickAndLink(new Map([...picked, [input.dataset.inspection ?? '', input.value]]), null);
+      for (const then of finders) then();
+    });
+  }
   picker.querySelector('.every-build')?.addEventListener('click', () => pickAndLink(new Map(), null));
   window.addEventListener('hashchange', () => {
     const { build, at } = readAddress();
@@ -59,23 +79,32 @@ export function startPicker(picker: HTMLElement, state: HTMLElement, table: Pick
 
   return {
     shown: () => {
-      if (planOf(picked, table) === null) return '';
+      if (plansOf(picked, table) === null) return '';
       return buildText(new Map(table.options.map((option) => [option, picked.get(option) ?? ''])));
     },
     words: (text) => {
-      const plan = planOf(readBuild(text), table);
-      return plan === null ? '' : planWords(plan);
+      const [plan] = plansOf(readBuild(text), table) ?? [];
+      return plan === undefined ? '' : planWords(plan);
     },
     show: (text) => {
       const choices = readBuild(text);
-      if (planOf(choices, table) !== null) pickAndLink(choices, readAddress().at);
+      if (plansOf(choices, table) !== null) pickAndLink(choices, readAddress().at);
     },
     onPick: (then) => listeners.push(then),
+    found: (inspection) => picked.get(inspection) ?? '',
+    onFind: (then) => finders.push(then),
   };
 }
 
-function planOf(choices: ReadonlyMap<string, string>, table: PickTable): number | null {
-  return table.builds[table.options.map((option) => choices.get(option)).join(',')] ?? null;
+/** The plans that these choices leave, where the build is settled; an inspection may be open. */
+function plansOf(choices: ReadonlyMap<string, string>, table: PickTable): Plans | null {
+  const settled = table.options.map((option) => choices.get(option));
+  const isOpen = table.options.some((option) => !choices.has(option) && !table.inspections.includes(option));
+  const plans = Object.entries(table.builds).flatMap(([key, plan]) => {
+    const values = key.split(',');
+    return settled.every((value, index) => value === undefined || value === values[index]) ? [plan] : [];
+  });
+  return isOpen || plans.length === 0 ? null : [...new Set(plans)];
 }
 
 function planWords(plan: number): string {
@@ -84,13 +113,13 @@ function planWords(plan: number): string {
 }
 
 function stateWords(
-  plan: number | null,
+  plans: Plans | null,
   choices: ReadonlyMap<string, string>,
   table: PickTable,
   unknown: string,
 ): string {
-  if (plan !== null) return 'This page shows one build:';
-  if (table.options.some((option) => !choices.has(option))) {
+  if (plans !== null) return 'This page shows one build:';
+  if (table.options.some((option) => !choices.has(option) && !table.inspections.includes(option))) {
     return 'Make a choice in each line. Until then every build is shown.';
   }
   return unknown;

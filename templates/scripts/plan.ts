@@ -4,27 +4,34 @@ import { codeDrawing } from './code.ts';
 
 export type { PickTable };
 
+/** Positions of plans. */
+export type Plans = readonly number[];
+
 /** The table that ships with the page; `null` where there is none. */
 export function readTable(): PickTable | null {
   const text = document.getElementById('pick_table')?.textContent;
   return text ? JSON.parse(text) : null;
 }
 
-/** Shows what stands for a plan and hides the rest; `null` shows everything. */
-export function showPlan(plan: number | null, table: PickTable): void {
+/**
+ * Shows what stands for some plans and hides the rest; `null` shows everything. They are several while it is open
+ * what an inspection finds.
+ */
+export function showPlans(plans: Plans | null, table: PickTable): void {
+  const plan = plans?.length === 1 ? (plans[0] ?? null) : null;
   const root = document.documentElement;
   if (plan === null) delete root.dataset.plan;
   else root.dataset.plan = String(plan);
   for (const element of document.querySelectorAll<HTMLElement>('[data-plans]')) {
-    element.hidden = !standsFor(element, plan);
+    element.hidden = !standsFor(element, plans);
   }
-  const numbers = numbersOf(plan);
+  const numbers = numbersOf(plans);
   for (const element of document.querySelectorAll<HTMLElement>('[data-step]')) {
     const number = numbers.get(element.dataset.step ?? '');
     if (number) element.textContent = String(number);
   }
   showCodeOf(plan, table);
-  showSheetsOf(plan, table);
+  showSheetsOf(plans?.[0] ?? null, table);
 }
 
 const sheets = new CSSStyleSheet();
@@ -37,14 +44,16 @@ function showSheetsOf(plan: number | null, { statements }: PickTable): void {
   if (!document.adoptedStyleSheets.includes(sheets)) document.adoptedStyleSheets.push(sheets);
 }
 
-function standsFor({ dataset }: HTMLElement, plan: number | null): boolean {
-  return plan === null || dataset.plans === undefined || dataset.plans.split(' ').includes(String(plan));
+function standsFor({ dataset }: HTMLElement, plans: Plans | null): boolean {
+  if (plans === null || dataset.plans === undefined) return true;
+  const own = dataset.plans.split(' ');
+  return plans.some((plan) => own.includes(String(plan)));
 }
 
 /** The steps of a plan, or of the page on which all builds stand, are numbered in the order of the page. */
-function numbersOf(plan: number | null): ReadonlyMap<string, number> {
+function numbersOf(plans: Plans | null): ReadonlyMap<string, number> {
   const steps = [...document.querySelectorAll<HTMLElement>('article.step')];
-  const own = steps.filter((step) => standsFor(step, plan));
+  const own = steps.filter((step) => standsFor(step, plans));
   return new Map(own.map(({ id }, index) => [id, index + 1]));
 }
 

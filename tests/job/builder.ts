@@ -7,6 +7,7 @@ import type {
   Condition,
   Connector,
   Fastener,
+  Inspection,
   Item,
   KitItem,
   Measure,
@@ -168,6 +169,8 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
       } as Condition;
     case 'measure':
       return { ...common, kind, expect: null, words: [], recheck: null } as Measure;
+    case 'inspection':
+      return { ...common, kind, outcomes: refs('sound worn') } as Inspection;
     case 'setting':
       return { ...common, kind, from: written('off'), to: written('on') } as Setting;
     case 'supply':
@@ -362,6 +365,7 @@ export function stepOf(words: StepWords, index = 0, places = new Places()): Step
     wait: words.wait === undefined ? null : written(base<'time'>(words.wait)),
     people: words.people ?? 1,
     signOff: false,
+    stop: false,
     anyOrder: words.anyOrder ?? false,
     after: refs(words.after),
     needs: refs(words.needs),

@@ -138,6 +138,15 @@ const step = (): StepView => ({
   ],
   positions: { positions: [number()], rows: [{ ...shown(), bolt: text(), cells: [text()] }] },
   hasLines: true,
+  inspections: [
+    {
+      ...shown(),
+      id: id(),
+      name: text(),
+      outcomes: [{ value: text(), name: text(), steps: [stepRef()] }],
+    },
+  ],
+  stop: true,
   settings: [{ ...shown(), id: id(), name: text(), from: text(), to: text() }],
   readings: [reading(), told()],
   bench: [{ ...varying(), label: text() }],

@@ -38,7 +38,8 @@ export const choiceGap: Rule = {
       const covered = new Set(branches.flatMap((branch) => branch.choices));
       const missing = choices.filter((choice) => !covered.has(choice));
       const [first, ...others] = branches;
-      if (!first || missing.length === 0) continue;
+      // Where nothing hangs on an outcome, the inspection's own list says to go on.
+      if (!first || missing.length === 0 || guide.items.get(option.id)?.kind === 'inspection') continue;
       const message = `nothing is said here for *${option.id}* is ${missing.join(' or ')}`;
       const notes = others.map((branch) => ({ message: 'the choice is split here too', at: branch.at }));
       report(finding(card, first.at, message, { notes }));

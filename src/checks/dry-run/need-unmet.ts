@@ -18,9 +18,11 @@ export const needUnmet = violationRule(card, ['needs-unmet'], (violation, guide)
   const missing =
     need?.kind === 'measure'
       ? `the ${need.noun.singular} has not been measured`
-      : need?.kind === 'setting'
-        ? `the ${need.noun.singular} is not set`
-        : `“${need?.noun.singular ?? violation.need}” ${no}`;
+      : need?.kind === 'inspection'
+        ? `the ${need.noun.singular} has not been inspected`
+        : need?.kind === 'setting'
+          ? `the ${need.noun.singular} is not set`
+          : `“${need?.noun.singular ?? violation.need}” ${no}`;
   const ended =
     violation.state === 'lapsed'
       ? 'it lapsed here, with what it needs itself'

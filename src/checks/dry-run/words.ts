@@ -65,6 +65,7 @@ const participles: { readonly [V in Verb]: string } = {
   clean: 'cleaned',
   route: 'routed',
   measure: 'measured',
+  inspect: 'inspected',
   cut: 'cut',
   drill: 'drilled',
   bond: 'bonded',

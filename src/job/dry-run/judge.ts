@@ -241,7 +241,8 @@ export function judgeSides(move: Deed, ledger: Ledger): void {
  * last action.
  */
 export function judgeNeeds(scene: Scene, move: Deed | null, ledger: Ledger): void {
-  for (const { lot: need, at } of scene.needs) {
+  const hangs = move ? move.hangsOn.map((lot) => ({ lot, at: move.action.at })) : [];
+  for (const { lot: need, at } of [...scene.needs, ...hangs]) {
     for (const { unmet, set } of unmetIn(need, (move ?? scene).set, ledger)) {
       const place = { at: move?.action.at ?? at, action: move?.action ?? null, step: scene.step, side: null };
       tell(ledger, need, { ...unmet, item: null, ...place }, set);
@@ -263,6 +264,7 @@ const metBy: { readonly [K in ItemKind]?: StateName } = {
   measure: 'done',
   setting: 'set',
   supply: 'on',
+  inspection: 'done',
 };
 
 /** The plans in which what is needed is not as it should be; other things meet every need. */

@@ -166,6 +166,7 @@ function startOf(item: Item | null, guide: Guide): StateName {
     case 'supply':
       return 'not on';
     case 'measure':
+    case 'inspection':
       return 'not done';
     case 'setting':
       return 'as found';

@@ -64,6 +64,7 @@ export function nextState(verb: Verb, lot: Lot, before: StateName, loosenedFirst
     case 'route':
       return before;
     case 'measure':
+    case 'inspect':
     case 'cut':
     case 'drill':
       return 'done';

@@ -46,6 +46,9 @@ export function play(script: Script, onlooker: Onlooker): Ledger {
     onlooker.stepDone(scene.step, scene.set, ledger);
   }
   ledger.blind ||= script.halt !== null;
+  // Where the job was ended, it is for others to say what becomes of the vehicle.
+  const ended = script.scenes.reduce((found, { ends }) => found | ends, noPlan);
+  for (const { index } of script.lots) ledger.told[index] = (ledger.told[index] ?? noPlan) | ended;
   judgeEnd(ledger);
   return ledger;
 }

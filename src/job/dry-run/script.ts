@@ -8,7 +8,7 @@ import { actionRule, targetKinds } from '../actions.ts';
 import { ownPlace } from '../own-place.ts';
 import { findTarget, whensOfTarget } from '../target.ts';
 import { actionsOf, placedIn, stepWhens } from '../walk.ts';
-import { holds, whenKey } from '../when.ts';
+import { holds, optionsIn, whenKey } from '../when.ts';
 import { type Lot, lotsOf } from './lot.ts';
 import { everyPlan, type MembersOf, membership, noPlan, type PlanSet, plansWhere } from './plan-set.ts';
 
@@ -21,6 +21,8 @@ export interface Deed {
   readonly set: PlanSet;
   /** Whether all that comes before it is known, so that it can be judged. */
   readonly known: boolean;
+  /** The inspections on whose outcome it hangs, apart from those on which its step hangs. */
+  readonly hangsOn: readonly Lot[];
 }
 
 /** A step as it is played. */
@@ -31,6 +33,8 @@ export interface Scene {
   /** Conditions and measures that it asks for, and where. */
   readonly needs: readonly { readonly lot: Lot; readonly at: Span }[];
   readonly moves: readonly Deed[];
+  /** The plans in which the job ends with it. */
+  readonly ends: PlanSet;
   /** Whether all that comes before it is known. */
   readonly known: boolean;
 }
@@ -63,6 +67,12 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
   const needsOf = (refs: readonly Ref[]) =>
     refs.flatMap(({ value, at }) => (byId.get(value) ?? []).map((lot) => ({ lot, at })));
   let halt: Span | null = null;
+  /** The plans in which an earlier step has ended the job. */
+  let ended = noPlan;
+  const inspected = (whens: readonly When[]) =>
+    [...new Set(whens.flatMap(optionsIn))].flatMap((id) =>
+      (byId.get(id) ?? []).filter(({ item }) => item?.kind === 'inspection'),
+    );
   const movesOf = (step: Step | null, placed: ReturnType<typeof actionsOf>): Deed[] =>
     passesOf(step).flatMap((pass) =>
       placed.flatMap(({ node, whens }) => {
@@ -71,20 +81,29 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
           return [];
         }
         const lots = (byId.get(node.target.value) ?? []).filter((lot) => isReached(lot, pass, node.verb));
-        return [{ action: node, step, lots, set: setOf(whens), known: halt === null }];
+        const outer = step ? stepWhens(step) : [];
+        const hangsOn = inspected(whens.filter((when) => !outer.includes(when)));
+        return [{ action: node, step, lots, set: setOf(whens) & ~ended, known: halt === null, hangsOn }];
       }),
     );
   const reach = (place: Span): boolean => {
     if (gap && place.start >= gap.start) halt ??= gap;
     return halt === null;
   };
-  const sceneOf = (step: Step): Scene => ({
-    step,
-    known: reach(ownPlace(step, guide)),
-    set: setOf(stepWhens(step)),
-    needs: needsOf(step.needs),
-    moves: movesOf(step, actionsOf(step)),
-  });
+  const sceneOf = (step: Step): Scene => {
+    const set = setOf(stepWhens(step)) & ~ended;
+    const hangs = inspected(stepWhens(step)).map((lot) => ({ lot, at: step.when?.at ?? step.at }));
+    const scene = {
+      step,
+      known: reach(ownPlace(step, guide)),
+      set,
+      needs: [...needsOf(step.needs), ...hangs],
+      moves: movesOf(step, actionsOf(step)),
+      ends: step.stop ? set : noPlan,
+    };
+    ended |= scene.ends;
+    return scene;
+  };
   /** What a proof within a step measures is done with the step; what it needs is asked for all the same. */
   const proofOf = (step: Step | null) => (block: Block) => {
     if (block.type !== 'prove') return [];
@@ -94,7 +113,14 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
     const whens = [...(step ? stepWhens(step) : []), ...(block.when ? [block.when.value] : [])];
     const known = reach(step ? ownPlace(step, guide) : block.at);
     return [
-      { step: null, known, set: setOf(whens), needs: needsOf(block.needs), moves: movesOf(null, measured) },
+      {
+        step: null,
+        known,
+        set: setOf(whens) & ~ended,
+        needs: needsOf(block.needs),
+        moves: movesOf(null, measured),
+        ends: noPlan,
+      },
     ];
   };
   const scenes: Scene[] = guide.sections.flatMap((section) => [

@@ -7,6 +7,7 @@ import { type GuideContext, shownStep, stepRef } from '../frame/context.ts';
 import { always } from '../frame/plans.ts';
 import type { Shown, StepRef } from '../frame/shared-views.ts';
 import { photoView, settingsOf, sidesOf } from '../steps/evidence.ts';
+import { inspectionsOf } from '../steps/inspections.ts';
 import { readingsOf } from '../steps/readings.ts';
 import type { EvidenceRow } from './sheet-views.ts';
 
@@ -41,7 +42,16 @@ export function evidenceRows(
           sides: sidesOf(null, context),
         }),
       );
-      return [...rowsOf(step.blocks, place, context), ...settings];
+      const found = inspectionsOf(step, context).map(({ id: inspection, name, outcomes, ...own }) =>
+        row(place, own, {
+          key: `inspection ${inspection}`,
+          what: 'Inspection',
+          text: words(name),
+          expect: `one of: ${outcomes.map((outcome) => outcome.name).join(', ')}`,
+          sides: sidesOf(null, context),
+        }),
+      );
+      return [...rowsOf(step.blocks, place, context), ...settings, ...found];
     }),
   ]);
 }

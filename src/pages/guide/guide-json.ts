@@ -25,6 +25,9 @@ type PlanJson = GuideJson['plans'][number];
  * @param schema address of the JSON Schema, relative to the file
  */
 export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
+  const inspections = new Set(
+    [...guide.items.values()].filter(({ kind }) => kind === 'inspection').map(({ id }) => id),
+  );
   return {
     $schema: schema,
     id: guide.id,
@@ -42,12 +45,14 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
       changes: guide.changes?.value ?? null,
     },
     words: { ...guide.words },
-    options: guide.builds.options.map(({ id, name, choices, wish }) => ({
-      id,
-      name,
-      choices: choices?.map((choice) => ({ id: choice.id, name: choice.name })) ?? null,
-      wish,
-    })),
+    options: guide.builds.options
+      .filter(({ id }) => !inspections.has(id))
+      .map(({ id, name, choices, wish }) => ({
+        id,
+        name,
+        choices: choices?.map((choice) => ({ id: choice.id, name: choice.name })) ?? null,
+        wish,
+      })),
     items: [...guide.items.values()].map(itemJson),
     sequences: [...guide.sequences.values()].map((sequence) => ({
       id: sequence.id,
@@ -66,7 +71,7 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
       text: notCheckedWords(one, guide),
       when: one.whens.map(whenText),
     })),
-    plans: job.plans.map(planJson),
+    plans: job.plans.map((plan) => planJson(plan, inspections)),
   };
 }
 
@@ -104,6 +109,7 @@ function itemJson(item: Item): ItemJson {
     expectWords: item.kind === 'measure' ? [...item.words] : [],
     from: item.kind === 'setting' ? item.from.value : null,
     to: item.kind === 'setting' ? item.to.value : null,
+    outcomes: item.kind === 'inspection' ? item.outcomes.map(({ value }) => value) : [],
   };
 }
 
@@ -146,6 +152,7 @@ function stepJson(step: Step, guide: Guide, job: Job): StepJson {
     wait: step.wait?.value ?? null,
     people: step.people,
     signOff: step.signOff,
+    stop: step.stop,
     anyOrder: step.anyOrder,
     after: step.after.map(({ value }) => value),
     when: step.when ? whenText(step.when.value) : null,
@@ -173,11 +180,19 @@ function actionJson({ node, whens }: Placed<Action>, step: Step, guide: Guide) {
   };
 }
 
-function planJson({ index, statement, builds, steps, gather, time, schedules }: Plan): PlanJson {
+function planJson(
+  { index, statement, builds, steps, gather, time, schedules }: Plan,
+  inspections: ReadonlySet<string>,
+): PlanJson {
+  const [first = {}] = builds;
+  const isFound = (id: string) => inspections.has(id);
   return {
     index,
     statement,
-    builds: builds.map((build) => ({ ...build })),
+    builds: builds.map((build) => Object.fromEntries(Object.entries(build).filter(([id]) => !isFound(id)))),
+    found: Object.fromEntries(
+      Object.entries(first).flatMap(([id, value]) => (isFound(id) ? [[id, String(value)]] : [])),
+    ),
     steps: steps.map(({ id, number, time: own, wait, people, after, tools, wear }) => ({
       id,
       number,

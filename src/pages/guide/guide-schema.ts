@@ -41,6 +41,7 @@ const item = z.strictObject({
     'condition',
     'measure',
     'setting',
+    'inspection',
     'rating',
     'circuit',
   ]),
@@ -88,6 +89,7 @@ const item = z.strictObject({
   expectWords: z.array(z.string()).describe('The words that a measure may read as; empty for a quantity'),
   from: z.string().nullable().describe('What a setting stands at as the vehicle comes'),
   to: z.string().nullable().describe('What a setting is set to'),
+  outcomes: z.array(id).describe('What an inspection may find'),
 });
 
 const action = z.strictObject({
@@ -110,6 +112,7 @@ const step = z.strictObject({
   wait: minutes.nullable(),
   people: z.number().int(),
   signOff: z.boolean(),
+  stop: z.boolean().describe('The job ends with it'),
   anyOrder: z.boolean(),
   after: z.array(z.string()),
   when,
@@ -150,6 +153,9 @@ const plan = z
     index: z.number().int(),
     statement: z.string(),
     builds: z.array(z.record(z.string(), z.union([z.boolean(), z.string()]))),
+    found: z
+      .record(z.string(), z.string())
+      .describe('What its inspections found, where something hangs on it'),
     steps: z.array(
       z.strictObject({
         id,

@@ -4,6 +4,8 @@
  */
 export interface PickTable {
   readonly options: readonly string[];
+  /** Those of the options that are known only once an inspection has found them. */
+  readonly inspections: readonly string[];
   /** Plan by build: the values of the options in their order, parted by commas ("yes,led"). */
   readonly builds: { readonly [key: string]: number };
   /** What sets the builds of each plan apart, for the head of a printed sheet. */

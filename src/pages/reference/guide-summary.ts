@@ -109,9 +109,11 @@ export function summaryOf(
   };
 }
 
-function differences({ builds }: Guide, job: Job): readonly string[] {
+function differences({ builds, items }: Guide, job: Job): readonly string[] {
   if (job.plans.length < 2) return [];
-  const deciding = builds.options.filter(({ id }) => job.decidingOptions.includes(id));
+  const deciding = builds.options.filter(
+    ({ id }) => job.decidingOptions.includes(id) && items.get(id)?.kind !== 'inspection',
+  );
   return deciding.flatMap(({ name, choices }) => choices?.map((choice) => choice.name) ?? [name]);
 }
 

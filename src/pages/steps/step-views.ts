@@ -1,5 +1,5 @@
 import type { Markup } from '../../html/markup.ts';
-import type { Shown, VaryingView } from '../frame/shared-views.ts';
+import type { Shown, StepRef, VaryingView } from '../frame/shared-views.ts';
 import type { BlockView, ReadingView } from './block-views.ts';
 import type { PositionsView, StackView } from './stacks.ts';
 import type { TighteningView } from './tightening.ts';
@@ -23,6 +23,9 @@ export interface StepView extends Shown {
   /** Whether anything stands in the lines under the step. */
   readonly hasLines: boolean;
   readonly settings: readonly SettingView[];
+  readonly inspections: readonly InspectionView[];
+  /** The job ends with it. */
+  readonly stop: boolean;
   readonly readings: readonly ReadingView[];
   readonly bench: readonly BenchLine[];
   readonly wait: string | null;
@@ -37,6 +40,18 @@ export interface SettingView extends Shown {
   readonly name: string;
   readonly from: string;
   readonly to: string;
+}
+
+/** An inspection, and what hangs on each outcome. */
+export interface InspectionView extends Shown {
+  readonly id: string;
+  readonly name: string;
+  readonly outcomes: readonly {
+    readonly value: string;
+    readonly name: string;
+    /** The steps that are done then, and not otherwise. */
+    readonly steps: readonly StepRef[];
+  }[];
 }
 
 /** One line of what the vehicle and the bench are like when a step is done. */

@@ -10,6 +10,7 @@ import type { Shown, VaryingView } from '../frame/shared-views.ts';
 import { benchLines } from './bench.ts';
 import { blockViews } from './blocks.ts';
 import { settingsOf } from './evidence.ts';
+import { inspectionsOf } from './inspections.ts';
 import { readingsOf } from './readings.ts';
 import { stacksOf } from './stacks.ts';
 import type { StepView } from './step-views.ts';
@@ -40,6 +41,8 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     orders: tighteningViews(step, context),
     ...stacksOf(step, context),
     settings,
+    inspections: inspectionsOf(step, context),
+    stop: step.stop,
     hasLines: tools.length + wear.length + torques.length + settings.length > 0 || step.wait !== null,
     readings: readingsOf(step.blocks, context, stepSide),
     bench: benchLines(numbered, context),

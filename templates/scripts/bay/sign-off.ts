@@ -1,4 +1,5 @@
 import type { BayData } from '../../../src/pages/guide/bay-data.ts';
+import type { Picker } from '../picker.ts';
 import { make, say } from './elements.ts';
 import { type Field, wordsOf } from './field.ts';
 import type { Keeper } from './keeper.ts';
@@ -13,6 +14,8 @@ interface Line {
   /** The step that asks for it; `null` outside the steps. */
   readonly step: string | null;
   readonly fields: readonly Field[];
+  /** The inspection whose finding it is; `null` for what is ticked or typed in. */
+  readonly inspection: string | null;
 }
 
 /**
@@ -27,8 +30,9 @@ export function holdSignOff(fields: readonly Field[], keeper: Keeper): void {
   const signed = [...document.querySelectorAll<HTMLElement>('[data-signs]')];
   const draw = (): void => {
     const progress = keeper.now();
-    for (const line of lines) fill(line, progress, keeper.page);
-    const open = isBegun(progress) ? lines.filter((line) => isOpen(line, progress)) : [];
+    const { found } = keeper.picker;
+    for (const line of lines) fill(line, progress, keeper.page, found);
+    const open = isBegun(progress) ? lines.filter((line) => isOpen(line, progress, found)) : [];
     const openAt = (step: string | undefined) => open.filter((line) => line.step === step);
     for (const row of signed) shut(row, row.dataset.signs === '' ? open : openAt(row.dataset.signs));
     for (const { step, words } of reminders) {
@@ -45,13 +49,17 @@ function linesOf(fields: readonly Field[]): readonly Line[] {
   return [...document.querySelectorAll<HTMLTableRowElement>('[data-evidence-of]')].map((row) => {
     const key = row.dataset.evidenceOf ?? '';
     const own = fields.filter((one) => one.key === key || one.key.startsWith(`${key} `));
-    return { row, asked: wordsOf(row.cells[1]), step: own[0]?.step ?? null, fields: own };
+    const inspection = / inspection (.+)$/.exec(key)?.[1] ?? null;
+    const step = inspection === null ? (own[0]?.step ?? null) : (key.split(' ')[0] ?? null);
+    return { row, asked: wordsOf(row.cells[1]), step, fields: own, inspection };
   });
 }
 
 /** What another build asks for stands in nobody's way. */
-function isOpen({ row, fields }: Line, { values }: Progress): boolean {
-  return !row.hidden && fields.some((field) => !isSeenTo(field, values));
+function isOpen({ row, fields, inspection }: Line, { values }: Progress, found: Picker['found']): boolean {
+  if (row.hidden) return false;
+  if (inspection !== null) return found(inspection) === '';
+  return fields.some((field) => !isSeenTo(field, values));
 }
 
 /** Ticked, or a reading that is as it should be. */
@@ -68,7 +76,12 @@ function askedOf(lines: readonly Line[]): string {
 /** How many lines are told one by one. */
 const MOST = 3;
 
-function fill({ row, fields }: Line, { values }: Progress, { words }: BayData): void {
+function fill(
+  { row, fields, inspection }: Line,
+  { values }: Progress,
+  { words }: BayData,
+  foundBy: Picker['found'],
+): void {
   const typed = fields.flatMap(({ key, input }) => {
     const text = values.get(key)?.text ?? '';
     if (text === '' || text === TICKED) return [];
@@ -76,10 +89,12 @@ function fill({ row, fields }: Line, { values }: Progress, { words }: BayData): 
     return side === 'left' || side === 'right' ? `${words[side]} ${text}` : text;
   });
   const found = row.querySelector('.found');
-  if (found) say(found, typed.join(', '));
+  const outcome = inspection === null ? '' : foundBy(inspection);
+  if (found) say(found, inspection === null ? typed.join(', ') : outcome.replaceAll('-', ' '));
   for (const [index, tick] of [...row.querySelectorAll('.tick')].entries()) {
     const field = fields[index];
-    tick.classList.toggle('seen-to', field !== undefined && isSeenTo(field, values));
+    const isSeen = inspection === null ? field !== undefined && isSeenTo(field, values) : outcome !== '';
+    tick.classList.toggle('seen-to', isSeen);
   }
 }
 

@@ -39,6 +39,8 @@ export function startBay(table: PickTable | null, picker: Picker): void {
   // A link that names a build says which vehicle is meant; any other leads back to the one that was picked.
   if (readAddress().build === null) picker.show(keeper.now().build);
   picker.onPick(() => keeper.change((progress) => progress));
+  // What was found belongs to the job that was begun.
+  picker.onFind(() => keeper.change((progress) => ({ ...progress, build: picker.shown() })));
   addTicks(keeper);
   addWaits(keeper);
   keepFields(fields, keeper);

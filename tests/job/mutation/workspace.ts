@@ -90,6 +90,7 @@ function jobOf(guide: Guide): Job {
 
 const none: Estimate = { least: base<'time'>(0), likely: base<'time'>(0), most: base<'time'>(0) };
 const emptyPlan: Omit<Plan, 'index' | 'builds' | 'statement'> = {
+  found: '',
   steps: [],
   gather: { tools: [], wear: [], supplies: [], kit: [] },
   messages: [],

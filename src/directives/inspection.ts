@@ -1,0 +1,35 @@
+import type { Inspection } from '../model/item.ts';
+import { required } from './attribute.ts';
+import { type AttributeType, bad } from './attribute.ts';
+import { refs } from './attribute-types.ts';
+import { directive } from './directive.ts';
+import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
+
+const outcomes: typeof refs extends AttributeType<infer T> ? AttributeType<T> : never = {
+  expects: 'two outcomes or more, set apart by spaces, as in `clean rusty worn-out`',
+  read: (text, at) => {
+    const reading = refs.read(text, at);
+    if (!reading.ok) return reading;
+    return new Set(reading.value.map(({ value }) => value)).size === reading.value.length &&
+      reading.value.length > 1
+      ? reading
+      : bad('an inspection has two outcomes or more, and each once: name what may be found');
+  },
+};
+
+/** Declares something that is looked at, so that what follows can hang on what is found. */
+export const inspection = directive({
+  name: 'inspection',
+  form: 'leaf',
+  label: 'required',
+  attributes: { ...itemAttributes, outcomes: required(outcomes) },
+  summary:
+    'Declares something that is looked at during the job, and what may be found. `:inspect` looks at it; after that, steps and words hang on it like on an option, as in `when="thread is worn-out"`. It is no option: nobody knows it before the vehicle is apart, so page and print show every way until it is found, and a step marked `stop` ends the job there.',
+  example: '::inspection[Thread of the mount bolt]{#thread outcomes="clean rusty worn-out"}',
+  build: (read): Inspection | null => {
+    const { values, directive: found } = read;
+    const noun = labelled(found.labelText, undefined);
+    if (!values.id || !values.outcomes || !noun) return null;
+    return { ...itemBase('inspection', read, values.id, noun), outcomes: values.outcomes.value };
+  },
+});

@@ -1,0 +1,38 @@
+import { actionsOf, holds, optionsIn } from '../../job/index.ts';
+import type { Step } from '../../model/guide.ts';
+import type { Inspection } from '../../model/item.ts';
+import { type GuideContext, stepRef } from '../frame/context.ts';
+import { shownWhen } from '../frame/plans.ts';
+import type { StepRef } from '../frame/shared-views.ts';
+import type { InspectionView } from './step-views.ts';
+
+/** What a step inspects, with the steps that hang on each outcome. */
+export function inspectionsOf(step: Step, context: GuideContext): readonly InspectionView[] {
+  return actionsOf(step).flatMap(({ node, whens }) => {
+    const item = context.guide.items.get(node.target.value);
+    if (item?.kind !== 'inspection') return [];
+    const narrowest = whens.at(-1);
+    return {
+      ...shownWhen(context, narrowest ? { value: narrowest } : item.when),
+      id: item.id,
+      name: item.noun.label,
+      outcomes: item.outcomes.map(({ value }) => ({
+        value,
+        name: value.replaceAll('-', ' '),
+        steps: stepsAfter(item, value, context),
+      })),
+    };
+  });
+}
+
+/** Every build in which a step may be done is tried with this finding in it. */
+function stepsAfter({ id }: Inspection, outcome: string, context: GuideContext): readonly StepRef[] {
+  return [...context.steps.values()].flatMap(({ step, plans }) => {
+    const when = step.when?.value;
+    if (!when || !optionsIn(when).includes(id)) return [];
+    const isDone = plans.some(({ builds }) =>
+      builds.some((build) => build[id] === outcome && holds(when, build)),
+    );
+    return isDone ? (stepRef(context, step.id) ?? []) : [];
+  });
+}
