@@ -1,6 +1,5 @@
 import type { Inspection } from '../model/item.ts';
-import { required } from './attribute.ts';
-import { type AttributeType, bad } from './attribute.ts';
+import { type AttributeType, bad, required } from './attribute.ts';
 import { refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
