@@ -6,12 +6,15 @@ import { procedureOption } from './rules/procedure-option.ts';
 
 /**
  * How a procedure's conditions read in the file that places it. Each option of the procedure must be passed,
- * and each option that is passed must exist on both sides.
+ * and each option that is passed must exist on both sides. What hangs on an inspection of its own goes on doing so.
+ *
+ * @param inspections the procedure's inspections, each with its id in the guide
  */
 export function optionPassing(
   place: ProcedurePlace,
   inner: readonly Option[],
   outer: readonly string[],
+  inspections: ReadonlyMap<string, string>,
   report: Report,
 ): (when: When) => When {
   const passed = new Map(place.options.map((pair) => [pair.inner.value, pair.outer.value]));
@@ -36,7 +39,7 @@ export function optionPassing(
       ),
     );
   }
-  const known = new Map([...passed].filter(([, option]) => outer.includes(option)));
+  const known = new Map([...inspections, ...[...passed].filter(([, option]) => outer.includes(option))]);
   return (when) => renamed(when, known);
 }
 

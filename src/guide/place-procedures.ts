@@ -154,12 +154,15 @@ function readFragment(place: ProcedurePlace, placing: Placing): Fragment {
     origins,
     options: read.options.map((option) => option.id),
   });
-  const when = optionPassing(place, read.options, placing.options, report);
-  return adapted(draft, place, when, report);
+  const names = namesFor(draft, place);
+  const inspections = new Map(
+    draft.items.flatMap(({ kind, id }) => (kind === 'inspection' ? [[id, names.item(id)]] : [])),
+  );
+  const when = optionPassing(place, read.options, placing.options, inspections, report);
+  return adapted(draft, place, { ...names, when }, report);
 }
 
-function adapted(draft: Draft, place: ProcedurePlace, pass: (when: When) => When, report: Report): Fragment {
-  const by = adaptation(draft, place, pass);
+function adapted(draft: Draft, place: ProcedurePlace, by: Adaptation, report: Report): Fragment {
   const all = draft.sections.flatMap((section) => withIntro(section));
   const kept = pick(all, place, report);
   const dropped = all.filter((entry) => !kept.includes(entry));
@@ -184,8 +187,8 @@ function adapted(draft: Draft, place: ProcedurePlace, pass: (when: When) => When
  * The prefix keeps two placements apart. Tools and protective equipment are the shop's, and what the platform
  * declares is one thing whatever the prefix: these stay as they are.
  */
-function adaptation(draft: Draft, { prefix }: ProcedurePlace, when: (when: When) => When): Adaptation {
-  if (prefix === null) return { item: (id) => id, step: (id) => id, when };
+function namesFor(draft: Draft, { prefix }: ProcedurePlace): Omit<Adaptation, 'when'> {
+  if (prefix === null) return { item: (id) => id, step: (id) => id };
   const own = new Set([
     ...[...draft.items, ...draft.left].flatMap((item) => (isShared(item) ? [] : [item.id])),
     ...draft.sequences.map(({ id }) => id),
@@ -196,7 +199,7 @@ function adaptation(draft: Draft, { prefix }: ProcedurePlace, when: (when: When)
   ]);
   const steps = new Set(stepIds(draft.sections));
   const renamed = (ids: ReadonlySet<string>) => (id: string) => (ids.has(id) ? `${prefix}-${id}` : id);
-  return { item: renamed(own), step: renamed(steps), when };
+  return { item: renamed(own), step: renamed(steps) };
 }
 
 function isShared(item: Item): boolean {

@@ -4,11 +4,11 @@ import type { GatherKit, GatherList, GatherSupply, GatherTool, GatherWear } from
 import type { Schedule } from '../model/schedule.ts';
 import type { Build } from '../model/when.ts';
 import { isCounted, totalCount } from './phrase.ts';
-import { isIn, type Use, usesOf } from './uses.ts';
+import { isIn, sectionsOf, type Use, usesOf } from './uses.ts';
 
 /** What must be within reach for a build: every declared thing once, in the order of declaration. */
 export function gatherList(guide: Guide, build: Build, schedules: readonly Schedule[]): GatherList {
-  const uses = guide.sections.flatMap((section) => usesOf(section, guide, build));
+  const uses = sectionsOf(guide, build).flatMap((section) => usesOf(section, guide, build));
   const byItem = new Map<string, Use[]>();
   for (const use of uses) {
     const others = byItem.get(use.item);

@@ -1,6 +1,6 @@
 export { type ActionRule, actionRule, actionRules, bindsTool, isFixing, targetKinds } from './actions.ts';
 export { fewestTraits, type Trait, traitsForAuthor, whenInWords } from './build-words.ts';
-export { enumerateBuilds } from './builds.ts';
+export { buildKey, enumerateBuilds } from './builds.ts';
 export { computeJob } from './compute-job.ts';
 export { type ConditionPlace, conditionsOf } from './conditions.ts';
 export { type CrowfootUse, crowfootUse, settingInLine } from './crowfoot.ts';

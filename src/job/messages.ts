@@ -3,7 +3,7 @@ import type { Guide } from '../model/guide.ts';
 import type { PlacedMessage } from '../model/job.ts';
 import type { Build } from '../model/when.ts';
 import type { SignalWord } from '../trade/signal-words.ts';
-import { isDone } from './uses.ts';
+import { sectionsOf } from './uses.ts';
 import { allHold } from './when.ts';
 
 /** How grave a word is, after ANSI Z535.6: danger first. */
@@ -14,13 +14,11 @@ const gravity: { readonly [W in SignalWord]: number } = { danger: 0, warning: 1,
  * derived step repeats from its source stands once.
  */
 export function messagesOf(guide: Guide, build: Build): readonly PlacedMessage[] {
-  const found: PlacedMessage[] = guide.sections.flatMap((section) => [
+  const found: PlacedMessage[] = sectionsOf(guide, build).flatMap((section) => [
     ...messagesIn(section.intro, build).map((message) => ({ message, section: section.id, step: null })),
-    ...section.steps
-      .filter((step) => isDone(step, build))
-      .flatMap((step) =>
-        messagesIn(step.blocks, build).map((message) => ({ message, section: section.id, step: step.id })),
-      ),
+    ...section.steps.flatMap((step) =>
+      messagesIn(step.blocks, build).map((message) => ({ message, section: section.id, step: step.id })),
+    ),
   ]);
   const once = new Map<string, PlacedMessage>();
   for (const placed of found) {

@@ -41,7 +41,7 @@ export function distinctOutcomes(guide: Guide): Outcomes {
         ? {
             kind: 'too-many-outcomes',
             outcomes: groups.size,
-            split: optionsToSplit([...distinct.values()], whens, deciding),
+            split: optionsToSplit([...distinct.values()], whens, deciding, guide),
           }
         : null;
   const kept = [...groups.values()].slice(0, MOST_OUTCOMES);
@@ -60,19 +60,26 @@ function outcomeKey(whens: readonly When[], build: Build): string {
 
 /**
  * The fewest options, picked one after another, whose settling brings the outcomes under the limit: a guide
- * for each of their values is the way out.
+ * for each of their values is the way out. Inspections come last, since nobody can write a guide for what is not yet
+ * found.
  */
 function optionsToSplit(
   builds: readonly Build[],
   whens: readonly When[],
   deciding: readonly Option[],
+  { items }: Pick<Guide, 'items'>,
 ): readonly string[] {
+  const isFound = ({ id }: Option) => items.get(id)?.kind === 'inspection';
   const keyed = builds.map((build) => ({ build, outcome: outcomeKey(whens, build) }));
   const split: string[] = [];
   let left = keyed;
   while (new Set(left.map((one) => one.outcome)).size > MOST_OUTCOMES) {
     const rest = deciding.filter((option) => !split.includes(option.id));
-    const trials = rest.map((option) => ({ option, left: largestShare(left, option) }));
+    const known = rest.filter((option) => !isFound(option));
+    const trials = (known.length > 0 ? known : rest).map((option) => ({
+      option,
+      left: largestShare(left, option),
+    }));
     const best = trials.reduce((a, b) => (b.left.length < a.left.length ? b : a));
     split.push(best.option.id);
     left = best.left;

@@ -3,7 +3,7 @@ import type { Guide, Section, Step } from '../model/guide.ts';
 import type { Prose } from '../model/prose.ts';
 import type { Build } from '../model/when.ts';
 import type { DoneStep } from './precedence.ts';
-import { isDone } from './uses.ts';
+import { sectionsOf } from './uses.ts';
 import { allHold } from './when.ts';
 
 /**
@@ -12,17 +12,13 @@ import { allHold } from './when.ts';
  * A step may end the job.
  */
 export function workOf(guide: Guide, build: Build, untimed = false): readonly DoneStep[] {
-  const work = guide.sections.flatMap((section) => [
+  return sectionsOf(guide, build).flatMap((section) => [
     ...proofsIn(section.intro, section, build, untimed),
-    ...section.steps
-      .filter((step) => isDone(step, build))
-      .flatMap((step) => [
-        { section: section.id, step },
-        ...proofsIn(step.blocks, section, build, untimed, step.id),
-      ]),
+    ...section.steps.flatMap((step) => [
+      { section: section.id, step },
+      ...proofsIn(step.blocks, section, build, untimed, step.id),
+    ]),
   ]);
-  const stop = work.findIndex(({ step }) => step.stop);
-  return stop < 0 ? work : work.slice(0, stop + 1);
 }
 
 function proofsIn(

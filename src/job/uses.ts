@@ -26,18 +26,28 @@ export function isIn(item: Item, build: Build): boolean {
   return item.when === null || allHold([item.when.value], build);
 }
 
-/** Whether a step is done in a build. */
-export function isDone(step: Step, build: Build): boolean {
+function isDone(step: Step, build: Build): boolean {
   return step.when === null || allHold([step.when.value], build);
 }
 
+/** The sections of a guide with the steps that a build does, up to one that ends the job. */
+export function sectionsOf({ sections }: Pick<Guide, 'sections'>, build: Build): readonly Section[] {
+  const done: Section[] = [];
+  for (const section of sections) {
+    const steps = section.steps.filter((step) => isDone(step, build));
+    const stop = steps.findIndex((step) => step.stop);
+    done.push({ ...section, steps: stop < 0 ? steps : steps.slice(0, stop + 1) });
+    if (stop >= 0) break;
+  }
+  return done;
+}
+
 /**
- * Everything that a section uses in a build, in the order of the text. What stands before its first step
- * belongs to that step.
+ * Everything that a section uses in a build that does all of its steps, in the order of the text. What stands before
+ * its first step belongs to that step.
  */
-export function usesOf(section: Section, guide: Guide, build: Build): readonly Use[] {
-  const steps = section.steps.filter((step) => isDone(step, build));
-  const intro = placedIn(section.intro).flatMap((found) => useOf(found, steps[0] ?? null, guide, build));
+export function usesOf({ intro: before, steps }: Section, guide: Guide, build: Build): readonly Use[] {
+  const intro = placedIn(before).flatMap((found) => useOf(found, steps[0] ?? null, guide, build));
   return [...intro, ...steps.flatMap((step) => usesOfStep(step, guide, build))];
 }
 

@@ -32,7 +32,7 @@ export type BuildProblem =
   | { readonly kind: 'too-many-builds'; readonly options: readonly string[] }
   /** Every combination is impossible. */
   | { readonly kind: 'no-build' }
-  /** More distinct outcomes than a page can carry; `split` are the options that want a guide each. */
+  /** More distinct outcomes than a page can carry; `split` are the options, and after them inspections, that make them. */
   | { readonly kind: 'too-many-outcomes'; readonly outcomes: number; readonly split: readonly string[] };
 
 /** The job as it is for a set of builds that read alike. */

@@ -30,7 +30,8 @@ export function showPlans(plans: Plans | null, table: PickTable): void {
     const number = numbers.get(element.dataset.step ?? '');
     if (number) element.textContent = String(number);
   }
-  showCodeOf(plan, table);
+  // What is open is what an inspection finds: the build is the same in all of them.
+  showCodeOf(plans?.[0] ?? null, table);
   showSheetsOf(plans?.[0] ?? null, table);
 }
 

@@ -30,6 +30,32 @@ describe('what hangs on an inspection', () => {
     expect(await told(declared + look + stop)).toEqual(['part-left-off: :remove[cover]']);
   });
 
+  it('ends the job only for what is found', async () => {
+    const always = stop.replace('when="thread is worn-out" ', '');
+    expect(await told(declared + look + always + refit)).toEqual([
+      'stop-always: ::step[Ask the owner]{#ask stop}',
+    ]);
+  });
+
+  it('hangs on an inspection that is there in some builds alone', async () => {
+    const some = declared.replace('outcomes', 'when=fog outcomes');
+    const sought = look.replace(':inspect[thread]', ':where[:inspect[thread]]{when=fog}');
+    const narrow = clean.replace('thread is rusty', 'fog and thread is rusty');
+    expect(await told(some + sought + narrow + refit)).toEqual([]);
+    expect(await told(some + sought + clean + refit)).toEqual(['inspection-absent: thread is rusty']);
+  });
+
+  it('hangs on it where a procedure is placed, under the name that it has there', async () => {
+    const placed = (attributes: string, after = '') => ({
+      'procedures/thread-seen.md': `---\ntitle: Thread looked at\n---\n\n${declared}${look}${clean}${refit}`,
+      'example/guide.md': `## Work {#work}\n\n::procedure{of=thread-seen${attributes}}\n\n${after}`,
+    });
+    expect(await told(placed(''))).toEqual([]);
+    expect(await told(placed(' prefix=left'))).toEqual([]);
+    const more = '::step[Oil it]{#oil when="left-thread is rusty"}\n\nOil the thread.\n';
+    expect(await told(placed(' prefix=left', more))).toEqual([]);
+  });
+
   it('is one of the outcomes', async () => {
     const unknown = clean.replace('rusty', 'dusty');
     expect((await told(declared + look + unknown + refit)).map((line) => line.split(':')[0])).toContain(

@@ -5,10 +5,12 @@ import { buildsNone } from './builds-none.ts';
 import { buildsTooMany } from './builds-too-many.ts';
 import { choiceGap } from './choice-gap.ts';
 import { choiceOverlap } from './choice-overlap.ts';
+import { inspectionAbsent } from './inspection-absent.ts';
 import { messageNarrower } from './message-narrower.ts';
 import { optionUnknown } from './option-unknown.ts';
 import { outcomesTooMany } from './outcomes-too-many.ts';
 import { referenceDropped } from './reference-dropped.ts';
+import { stopAlways } from './stop-always.ts';
 
 /** The rules of options and builds. */
 export const buildRules: readonly Rule[] = [
@@ -16,9 +18,16 @@ export const buildRules: readonly Rule[] = [
   buildsTooMany,
   optionUnknown,
   outcomesTooMany,
-  ...[actionImpossible, branchDead, choiceGap, choiceOverlap, messageNarrower, referenceDropped].map(
-    amongAllBuilds,
-  ),
+  ...[
+    actionImpossible,
+    branchDead,
+    choiceGap,
+    choiceOverlap,
+    inspectionAbsent,
+    messageNarrower,
+    referenceDropped,
+    stopAlways,
+  ].map(amongAllBuilds),
 ];
 
 /** A rule that compares builds says nothing where they could not all be made: that has been told. */

@@ -32,7 +32,10 @@ export const outcomesTooMany: Rule = {
     if (job.buildProblem?.kind !== 'too-many-outcomes') return;
     const { outcomes, split } = job.buildProblem;
     const named = split.map((id) => `*${id}*`).join(' and ');
-    const message = `this guide comes out in ${outcomes} ways; write a guide for each value of ${named}`;
+    const mend = split.some((id) => guide.items.get(id)?.kind === 'inspection')
+      ? `let less hang on ${named}`
+      : `write a guide for each value of ${named}`;
+    const message = `this guide comes out in ${outcomes} ways; ${mend}`;
     const notes = guide.builds.options
       .filter((option) => split.includes(option.id))
       .map((option) => ({ message: `*${option.id}* is declared here`, at: option.at }));

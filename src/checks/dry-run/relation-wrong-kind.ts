@@ -1,5 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { related, relationsOf } from '../../job/relations.ts';
+import { articled } from '../kinds.ts';
 import type { Rule } from '../rule.ts';
 import { circled } from './circles.ts';
 
@@ -30,5 +31,5 @@ export const relationWrongKind: Rule = {
 };
 
 function kindWords(kind: string): string {
-  return kind === 'kit' ? 'something from the box' : `a ${kind}`;
+  return kind === 'kit' ? 'something from the box' : articled(kind);
 }

@@ -1,7 +1,8 @@
 import { markup } from '../../html/markup.ts';
+import { sectionsOf } from '../../job/uses.ts';
 import { stepsOf } from '../../job/walk.ts';
 import type { Figure } from '../../model/block.ts';
-import type { Guide, Step } from '../../model/guide.ts';
+import type { Guide, Section, Step } from '../../model/guide.ts';
 import type { Job, Plan } from '../../model/job.ts';
 import type { Shop } from '../../model/shop.ts';
 import type { TradeWords } from '../../trade/words.ts';
@@ -89,6 +90,14 @@ export function stepRefs(context: GuideContext, idOf: (plan: Plan) => string | n
 /** For which plans a step stands. */
 export function shownStep(context: GuideContext, { plans }: NumberedStep): Shown {
   return shownIn(context, plans);
+}
+
+/** For which plans a section stands: a step of an earlier one may have ended the job. */
+export function shownSection(section: Section, guide: Pick<Guide, 'sections'>, context: GuideContext): Shown {
+  const plans = context.job.plans.filter(({ builds: [build = {}] }) =>
+    sectionsOf(guide, build).some(({ id }) => id === section.id),
+  );
+  return plans.length === 0 ? always : shownIn(context, plans);
 }
 
 /** The style sheets of every page, in the order in which they apply; a shop's own colours stand last. */

@@ -3,8 +3,7 @@ import { stringify } from '../../html/stringify.ts';
 import type { Block } from '../../model/block.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Side } from '../../model/item.ts';
-import { type GuideContext, shownStep, stepRef } from '../frame/context.ts';
-import { always } from '../frame/plans.ts';
+import { type GuideContext, shownSection, shownStep, stepRef } from '../frame/context.ts';
 import type { Shown, StepRef } from '../frame/shared-views.ts';
 import { photoView, settingsOf, sidesOf } from '../steps/evidence.ts';
 import { inspectionsOf } from '../steps/inspections.ts';
@@ -21,13 +20,14 @@ interface Place {
 }
 
 /** All evidence that a guide asks for, step by step: photographs, settings and readings. */
-export function evidenceRows(
-  { sections }: Pick<Guide, 'sections'>,
-  context: GuideContext,
-): readonly EvidenceRow[] {
-  return sections.flatMap(({ id, intro, steps }) => [
-    ...rowsOf(intro, { id, step: null, stepSide: null, shown: always }, context),
-    ...steps.flatMap((step) => {
+export function evidenceRows(guide: Pick<Guide, 'sections'>, context: GuideContext): readonly EvidenceRow[] {
+  return guide.sections.flatMap((section) => [
+    ...rowsOf(
+      section.intro,
+      { id: section.id, step: null, stepSide: null, shown: shownSection(section, guide, context) },
+      context,
+    ),
+    ...section.steps.flatMap((step) => {
       const numbered = context.steps.get(step.id);
       const ref = stepRef(context, step.id);
       if (!numbered || !ref) return [];

@@ -3,7 +3,7 @@ import type { Guide, NoneKind, Section } from '../../model/guide.ts';
 import type { Item, ItemKind } from '../../model/item.ts';
 import type { TradeWords } from '../../trade/words.ts';
 import { formatEstimate } from '../../units/estimate.ts';
-import type { GuideContext } from '../frame/context.ts';
+import { type GuideContext, shownSection } from '../frame/context.ts';
 import { always, shownIn, varying } from '../frame/plans.ts';
 import { proseMarkup } from '../frame/prose.ts';
 import type { Shown } from '../frame/shared-views.ts';
@@ -30,7 +30,7 @@ export function sectionViews(guide: Guide, context: GuideContext): readonly Sect
   const comesOffAt = declaringSection(guide, isOfVehicle);
   const limitsAt = declaringSection(guide, isLimit);
   const sections = guide.sections.map((section) =>
-    sectionView(section, context, {
+    sectionView(section, guide, context, {
       gather: section === gatherAt ? gather : null,
       comesOff: section === comesOffAt && comesOff.length > 0 ? comesOff : null,
       limits: section === limitsAt && limits.length > 0 ? limits : null,
@@ -61,7 +61,7 @@ function declaringSection(guide: Guide, wanted: (item: Item) => boolean): Sectio
   return guide.sections.findLast(({ at }) => at.file === guide.file && at.start <= first.at.start);
 }
 
-function sectionView(section: Section, context: GuideContext, lists: Lists): SectionView {
+function sectionView(section: Section, guide: Guide, context: GuideContext, lists: Lists): SectionView {
   const steps = section.steps.flatMap((step) => {
     const numbered = context.steps.get(step.id);
     return numbered ? [stepView(numbered, context)] : [];
@@ -69,7 +69,7 @@ function sectionView(section: Section, context: GuideContext, lists: Lists): Sec
   const intro = blockViews(section.intro, context, null);
   const stepsAlone = intro.length === 0 && !Object.values(lists).some((list) => list !== null);
   return {
-    ...(stepsAlone ? shownWithSteps(section, context) : always),
+    ...(stepsAlone ? shownWithSteps(section, context) : shownSection(section, guide, context)),
     id: section.id,
     title: proseMarkup(section.title, { context, stepSide: null }),
     level: Math.max(2, section.depth),

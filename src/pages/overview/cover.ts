@@ -75,13 +75,14 @@ function code(address: string): CodeView {
 
 /**
  * The codes of the page and of each plan, for the page's script. That of a plan names the first of its builds,
- * which all read alike. Empty where there is one plan alone, or no address.
+ * which all read alike, and leaves open what an inspection will find. Empty where there is one plan alone, or no address.
  */
 export function planCodes({ guide, job, shop }: GuideContext): readonly PlanCode[] {
   const page = pageAddress(shop.settings.address, guide);
   if (page === null || job.plans.length < 2) return [];
+  const options = job.decidingOptions.filter((id) => guide.items.get(id)?.kind !== 'inspection');
   const fragments = job.plans.map(({ builds: [build] }) =>
-    build ? buildFragment(build, job.decidingOptions) : '',
+    build && options.length > 0 ? buildFragment(build, options) : '',
   );
   return ['', ...fragments].map((fragment) => [fragment, qrModules(page + fragment)]);
 }
