@@ -19,6 +19,9 @@ const seen = () => ({
     .filter((step) => !step.hidden)
     .map((step) => step.id),
   builds: document.querySelectorAll('.plans > li').length,
+  tap: [...document.querySelectorAll<HTMLElement>('table.gather tr')].some(
+    (row) => row.textContent?.includes('Thread tap') && !row.hidden,
+  ),
   found: document.querySelector('[data-evidence-of="look inspection thread"] .found')?.textContent,
 });
 const find = (outcome: string) =>
@@ -29,9 +32,9 @@ const everyWay = ['bolt-out', 'look', 'ask', 'clean-thread', 'bolt-in'];
 describe('an inspection with three outcomes in a guide of four options', () => {
   it('leaves the builds as many, shows every way until it is found, and then that one, also on the print', async () => {
     const { page, faults } = await open(site.browser, site.folder, path, { hash });
-    expect(await page.evaluate(seen)).toEqual({ steps: everyWay, builds: 16, found: '' });
+    expect(await page.evaluate(seen)).toEqual({ steps: everyWay, builds: 16, tap: true, found: '' });
     await page.evaluate(find, 'clean');
-    expect((await page.evaluate(seen)).steps).toEqual(['bolt-out', 'look', 'bolt-in']);
+    expect(await page.evaluate(seen)).toMatchObject({ steps: ['bolt-out', 'look', 'bolt-in'], tap: false });
     await page.getByLabel(/^Done: Look at the thread/).check();
     await page.evaluate(find, 'worn-out');
     expect((await page.evaluate(seen)).steps).toEqual(['bolt-out', 'look', 'ask']);
@@ -39,6 +42,7 @@ describe('an inspection with three outcomes in a guide of four options', () => {
     expect(await page.evaluate(seen)).toEqual({
       steps: ['bolt-out', 'look', 'ask'],
       builds: 16,
+      tap: false,
       found: 'worn out',
     });
     await page.emulateMedia({ media: 'print' });
@@ -52,11 +56,12 @@ describe('an inspection with three outcomes in a guide of four options', () => {
     const firefox = await startFirefox();
     const page = await firefox.newPage();
     await page.goto(new URL(`file://${resolve(site.folder, path)}`).href + hash);
-    expect(await page.evaluate(seen)).toEqual({ steps: everyWay, builds: 16, found: '' });
+    expect(await page.evaluate(seen)).toEqual({ steps: everyWay, builds: 16, tap: true, found: '' });
     await page.evaluate(find, 'rusty');
     expect(await page.evaluate(seen)).toEqual({
       steps: ['bolt-out', 'look', 'clean-thread', 'bolt-in'],
       builds: 16,
+      tap: true,
       found: 'rusty',
     });
     await firefox.close();

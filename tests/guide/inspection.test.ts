@@ -37,6 +37,12 @@ describe('what hangs on an inspection', () => {
     ]);
   });
 
+  it('is found once: a step that looks on each side asks for two', async () => {
+    const twice =
+      '::step[Look]{#look side=each}\n\n:inspect[thread].\n\n::step[Lift it]{#lift}\n\n:remove[cover].\n\n';
+    expect(await told(declared + twice + clean + refit)).toEqual(['side-disagrees: :inspect[thread]']);
+  });
+
   it('hangs on an inspection that is there in some builds alone', async () => {
     const some = declared.replace('outcomes', 'when=fog outcomes');
     const sought = look.replace(':inspect[thread]', ':where[:inspect[thread]]{when=fog}');

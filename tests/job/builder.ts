@@ -263,6 +263,7 @@ export interface StepWords {
   readonly time?: readonly [number, number, number];
   readonly wait?: number;
   readonly people?: number;
+  readonly stop?: boolean;
   readonly needs?: string;
   readonly when?: string;
   readonly anyOrder?: boolean;
@@ -365,7 +366,7 @@ export function stepOf(words: StepWords, index = 0, places = new Places()): Step
     wait: words.wait === undefined ? null : written(base<'time'>(words.wait)),
     people: words.people ?? 1,
     signOff: false,
-    stop: false,
+    stop: words.stop ?? false,
     anyOrder: words.anyOrder ?? false,
     after: refs(words.after),
     needs: refs(words.needs),

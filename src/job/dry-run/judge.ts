@@ -227,7 +227,10 @@ export function judgeSides(move: Deed, ledger: Ledger): void {
   const first = ledger.script.lots.find((lot) => lot.id === move.action.target.value);
   if (!first || first.item?.unknown.has('side') || move.step?.unknown.has('side')) return;
   const itemSide = first.sideWritten;
-  const changes = actionRule(move.action.verb).from.length > 0 && first.item?.kind !== 'supply';
+  // What each side finds cannot be one finding.
+  const changes =
+    first.item?.kind === 'inspection' ||
+    (actionRule(move.action.verb).from.length > 0 && first.item?.kind !== 'supply');
   const twice = stepSide === 'each' && itemSide === null && changes;
   const elsewhere = itemSide !== null && itemSide !== 'each' && itemSide !== stepSide;
   if (!twice && !elsewhere) return;

@@ -20,17 +20,32 @@ interface Line {
 /** What must be within reach, over all plans: each thing once, with the builds that need it. */
 export function gatherView(context: GuideContext, nones: readonly string[]): GatherView {
   const rows = <L extends Line>(list: (gather: GatherList) => readonly L[], amount: AmountOf<L>) =>
-    gatherRows(context, (plan) => list(plan.gather), amount);
+    gatherRows(context, (plan) => whereUsed(list(plan.gather), list, context), amount);
   return {
-    wear: inOrderOfUse(rows((gather) => gather.wear, none)),
+    // What protects is worn in every build, also where no step says so again.
+    wear: inOrderOfUse(gatherRows(context, ({ gather }) => gather.wear, none)),
     tools: mergeSets(inOrderOfUse(rows((gather) => gather.tools, countAtOnce)), context.guide.items),
     supplies: rows((gather) => gather.supplies, declaredAmount),
-    kit: rows(
-      (gather) => gather.kit,
+    // What is in the box is in the box, whether this build uses it or not.
+    kit: gatherRows(
+      context,
+      ({ gather }) => gather.kit,
       ({ count, perSide }) => (perSide === null ? String(count) : `${count} (${perSide} each side)`),
     ),
     nones,
   };
+}
+
+/** The lines that a plan uses, and those that none does: what other builds alone use need not be at hand. */
+function whereUsed<L extends Line>(
+  lines: readonly L[],
+  list: (gather: GatherList) => readonly L[],
+  { job }: GuideContext,
+): readonly L[] {
+  const used = new Set(
+    job.plans.flatMap(({ gather }) => list(gather).flatMap((line) => (line.firstStep ? [line.item] : []))),
+  );
+  return lines.filter(({ item, firstStep }) => firstStep !== null || !used.has(item));
 }
 
 type AmountOf<L extends Line> = (line: L) => string | null;

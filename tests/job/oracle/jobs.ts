@@ -1,4 +1,4 @@
-import type { Act, Job, Thing, Work } from './oracle.ts';
+import type { Act, Finding, Job, Thing, Work } from './oracle.ts';
 
 /** A seeded source of choices (mulberry32): the same seed gives the same job on every machine. */
 export class Dice {
@@ -136,6 +136,11 @@ const features: readonly ((dice: Dice) => Feature)[] = [
     on: ['set coding'],
     ...(dice.chance(20) ? { stepNeeds: 'coding' } : {}),
   }),
+  (dice) => ({
+    things: [{ kind: 'inspection', id: 'thread' }],
+    off: dice.chance(80) ? ['inspect thread'] : [],
+    on: dice.chance(30) ? ['inspect thread'] : [],
+  }),
   () => ({
     things: [{ kind: 'part', id: 'badge' }],
     off: ['remove badge', 'hand-over badge'],
@@ -175,7 +180,18 @@ export function jobOf(seed: number): Job {
   const known = new Set(things.map(({ id }) => id));
   const whole = things.map((thing) => trimmed(thing, known));
   const acts = slipped([...off, ...on], whole, dice);
-  return { things: whole, works: stepsOf(acts, whole, stepNeeds, dice) };
+  const works = stepsOf(acts, whole, stepNeeds, dice);
+  const found = dice.of(['rusty', 'clean'] as const);
+  return { things: whole, works: known.has('thread') ? hung(works, found, dice) : works, found };
+}
+
+/** Steps of which some hang on what an inspection finds, mostly on what it does find; a few end the job. */
+function hung(works: readonly Work[], found: Finding, dice: Dice): readonly Work[] {
+  const other: Finding = found === 'rusty' ? 'clean' : 'rusty';
+  return works.map((work) => {
+    if (!dice.chance(25)) return work;
+    return { ...work, finding: dice.chance(70) ? found : other, ...(dice.chance(20) ? { stop: true } : {}) };
+  });
 }
 
 function rank({ verb, id }: Act): number {
@@ -235,6 +251,8 @@ function verbsOf(thing: Thing | undefined): readonly string[] {
     case 'condition':
     case 'setting':
       return ['set', 'clear'];
+    case 'inspection':
+      return ['inspect'];
     default:
       return thing?.temporary ? ['apply', 'take-off'] : ['apply'];
   }

@@ -54,13 +54,14 @@ const facts = [
 /** What the checker says of a job in one build: the kinds of its faults. */
 function told(job: Job, fog: boolean): readonly string[] {
   const checked = guide({
-    options: { fog: 'Fog lamps' },
-    listed: [{ fog }],
+    options: { fog: 'Fog lamps', thread: { rusty: 'Rusty', clean: 'Clean' } },
+    listed: [{ fog, thread: job.found }],
     items: job.things.map(({ kind, id, ...words }) =>
       item(kind, id, { ...words, ...asFastener(words.replaces, job) }),
     ),
-    steps: job.works.map(({ acts, ...step }) => ({
+    steps: job.works.map(({ acts, finding, ...step }) => ({
       ...step,
+      ...(finding ? { when: `thread is ${finding}` } : {}),
       do: acts.map(({ verb, id, fog: narrow }) =>
         narrow ? { do: `${verb} ${id}`, where: 'fog' } : `${verb} ${id}`,
       ),
@@ -159,15 +160,18 @@ describe(`a planted fault is found within ${mostSeeds} seeds`, () => {
     expect(seed).not.toBeNull();
   });
 
-  it.each(['needs', 'side'] as const)('a checker that does not read %s of a step', (fact) => {
-    const blinded = (job: Job): Job => ({
-      ...job,
-      works: job.works.map((work) => ({ ...work, [fact]: undefined })),
-    });
-    const knows = ({ works }: Job) => works.some((work) => work[fact] !== undefined);
-    const seed = firstSeed(
-      (job, fog) => knows(job) && told(blinded(job), fog).length > 0 !== broken(job, fog).size > 0,
-    );
-    expect(seed).not.toBeNull();
-  });
+  it.each(['needs', 'side', 'finding', 'stop'] as const)(
+    'a checker that does not read %s of a step',
+    (fact) => {
+      const blinded = (job: Job): Job => ({
+        ...job,
+        works: job.works.map((work) => ({ ...work, [fact]: undefined })),
+      });
+      const knows = ({ works }: Job) => works.some((work) => work[fact] !== undefined);
+      const seed = firstSeed(
+        (job, fog) => knows(job) && told(blinded(job), fog).length > 0 !== broken(job, fog).size > 0,
+      );
+      expect(seed).not.toBeNull();
+    },
+  );
 });

@@ -6,7 +6,15 @@
 
 /** A thing of a job; ids are lists separated by spaces where there may be several. */
 export interface Thing {
-  readonly kind: 'part' | 'fastener' | 'kit' | 'connector' | 'condition' | 'setting' | 'supply';
+  readonly kind:
+    | 'part'
+    | 'fastener'
+    | 'kit'
+    | 'connector'
+    | 'condition'
+    | 'setting'
+    | 'inspection'
+    | 'supply';
   readonly id: string;
   readonly holds?: string;
   readonly on?: string;
@@ -33,13 +41,21 @@ export interface Act {
 export interface Work {
   readonly side?: 'each' | 'left' | 'right';
   readonly needs?: string;
+  /** It is done where the thread that is inspected is found so, and may end the job. */
+  readonly finding?: Finding;
+  readonly stop?: boolean;
   readonly acts: readonly Act[];
 }
+
+/** What the inspection of a job may find. */
+export type Finding = 'rusty' | 'clean';
 
 /** A whole job. */
 export interface Job {
   readonly things: readonly Thing[];
   readonly works: readonly Work[];
+  /** What the inspection finds on this vehicle. */
+  readonly found: Finding;
 }
 
 /** The rules of the ledger, each by the fault that breaks it. */
@@ -252,6 +268,9 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
         under(piece, 'on');
         become('on');
         return;
+      case 'inspect':
+        become('yes');
+        return;
       case 'set':
         from('no', 'lapsed', 'as found');
         become('yes');
@@ -283,14 +302,18 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
     wholeOff = pass === 'left' && on.some(({ where }) => where === '') ? id : wholeOff;
   }
 
+  let ended = false;
   for (const work of job.works) {
+    if (ended || (work.finding !== undefined && work.finding !== job.found)) continue;
+    ended = work.stop === true;
+    const asked = `${work.needs ?? ''} ${work.finding === undefined ? '' : 'thread'}`;
     const passes: readonly Where[] = work.side === 'each' ? ['left', 'right'] : [work.side ?? ''];
-    if (!met(work.needs)) faults.add('needs of a step');
+    if (!met(asked)) faults.add('needs of a step');
     wholeOff = null;
     for (const pass of passes) {
       const acts = work.acts.filter((one) => fog || !one.fog);
       for (const [index, one] of acts.entries()) {
-        if (!met(work.needs)) faults.add('needs of a step');
+        if (!met(asked)) faults.add('needs of a step');
         const thing = things.get(one.id);
         if (!thing) continue;
         const isSupply = thing.kind === 'supply';
@@ -315,7 +338,8 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
     }
   }
 
-  for (const piece of pieces) end(piece);
+  // Where a step ended the job, it is for others to say what becomes of the vehicle.
+  if (!ended) for (const piece of pieces) end(piece);
   return faults;
 
   function end(piece: Piece): void {
@@ -337,6 +361,8 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
         return;
       case 'setting':
         if (state !== 'yes') faults.add('left unset');
+        return;
+      case 'inspection':
         return;
       case 'supply':
         if (state === 'on' && thing.temporary) faults.add('left on');
@@ -365,6 +391,7 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
       connector: isOnKit ? 'apart' : 'mated',
       condition: 'no',
       setting: 'as found',
+      inspection: 'no',
       supply: 'bare',
     }[thing.kind];
     return sides.map((where) => ({ thing, where, state: begin, loosenedFirst: false, hung: false }));
