@@ -1,4 +1,4 @@
-import type { Inspection } from '../model/item.ts';
+import type { InspectionItem } from '../model/item.ts';
 import { type AttributeType, bad, required } from './attribute.ts';
 import { refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
@@ -25,7 +25,7 @@ export const inspection = directive({
   summary:
     'Declares something that is looked at during the job, and what may be found. `:inspect` looks at it; after that, steps and words hang on it like on an option, as in `when="thread is worn-out"`. It is no option: nobody knows it before the vehicle is apart, so page and print show every way until it is found, and a step marked `stop` ends the job there.',
   example: '::inspection[Thread of the mount bolt]{#thread outcomes="clean rusty worn-out"}',
-  build: (read): Inspection | null => {
+  build: (read): InspectionItem | null => {
     const { values, directive: found } = read;
     const noun = labelled(found.labelText, undefined);
     if (!values.id || !values.outcomes || !noun) return null;

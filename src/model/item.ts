@@ -22,7 +22,7 @@ export type Item =
   | Condition
   | Measure
   | Setting
-  | Inspection
+  | InspectionItem
   | Rating
   | Circuit;
 
@@ -218,7 +218,7 @@ export interface Setting extends ItemBase<'setting'> {
 }
 
 /** Something that is looked at; steps and words hang on what is found as they hang on an option. */
-export interface Inspection extends ItemBase<'inspection'> {
+export interface InspectionItem extends ItemBase<'inspection'> {
   /** What may be found, as ids. */
   readonly outcomes: readonly Ref[];
 }

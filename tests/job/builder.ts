@@ -7,7 +7,7 @@ import type {
   Condition,
   Connector,
   Fastener,
-  Inspection,
+  InspectionItem,
   Item,
   KitItem,
   Measure,
@@ -170,7 +170,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     case 'measure':
       return { ...common, kind, expect: null, words: [], recheck: null } as Measure;
     case 'inspection':
-      return { ...common, kind, outcomes: refs('sound worn') } as Inspection;
+      return { ...common, kind, outcomes: refs('sound worn') } as InspectionItem;
     case 'setting':
       return { ...common, kind, from: written('off'), to: written('on') } as Setting;
     case 'supply':

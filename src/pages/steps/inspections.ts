@@ -1,6 +1,6 @@
 import { actionsOf, holds, optionsIn } from '../../job/index.ts';
 import type { Step } from '../../model/guide.ts';
-import type { Inspection } from '../../model/item.ts';
+import type { InspectionItem } from '../../model/item.ts';
 import { type GuideContext, stepRef } from '../frame/context.ts';
 import { shownWhen } from '../frame/plans.ts';
 import type { StepRef } from '../frame/shared-views.ts';
@@ -26,7 +26,7 @@ export function inspectionsOf(step: Step, context: GuideContext): readonly Inspe
 }
 
 /** Every build in which a step may be done is tried with this finding in it. */
-function stepsAfter({ id }: Inspection, outcome: string, context: GuideContext): readonly StepRef[] {
+function stepsAfter({ id }: InspectionItem, outcome: string, context: GuideContext): readonly StepRef[] {
   return [...context.steps.values()].flatMap(({ step, plans }) => {
     const when = step.when?.value;
     if (!when || !optionsIn(when).includes(id)) return [];
