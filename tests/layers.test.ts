@@ -16,6 +16,7 @@ const rows: readonly (readonly string[])[] = [
   ['directives'],
   ['guide', 'checks'],
   ['pages', 'shop'],
+  ['handbook'],
   ['site'],
   ['preview', 'editor', 'desk'],
   ['cli'],

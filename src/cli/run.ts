@@ -81,9 +81,12 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
 
   program
     .command('explain')
-    .argument('[name]', 'the name that stands behind "error" or "warning"; without it, all rules are listed')
-    .description('say why a rule exists, or how a directive is written, with examples')
-    .action(async (rule: string | undefined) => done((await import('./explain.ts')).explain(rule, io)));
+    .argument(
+      '[word]',
+      'a directive, an attribute, a file or its key, a rule or a chapter; without it, a list',
+    )
+    .description('the handbook: how something is written, what it means, why a rule exists')
+    .action(async (word: string | undefined) => done(await (await import('./explain.ts')).explain(word, io)));
 
   return program;
 }

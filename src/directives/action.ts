@@ -1,5 +1,6 @@
-import { type ActionRule, actionRules } from '../job/actions.ts';
+import { type ActionRule, actionRules, type TargetKind } from '../job/actions.ts';
 import type { Inline } from '../model/prose.ts';
+import { meant } from './attribute.ts';
 import { quantity, ref, refs, words } from './attribute-types.ts';
 import { type DirectiveReader, directive } from './directive.ts';
 import { targetOf } from './mention.ts';
@@ -14,7 +15,31 @@ const ofApply: ReadonlySet<string> = new Set(['amount', 'on', 'over']);
 /** What an action may carry; `trial` goes with what is done for good; `amount`, `on` and `over`
  * with what is applied. */
 function attributesOf(rule: ActionRule) {
-  const all = { with: refs, say: words, as: words, when, trial: ref, amount, on: refs, over };
+  const all = {
+    with: meant(
+      refs,
+      'The tools it is done with. They stand in a line under the step; without it, a tool that the step mentions must fit.',
+    ),
+    say: meant(
+      words,
+      'Words in the place of the verb, as in `say="lift away"`. What is counted stays the same.',
+    ),
+    as: meant(
+      words,
+      'Words in the place of the name, as in `as="its screws"`. What is counted stays the same.',
+    ),
+    when,
+    trial: meant(ref, 'The step in which the fit was tried. What cannot be undone comes after it.'),
+    amount: meant(
+      amount,
+      'How much of the supply this takes. All amounts together may not be more than its `quantity`.',
+    ),
+    on: meant(
+      refs,
+      'What it is put on. Nothing is done to that before it is dry, or after its open time is over.',
+    ),
+    over: meant(over, 'How much is covered. With `yields` on the supply, the amount must do for it.'),
+  };
   const allowed = Object.entries(all).filter(
     ([name]) => (name !== 'trial' || rule.forGood) && (!ofApply.has(name) || rule.verb === 'apply'),
   );
@@ -22,12 +47,41 @@ function attributesOf(rule: ActionRule) {
   return Object.fromEntries(allowed) as Partial<typeof all> as typeof all;
 }
 
-function summaryOf({ verb, words: said, particle }: ActionRule): string {
-  const counted = `Says and counts: ${said}${particle ? ` … ${particle}` : ''}.`;
+const targets: { readonly [K in TargetKind]: string } = {
+  part: 'a part',
+  fastener: 'a fastener',
+  kit: 'something from the box',
+  connector: 'a connector',
+  supply: 'a supply',
+  condition: 'a condition',
+  setting: 'a setting',
+  measure: 'a reading',
+  inspection: 'an inspection',
+  template: 'a cut template',
+  hole: 'a hole of one',
+};
+
+function summaryOf(rule: ActionRule): string {
+  const { verb, words: said, particle } = rule;
+  const counted = `Says and counts: ${said}${particle ? ` … ${particle}` : ''}. ${tableRow(rule)}`;
   return verb === 'apply'
     ? `${counted} The amount is printed in both systems of units. What the supply is put on, \`on\`, is not worked on before it is dry, and \`over\` says how much of it is covered.`
     : counted;
 }
+
+/** The row of the action table in words. */
+function tableRow({ on, from, to, undoneBy, forGood, tool }: ActionRule): string {
+  const states = from.length > 0 ? ` From ${from.join(', ')} to ${to.join(' or ')}.` : '';
+  const undone = undoneBy.length > 0 ? ` Undone by ${undoneBy.map((by) => `\`:${by}\``).join(' or ')}.` : '';
+  return `Done to ${on.map((kind) => targets[kind]).join(', ')}.${states}${undone}${forGood ? ' Cannot be undone.' : ''}${toolWords[tool]}`;
+}
+
+const toolWords: { readonly [K in ActionRule['tool']]: string } = {
+  drive: ' A tool must fit where there is a drive.',
+  always: ' A tool must be named or mentioned.',
+  hand: '',
+  never: ' Done by hand, without a tool.',
+};
 
 /** Every action of the action table: what the hands do, within the sentence that says it. */
 export const actions: readonly DirectiveReader<Inline>[] = actionRules.map((rule) =>

@@ -27,12 +27,23 @@ export interface AttributeType<T> {
   readonly read: (text: string, at: Span) => Reading<T>;
 }
 
+/** An attribute of a directive: how its text is read, and what it says of the thing. */
+export interface Meant<T> extends AttributeType<T> {
+  /** A sentence or two for the handbook, in a technician's words; it begins large and ends with a full stop. */
+  readonly means: string;
+}
+
 /** The attributes of a directive by name. */
-export type AttributeTypes = { readonly [name: string]: AttributeType<unknown> };
+export type AttributeTypes = { readonly [name: string]: Meant<unknown> };
 
 /** The same attribute, now required. */
-export function required<T>(type: AttributeType<T>): AttributeType<T> {
+export function required<A extends AttributeType<unknown>>(type: A): A {
   return { ...type, required: true };
+}
+
+/** An attribute with what it means. */
+export function meant<T>(type: AttributeType<T>, means: string): Meant<T> {
+  return { ...type, means };
 }
 
 /** A value that was read. */

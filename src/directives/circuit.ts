@@ -1,4 +1,5 @@
 import type { Circuit } from '../model/item.ts';
+import { meant } from './attribute.ts';
 import { size, wire } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -10,11 +11,17 @@ export const circuit = directive({
   label: 'required',
   attributes: {
     ...itemAttributes,
-    load: size('current'),
-    length: size('length'),
-    wire,
-    fuse: size('current'),
-    voltage: size('voltage'),
+    load: meant(size('current'), 'What flows in it at most.'),
+    length: meant(size('length'), 'Of the wire, one way. The way back is counted too.'),
+    wire: meant(
+      wire,
+      'The size of the wire. Held against what it may carry, and against how much voltage it loses.',
+    ),
+    fuse: meant(
+      size('current'),
+      'What protects it. It must carry the load, and blow before the wire is too hot.',
+    ),
+    voltage: meant(size('voltage'), 'Of the supply that it hangs on.'),
   },
   summary: 'Declares a feed: its load, the length of its wire one way, the size of the wire and the fuse.',
   example:

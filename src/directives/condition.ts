@@ -1,4 +1,5 @@
 import type { Condition } from '../model/item.ts';
+import { meant } from './attribute.ts';
 import { flag, words } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -9,7 +10,12 @@ export const condition = directive({
   name: 'condition',
   form: 'leaf',
   label: 'optional',
-  attributes: { ...itemAttributes, stays: flag, set: words, clear: words },
+  attributes: {
+    ...itemAttributes,
+    stays: meant(flag, 'It need not be cleared before the end, as a cure.'),
+    set: meant(words, 'What is told where it is set, as in `set="raise the front"`.'),
+    clear: meant(words, 'What is told where it is cleared, in steps that are worked out too.'),
+  },
   summary:
     'Declares a state that is set and later cleared, with what is told there; without a label it is one that the platform declares, with that one’s words; `stays` frees it from being cleared. With `needs` it holds only while that holds: it lapses with it, comes back only by being set again, and need not be cleared then.',
   example:

@@ -1,4 +1,5 @@
 import type { Connector } from '../model/item.ts';
+import { meant } from './attribute.ts';
 import { refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { counted, countedAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -8,7 +9,14 @@ export const connector = directive({
   name: 'connector',
   form: 'leaf',
   label: 'required',
-  attributes: { ...itemAttributes, ...countedAttributes, on: refs },
+  attributes: {
+    ...itemAttributes,
+    ...countedAttributes,
+    on: meant(
+      refs,
+      'The part that it sits on. That part is not lifted away before it is apart; on something from the box it begins apart.',
+    ),
+  },
   summary:
     'Declares a connector and the part it sits on; one on a kit item begins apart. It is connected to what is in place, hangs aside, or is in the hand: the same step goes on to put it in.',
   example: '::connector[Fog lamp plug]{#fog-plug side=each on=cover when=fog}',

@@ -5,7 +5,7 @@ import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
 import type { Directive } from '../syntax/tree.ts';
 import { base } from '../units/quantity.ts';
-import { required } from './attribute.ts';
+import { meant, required } from './attribute.ts';
 import { id, list, quantity, ref, size, wholeNumber, words } from './attribute-types.ts';
 import { type CutShape, drawingOf, unitOf } from './cut-shape.ts';
 import { type DirectiveReader, directive } from './directive.ts';
@@ -13,16 +13,22 @@ import { coordinateUnit, onePoint, pointIn, points } from './points.ts';
 import { patternShapeless } from './rules/pattern-shapeless.ts';
 import { when } from './when.ts';
 
+const holeId = meant(id, 'The name by which `:drill`, `:cut` and `:hole` speak of it.');
+const passesThrough = meant(
+  ref,
+  'The fastener that goes through it. A hole that is too small or too large for that is a finding.',
+);
+
 const hole = directive({
   name: 'hole',
   form: 'leaf',
   label: 'required',
   attributes: {
-    id,
-    centre: required(onePoint),
+    id: holeId,
+    centre: meant(required(onePoint), 'Its middle, from the zero point of the template.'),
     unit: coordinateUnit,
-    diameter: required(size('length')),
-    for: ref,
+    diameter: meant(required(size('length')), 'How wide it is. A bit of that diameter must be declared.'),
+    for: passesThrough,
     when,
   },
   summary: 'A round hole, and what passes through it.',
@@ -44,12 +50,12 @@ const slot = directive({
   form: 'leaf',
   label: 'required',
   attributes: {
-    id,
-    from: required(onePoint),
-    to: required(onePoint),
+    id: holeId,
+    from: meant(required(onePoint), 'The middle of its one round end.'),
+    to: meant(required(onePoint), 'The middle of its other round end.'),
     unit: coordinateUnit,
-    width: required(size('length')),
-    for: ref,
+    width: meant(required(size('length')), 'How wide it is, across.'),
+    for: passesThrough,
     when,
   },
   summary: 'A hole with straight sides and round ends, from the centre of one end to that of the other.',
@@ -72,17 +78,23 @@ const pattern = directive({
   form: 'leaf',
   label: 'required',
   attributes: {
-    id,
-    count: required(wholeNumber(1, 9_999)),
-    diameter: required(size('length')),
-    along: points,
-    centre: onePoint,
-    circle: size('length'),
-    start: quantity('angle'),
-    from: words,
-    layers: list,
+    id: holeId,
+    count: meant(
+      required(wholeNumber(1, 9_999)),
+      'How many holes there are. Of a drawing, as many must be in it.',
+    ),
+    diameter: meant(required(size('length')), 'How wide each of them is.'),
+    along: meant(points, 'The middles of the first and the last hole of a row.'),
+    centre: meant(onePoint, 'The middle of the circle that the holes lie on.'),
+    circle: meant(size('length'), 'The diameter of the circle that the holes lie on.'),
+    start: meant(
+      quantity('angle'),
+      'Where the first hole lies on the circle, anticlockwise from the right; there, where nothing is written.',
+    ),
+    from: meant(words, "The maker's drawing in which the holes are, SVG or DXF, by its path from the guide."),
+    layers: meant(list, 'The layers of the drawing that are read; all where nothing is written.'),
     unit: coordinateUnit,
-    for: ref,
+    for: passesThrough,
     when,
   },
   summary:

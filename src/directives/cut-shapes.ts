@@ -1,5 +1,5 @@
 import { finding } from '../diagnostics/rule-card.ts';
-import { required } from './attribute.ts';
+import { meant, required } from './attribute.ts';
 import { list, oneOf, position, words } from './attribute-types.ts';
 import { cutHoles } from './cut-holes.ts';
 import { type CutShape, drawingOf, unitOf } from './cut-shape.ts';
@@ -13,8 +13,14 @@ const datum = directive({
   form: 'leaf',
   label: 'required',
   attributes: {
-    axis: required(oneOf('vertical', 'horizontal')),
-    at: required(position),
+    axis: meant(
+      required(oneOf('vertical', 'horizontal')),
+      'Which way the line runs: lengths across are measured from a vertical one, heights from a horizontal one.',
+    ),
+    at: meant(
+      required(position),
+      'Where it lies in the template: x for a vertical line, y for a horizontal one.',
+    ),
     when,
   },
   summary: 'What the technician measures from, and where it lies in the template.',
@@ -37,12 +43,18 @@ const outline = directive({
   form: 'leaf',
   label: 'optional',
   attributes: {
-    points: corners,
+    points: meant(
+      corners,
+      'Its corners one after the other, x to the right and y up; `r6` after one rounds it.',
+    ),
     unit: coordinateUnit,
-    'open-edge': oneOf('bottom', 'top', 'left', 'right'),
-    from: words,
-    layers: list,
-    of: oneOf('cut', 'panel'),
+    'open-edge': meant(
+      oneOf('bottom', 'top', 'left', 'right'),
+      'The side on which the cut runs out over the edge of the panel, so that no line is cut there.',
+    ),
+    from: meant(words, "The maker's drawing that holds the outline, SVG or DXF, by its path from the guide."),
+    layers: meant(list, 'The layers of the drawing that are read; all where nothing is written.'),
+    of: meant(oneOf('cut', 'panel'), "What is cut away, or the panel's own edge, which no cut may cross."),
     when,
   },
   summary:
@@ -86,9 +98,9 @@ const arc = directive({
   form: 'leaf',
   label: 'none',
   attributes: {
-    from: required(onePoint),
-    through: required(onePoint),
-    to: required(onePoint),
+    from: meant(required(onePoint), 'The corner of the outline where the arc begins.'),
+    through: meant(required(onePoint), 'A point that the arc goes through.'),
+    to: meant(required(onePoint), 'The next corner of the outline, where the arc ends.'),
     unit: coordinateUnit,
     when,
   },
@@ -113,7 +125,11 @@ const keepOut = directive({
   name: 'keep-out',
   form: 'leaf',
   label: 'required',
-  attributes: { points: required(points), unit: coordinateUnit, when },
+  attributes: {
+    points: meant(required(points), 'Its corners one after the other.'),
+    unit: coordinateUnit,
+    when,
+  },
   summary: 'Something behind the panel that no cutter may reach.',
   example: '::keep-out[Washer hose, behind]{points="-80,60 80,60 80,75 -80,75" unit=mm}',
   build: ({ values, unknown, directive: found, scope }): CutShape | null => {

@@ -3,7 +3,7 @@ import type { CutTemplate } from '../model/cut-template.ts';
 import type { Written } from '../source/span.ts';
 import type { DocumentNode } from '../syntax/tree.ts';
 import type { Quantity } from '../units/quantity.ts';
-import { required } from './attribute.ts';
+import { meant, required } from './attribute.ts';
 import { id, oneOf, ref, size } from './attribute-types.ts';
 import type { CutShape } from './cut-shape.ts';
 import { cutShapes } from './cut-shapes.ts';
@@ -19,16 +19,34 @@ export const cutTemplate = directive({
   form: 'container',
   label: 'required',
   attributes: {
-    id: required(id),
-    panel: required(ref),
-    face: required(oneOf('outside', 'inside')),
-    side: oneOf('left', 'right', 'each'),
-    tolerance: size('length'),
-    web: size('length'),
-    'set-back': size('length'),
-    'curve-radius': size('length'),
-    'curve-axis': oneOf('vertical', 'horizontal'),
-    join: oneOf('round', 'mitre'),
+    id: meant(
+      required(id),
+      'The name by which `:cut` and `:cut-template` speak of it, and that of its files.',
+    ),
+    panel: meant(required(ref), 'The part that is cut.'),
+    face: meant(
+      required(oneOf('outside', 'inside')),
+      'The face of the panel on which the sheet is laid, and as which everything is drawn.',
+    ),
+    side: meant(
+      oneOf('left', 'right', 'each'),
+      'The side of the vehicle; `each` makes the mirrored template too.',
+    ),
+    tolerance: meant(
+      size('length'),
+      'How far a cut may be off. Where paper cannot hold that over the length of the template, it is a finding.',
+    ),
+    web: meant(size('length'), 'The least of the panel that must stay between two cuts.'),
+    'set-back': meant(size('length'), 'Every outline is cut that much outside its line.'),
+    'curve-radius': meant(
+      size('length'),
+      'The radius of a curved panel, where places are measured straight across it; they are unrolled.',
+    ),
+    'curve-axis': meant(
+      oneOf('vertical', 'horizontal'),
+      'Which way the axis of the curve runs: about a vertical one, as where nothing is written, x is unrolled; about a horizontal one, y.',
+    ),
+    join: meant(oneOf('round', 'mitre'), 'What `set-back` makes of an outward corner.'),
     when,
   },
   summary:

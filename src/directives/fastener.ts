@@ -2,6 +2,7 @@ import { finding } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Fastener, FastenerType } from '../model/item.ts';
+import { meant } from './attribute.ts';
 import { ref } from './attribute-types.ts';
 import { directive, type Scope } from './directive.ts';
 import { fixing, fixingAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -13,7 +14,14 @@ export const fastener = directive({
   name: 'fastener',
   form: 'leaf',
   label: 'optional',
-  attributes: { ...itemAttributes, ...fixingAttributes, type: ref },
+  attributes: {
+    ...itemAttributes,
+    ...fixingAttributes,
+    type: meant(
+      ref,
+      'An entry of `fasteners.yaml`. What stands there (name, drive, reuse, how it lets go) need not be written again.',
+    ),
+  },
   summary:
     'Declares fasteners of the vehicle, how many per side, and what they hold. `standard` says which standard the width across flats follows, so that the drive is held against that one alone. `friction` says what the torque is for (`dry`, `oiled`, `waxed`, or a nut factor); without it a nut factor of 0.20 is judged. `stack` names what lies on it, from the head to the nut, and `length` says how long it is under its head, or how thick a washer or spacer is. `coat` is the supply that goes on its thread, `left-hand` tells that it tightens anticlockwise, `one-by-one` that only one may be loose at a time, and `recheck` when the owner has it looked at again.',
   example: '::fastener[Liner screw]{#liner-screw drive=T15 count=3 side=each holds=cover}',

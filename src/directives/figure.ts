@@ -4,7 +4,7 @@ import type { Block, FigureMark } from '../model/block.ts';
 import type { ProseElement } from '../model/prose.ts';
 import type { Span } from '../source/span.ts';
 import type { DocumentNode, RawProse, TextDirective } from '../syntax/tree.ts';
-import { required } from './attribute.ts';
+import { meant, required } from './attribute.ts';
 import { oneOf, pictureBox, words } from './attribute-types.ts';
 import { directive, type Scope } from './directive.ts';
 import { mark } from './mark.ts';
@@ -17,12 +17,18 @@ export const figure = directive({
   form: 'container',
   label: 'required',
   attributes: {
-    src: required({ ...words, expects: 'the path of the picture, as in `pictures/edge.jpg`' }),
-    alt: words,
-    shows: oneOf('left', 'right'),
-    crop: pictureBox,
-    blur: pictureBox,
-    zoom: pictureBox,
+    src: meant(
+      required({ ...words, expects: 'the path of the picture, as in `pictures/edge.jpg`' }),
+      'Where the picture lies, from the folder of the guide.',
+    ),
+    alt: meant(words, 'What the picture shows, for whoever cannot see it.'),
+    shows: meant(
+      oneOf('left', 'right'),
+      'The side of the vehicle that is in the picture; the page says it. In a step for the other side alone it is a finding.',
+    ),
+    crop: meant(pictureBox, 'The part of the upright picture that is kept.'),
+    blur: meant(pictureBox, 'A part of the upright picture that is made unreadable: a plate, a face.'),
+    zoom: meant(pictureBox, 'A part of the upright picture that is shown large beside the whole.'),
     when,
   },
   summary: 'Shows a picture under the sentence before it, with lettered marks and their key.',

@@ -1,5 +1,5 @@
 import type { InspectionItem } from '../model/item.ts';
-import { type AttributeType, bad, required } from './attribute.ts';
+import { type AttributeType, bad, meant, required } from './attribute.ts';
 import { refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -21,7 +21,13 @@ export const inspection = directive({
   name: 'inspection',
   form: 'leaf',
   label: 'required',
-  attributes: { ...itemAttributes, outcomes: required(outcomes) },
+  attributes: {
+    ...itemAttributes,
+    outcomes: meant(
+      required(outcomes),
+      'What may be found, one id for each. A condition asks for one with `is`, as in `thread is worn-out`.',
+    ),
+  },
   summary:
     'Declares something that is looked at during the job, and what may be found. `:inspect` looks at it; after that, steps and words hang on it like on an option, as in `when="thread is worn-out"`. It is no option: nobody knows it before the vehicle is apart, so page and print show every way until it is found, and a step marked `stop` ends the job there.',
   example: '::inspection[Thread of the mount bolt]{#thread outcomes="clean rusty worn-out"}',

@@ -1,4 +1,5 @@
 import type { KitItem } from '../model/item.ts';
+import { meant } from './attribute.ts';
 import { refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { fixing, fixingAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -8,7 +9,11 @@ export const kit = directive({
   name: 'kit',
   form: 'leaf',
   label: 'required',
-  attributes: { ...itemAttributes, ...fixingAttributes, covers: refs },
+  attributes: {
+    ...itemAttributes,
+    ...fixingAttributes,
+    covers: meant(refs, 'What cannot be reached while it is in place: parts, fasteners or plugs.'),
+  },
   summary:
     'Declares something that comes in the box; with a drive, thread or torque, or where it holds something or replaces a fastener, it is a fastener too.',
   example: '::kit[M8 flange nut]{#m8-nut count=4 thread=M8x1.25 drive="hex 13" torque="25 N·m"}',

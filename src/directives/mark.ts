@@ -1,5 +1,5 @@
 import type { FigureMark } from '../model/block.ts';
-import { required } from './attribute.ts';
+import { meant, required } from './attribute.ts';
 import { picturePoint } from './attribute-types.ts';
 import { directive } from './directive.ts';
 
@@ -8,7 +8,12 @@ export const mark = directive({
   name: 'mark',
   form: 'text',
   label: 'required',
-  attributes: { at: required(picturePoint) },
+  attributes: {
+    at: meant(
+      required(picturePoint),
+      'The point that the line leads to, by how far across and how far down the upright picture it lies.',
+    ),
+  },
   summary:
     'Sets a letter on the picture, as a fraction of its width and height, and opens its line of the key.',
   example: ':mark[A]{at="31%,44%"} lever tip, behind the lip',

@@ -1,6 +1,6 @@
 import type { Measure } from '../model/item.ts';
 import type { QuantityRange } from '../units/quantity.ts';
-import { type AttributeType, good } from './attribute.ts';
+import { type AttributeType, good, meant } from './attribute.ts';
 import { range, recheck } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -45,8 +45,11 @@ export const measure = directive({
   label: 'required',
   attributes: {
     ...itemAttributes,
-    expect: expected,
-    recheck,
+    expect: meant(
+      expected,
+      'The range that the reading must fall in, or the words that it must show. What `needs` it waits for that.',
+    ),
+    recheck: meant(recheck, 'When the owner has it taken again; stands on the hand-over sheet.'),
   },
   summary:
     'Declares a reading that is taken during the job, what is expected (a range, or words such as `green or amber`), and with `recheck` when the owner has it taken again.',

@@ -2,6 +2,7 @@ import { finding } from '../diagnostics/rule-card.ts';
 import type { MentionKind, Ref } from '../model/inline.ts';
 import type { Inline } from '../model/prose.ts';
 import type { Directive } from '../syntax/tree.ts';
+import { meant } from './attribute.ts';
 import { id, words } from './attribute-types.ts';
 import { type DirectiveReader, directive, type Scope } from './directive.ts';
 import { targetMissing } from './rules/target-missing.ts';
@@ -36,7 +37,7 @@ export const mentions: readonly DirectiveReader<Inline>[] = kinds.map((of) =>
     name: of,
     form: 'text',
     label: 'required',
-    attributes: { as: words, when },
+    attributes: { as: meant(words, 'Words in the place of its name.'), when },
     summary: summaryOf(of),
     example: `:${of}[some-id]`,
     build: ({ values, directive: found, scope }) => {

@@ -1,5 +1,5 @@
 import type { None } from '../model/guide.ts';
-import { required } from './attribute.ts';
+import { meant, required } from './attribute.ts';
 import { oneOf } from './attribute-types.ts';
 import { directive } from './directive.ts';
 
@@ -8,7 +8,12 @@ export const none = directive({
   name: 'none',
   form: 'leaf',
   label: 'none',
-  attributes: { of: required(oneOf('wear', 'tools', 'supplies', 'kit', 'conditions')) },
+  attributes: {
+    of: meant(
+      required(oneOf('wear', 'tools', 'supplies', 'kit', 'conditions')),
+      'The list that is empty on purpose.',
+    ),
+  },
   summary: 'Says that none is needed: forgotten and not needed differ.',
   example: '::none{of=conditions}',
   build: ({ values, directive: found }): None | null =>

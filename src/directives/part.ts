@@ -1,4 +1,5 @@
 import type { Part } from '../model/item.ts';
+import { meant } from './attribute.ts';
 import { refs, size } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { counted, countedAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -9,7 +10,12 @@ export const part = directive({
   name: 'part',
   form: 'leaf',
   label: 'optional',
-  attributes: { ...itemAttributes, ...countedAttributes, covers: refs, length: size('length') },
+  attributes: {
+    ...itemAttributes,
+    ...countedAttributes,
+    covers: meant(refs, 'What cannot be reached while it is in place: parts, fasteners or plugs.'),
+    length: meant(size('length'), 'How long it is along a bolt that goes through it.'),
+  },
   summary:
     'Declares a part of the vehicle, what it covers, and with `length` how long it is along the bolts that go through it.',
   example: '::part[Bumper cover]{#cover covers=beam}',

@@ -2,7 +2,7 @@ import type { CutCorner, CutPoint } from '../model/cut-template.ts';
 import type { Span } from '../source/span.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { base, type Millimetres } from '../units/quantity.ts';
-import { type AttributeType, bad, good, type Reading } from './attribute.ts';
+import { type AttributeType, bad, good, type Meant, type Reading } from './attribute.ts';
 import { placedWords } from './attribute-types.ts';
 
 /** Coordinates as typed, before the directive's unit is known. */
@@ -55,19 +55,19 @@ function readPoints(text: string, at: Span, radii: boolean): Reading<readonly Ty
 /** Points, each of which may round its corner. */
 export const corners: AttributeType<readonly TypedPoint[]> = {
   expects:
-    'points `x,y` set apart by spaces, each with a corner radius after it where it has one: `62,38 r6`',
+    'points set apart by spaces, each with a corner radius after it where it has one, as in `0,0 62,0 62,38 r6`',
   read: (text, at) => readPoints(text, at, true),
 };
 
 /** Plain points. */
 export const points: AttributeType<readonly TypedPoint[]> = {
-  expects: 'points `x,y` set apart by spaces',
+  expects: 'points, across and up, set apart by spaces, as in `0,0 40,0`',
   read: (text, at) => readPoints(text, at, false),
 };
 
 /** One point. */
 export const onePoint: AttributeType<TypedPoint> = {
-  expects: 'a point `x,y`',
+  expects: 'a point, across and up, as in `40,12.5`',
   read: (text, at) => {
     const reading = readPoints(text, at, false);
     if (!reading.ok) return reading;
@@ -77,7 +77,8 @@ export const onePoint: AttributeType<TypedPoint> = {
 };
 
 /** The unit of every bare coordinate of a directive, as millimetres to one of it. */
-export const coordinateUnit: AttributeType<number> = {
+export const coordinateUnit: Meant<number> = {
+  means: 'The unit of every coordinate on this line.',
   expects: 'the unit of the coordinates: `mm`, `cm` or `in`',
   read: (text) => {
     const one = parseQuantity(`1 ${text}`, 'length');

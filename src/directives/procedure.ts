@@ -1,7 +1,7 @@
 import type { Ref } from '../model/inline.ts';
 import type { When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
-import { type AttributeType, bad, good, required } from './attribute.ts';
+import { type AttributeType, bad, good, meant, required } from './attribute.ts';
 import { id, placedWords, ref, refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { when } from './when.ts';
@@ -49,7 +49,18 @@ export const procedure = directive({
   name: 'procedure',
   form: 'leaf',
   label: 'none',
-  attributes: { of: required(ref), id, only: refs, except: refs, prefix: id, options: passedOptions, when },
+  attributes: {
+    of: meant(required(ref), 'The procedure: the name of its file in `procedures/`.'),
+    id: meant(id, 'The name by which `::reverse` speaks of what is placed here.'),
+    only: meant(refs, 'The steps that are placed; all others stay out.'),
+    except: meant(refs, 'Steps that stay out.'),
+    prefix: meant(id, 'Stands before each of its ids, so that it can be placed twice.'),
+    options: meant(
+      passedOptions,
+      'Which option of the guide stands for which of the procedure, where their names differ.',
+    ),
+    when,
+  },
   summary:
     'Places a shared procedure, with its declarations and steps. Of the steps that `only` or `except` leaves out, what holds, covers or plugs something that is still handled stays declared; the guide may do their work itself. A `prefix` keeps two placements apart; what the platform declares is one thing all the same.',
   example: '::procedure{of=front-cover-off #cover-procedure}',

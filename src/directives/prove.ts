@@ -1,4 +1,5 @@
 import type { Block } from '../model/block.ts';
+import { meant } from './attribute.ts';
 import { estimate, refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { when } from './when.ts';
@@ -8,7 +9,11 @@ export const prove = directive({
   name: 'prove',
   form: 'container',
   label: 'required',
-  attributes: { needs: refs, time: estimate, when },
+  attributes: {
+    needs: meant(refs, 'The conditions that must hold by then, and the products that must be cured.'),
+    time: meant(estimate, 'Hands-on time of the whole list.'),
+    when,
+  },
   summary:
     'Lists what is tried and measured, with the time that takes; `needs` names the conditions that must hold by then.',
   example: ':::prove[Lamps]\n- Headlamps aim as before\n- :measure[clearance]\n:::',

@@ -1,4 +1,5 @@
 import type { Rating } from '../model/item.ts';
+import { meant } from './attribute.ts';
 import { quantity } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -10,8 +11,14 @@ export const rating = directive({
   label: 'required',
   attributes: {
     ...itemAttributes,
-    limit: quantity('mass', 'force', 'current', 'power'),
-    claim: quantity('mass', 'force', 'current', 'power'),
+    limit: meant(
+      quantity('mass', 'force', 'current', 'power'),
+      'What this link may carry, from its maker. The least of all limits governs.',
+    ),
+    claim: meant(
+      quantity('mass', 'force', 'current', 'power'),
+      'What the job says that the whole carries. More than the least limit is a finding.',
+    ),
   },
   summary:
     'Declares a limit of something that carries or tows, or a load that is claimed; the weakest limit governs.',

@@ -2,7 +2,7 @@ import type { Ref } from '../model/inline.ts';
 import type { When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
 import type { Estimate } from '../units/estimate.ts';
-import { required } from './attribute.ts';
+import { meant, required } from './attribute.ts';
 import { estimate, ref, refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { when } from './when.ts';
@@ -24,7 +24,13 @@ export const reverse = directive({
   name: 'reverse',
   form: 'leaf',
   label: 'none',
-  attributes: { of: required(ref), only: refs, except: refs, time: estimate, when },
+  attributes: {
+    of: meant(required(ref), 'The section, the step or the placed procedure that is undone.'),
+    only: meant(refs, 'The steps that are undone; all others are left.'),
+    except: meant(refs, 'Steps that are left as they are.'),
+    time: meant(estimate, 'Hands-on time of the whole refit; without it, that of taking off.'),
+    when,
+  },
   summary: 'Works out the refit of a section, a step or a placed procedure, as real steps in reverse order.',
   example: '::reverse{of=strip-down}',
   build: ({ values, directive: found }): ReversePlace | null =>

@@ -1,5 +1,5 @@
 import type { Sequence } from '../model/sequence.ts';
-import { required } from './attribute.ts';
+import { meant, required } from './attribute.ts';
 import { id, refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
 
@@ -8,7 +8,13 @@ export const sequence = directive({
   name: 'sequence',
   form: 'leaf',
   label: 'required',
-  attributes: { id: required(id), order: required(refs) },
+  attributes: {
+    id: meant(required(id), 'The name by which `:tighten` and `:loosen` speak of it.'),
+    order: meant(
+      required(refs),
+      'The fasteners in the order in which they are tightened. Each pass of their torques goes through all of them.',
+    ),
+  },
   summary:
     'Declares the order in which fasteners of several kinds are tightened together, pass by pass: all through the first pass of their torque, then all through the second. `:tighten` and `:loosen` name it.',
   example: '::sequence[Bar bolts]{#bar-bolts order="upper-bolt lower-bolt axle-bolt"}',

@@ -1,5 +1,5 @@
 import type { Setting } from '../model/item.ts';
-import { required } from './attribute.ts';
+import { meant, required } from './attribute.ts';
 import { words } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -9,7 +9,11 @@ export const setting = directive({
   name: 'setting',
   form: 'leaf',
   label: 'required',
-  attributes: { ...itemAttributes, from: required(words), to: required(words) },
+  attributes: {
+    ...itemAttributes,
+    from: meant(required(words), 'What it stands at as the vehicle comes.'),
+    to: meant(required(words), 'What it is set to.'),
+  },
   summary:
     'Declares a value that is set during the job, such as a coding with a tester: what it stands at as the vehicle comes, and what it is set to. `:set` prints both, `:clear` sets it back, and the print has a line for it.',
   example: '::setting[Coding of the trailer module]{#trailer-code from="not fitted" to="13-pin socket"}',

@@ -1,5 +1,5 @@
 import type { Step } from '../model/guide.ts';
-import { required } from './attribute.ts';
+import { meant, required } from './attribute.ts';
 import { estimate, flag, id, oneOf, refs, size, wholeNumber, words } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { when } from './when.ts';
@@ -13,17 +13,35 @@ export const step = directive({
   form: 'leaf',
   label: 'required',
   attributes: {
-    id: required(id),
-    side: oneOf('each', 'left', 'right'),
-    time: estimate,
-    wait: size('time'),
-    people: wholeNumber(1, 9),
-    'sign-off': oneOf('second'),
-    'any-order': flag,
-    stop: flag,
-    after: refs,
-    needs: refs,
-    'refit-title': words,
+    id: meant(required(id), 'The name by which links, `after`, `trial` and `::reverse` speak of the step.'),
+    side: meant(
+      oneOf('each', 'left', 'right'),
+      '`each` is done twice, once on each side; its text then names what is on one.',
+    ),
+    time: meant(estimate, 'Hands-on time, for one side: one value, a range, or least, likely and most.'),
+    wait: meant(
+      size('time'),
+      'Time after the step in which nobody works, as for a cure. It holds up what follows.',
+    ),
+    people: meant(
+      wholeNumber(1, 9),
+      'How many have their hands on it. The page says when a helper is needed, and for how long.',
+    ),
+    'sign-off': meant(oneOf('second'), 'A second person looks at the work and signs for it.'),
+    'any-order': meant(
+      flag,
+      'It may change places with other such steps of its section, as far as what both have their hands on, and `after`, allow.',
+    ),
+    stop: meant(
+      flag,
+      'The job ends here for the builds and findings that the step stands for; nothing after it is done or gathered.',
+    ),
+    after: meant(refs, 'Earlier steps that must be done first, where nothing that is handled shows it.'),
+    needs: meant(refs, 'What must hold, be cured or be in range from its first to its last action.'),
+    'refit-title': meant(
+      words,
+      'The title of the step that undoes it; without it, its first action gives one.',
+    ),
     when,
   },
   summary:

@@ -1,4 +1,5 @@
 import type { Supply } from '../model/item.ts';
+import { meant } from './attribute.ts';
 import { flag, friction, list, quantity, ref, size } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -12,16 +13,19 @@ export const supply = directive({
   label: 'optional',
   attributes: {
     ...itemAttributes,
-    quantity: quantity('length', 'volume', 'mass', 'area'),
-    temporary: flag,
-    replaces: ref,
-    friction,
-    dries: size('time'),
-    cures: size('time'),
-    'open-time': size('time'),
-    yields,
-    pack: quantity('length', 'volume', 'mass', 'area'),
-    synonyms: list,
+    quantity: meant(quantity('length', 'volume', 'mass', 'area'), 'How much of it the job takes in all.'),
+    temporary: meant(flag, 'It must come off again before the end, as masking tape does.'),
+    replaces: meant(
+      ref,
+      'What of the vehicle is thrown away and made good with it, as a bead of sealant that is cut.',
+    ),
+    friction: meant(friction, 'What it makes of a thread. A fastener with it as its `coat` is judged so.'),
+    dries: meant(size('time'), 'From putting it on until something may be put over it or against it.'),
+    cures: meant(size('time'), 'From putting it on until what `needs` it may begin.'),
+    'open-time': meant(size('time'), 'From putting it on until what it is for must be in place.'),
+    yields: meant(yields, 'How far it goes.'),
+    pack: meant(quantity('length', 'volume', 'mass', 'area'), 'How much is in one package as it is bought.'),
+    synonyms: meant(list, 'What else it is called; the search finds it by these too.'),
   },
   summary:
     'Declares something that the job uses up, with how much of it; `temporary` must come off again, and one with `replaces` takes the place of what was there. `friction` says what it makes of a thread: every fastener with it as its `coat` is judged so. Without a label it is one of `supplies.yaml`, with what stands there. `dries` runs from putting it on until something may be put over it or against it, `cures` until what `needs` it may begin, `open-time` until what it is for must be in place; `:apply` says with `on` what it is put on. `yields` says how far it goes, and `pack` how much is in one package.',

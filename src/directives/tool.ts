@@ -1,4 +1,5 @@
 import type { Tool } from '../model/item.ts';
+import { meant } from './attribute.ts';
 import { drive, list, range, refs, size, wholeNumber } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled, MOST } from './item-attributes.ts';
@@ -11,15 +12,30 @@ export const tool = directive({
   label: 'optional',
   attributes: {
     ...itemAttributes,
-    count: wholeNumber(1, MOST),
-    synonyms: list,
-    drive,
-    range: range('torque'),
-    'cutter-radius': size('length'),
-    diameter: size('length'),
-    offset: size('length'),
-    length: size('length'),
-    or: refs,
+    count: meant(
+      wholeNumber(1, MOST),
+      'How many are at hand, one where nothing is written. Steps that share a single tool are not done at the same time.',
+    ),
+    synonyms: meant(list, 'What else it is called; the search finds it by these too.'),
+    drive: meant(drive, 'The drive that it fits. A fastener asks for a tool with its own.'),
+    range: meant(range('torque'), 'What a torque wrench can be set to. A torque outside it is a finding.'),
+    'cutter-radius': meant(
+      size('length'),
+      'The least radius that a cutter can turn. A tighter corner in a template is a finding.',
+    ),
+    diameter: meant(
+      size('length'),
+      'What a bit drills, or what a cutter takes away: its path lies half of that within the waste.',
+    ),
+    offset: meant(
+      size('length'),
+      'Makes it a crowfoot: from the middle of its square to that of the fastener.',
+    ),
+    length: meant(
+      size('length'),
+      'Of a torque wrench, from the middle of its grip to that of its square. With a crowfoot, the step prints what the wrench is set to.',
+    ),
+    or: meant(refs, 'Tools that serve as well.'),
   },
   summary:
     'Declares a tool that the job asks for. `count` says how many are at hand, one where it does not: two steps, or the two sides of one, that use the same tool are not done at the same time unless there are two. `diameter` is what a bit drills or a cutter takes away: the path of the cutter’s middle lies half of it within the waste. `cutter-radius` is the least radius that a cutter can turn, which for a jigsaw has nothing to do with its blade. `offset` makes it a crowfoot: from the middle of its square to that of the fastener. `length` is that of a torque wrench, from the middle of its grip to that of its square; with both, the step prints what the wrench is set to.',

@@ -1,4 +1,5 @@
 import type { Wear } from '../model/item.ts';
+import { meant } from './attribute.ts';
 import { list } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
@@ -9,7 +10,10 @@ export const wear = directive({
   name: 'wear',
   form: 'leaf',
   label: 'optional',
-  attributes: { ...itemAttributes, synonyms: list },
+  attributes: {
+    ...itemAttributes,
+    synonyms: meant(list, 'What else it is called; the search finds it by these too.'),
+  },
   summary: 'Declares protective equipment that the job asks for.',
   example: '::wear{#eye-protection}',
   build: (read): Wear | null => {

@@ -1,6 +1,6 @@
 import type { When } from '../model/when.ts';
 import type { Span } from '../source/span.ts';
-import { type AttributeType, bad, good, type Reading } from './attribute.ts';
+import { bad, good, type Meant, type Reading } from './attribute.ts';
 
 /** More levels than anyone can follow, and far fewer than would exhaust the stack. */
 const MOST_LEVELS = 32;
@@ -14,7 +14,9 @@ interface Token {
  * A condition on the build: option names with `and`, `or`, `not`, `is` and parentheses. `not` binds tighter
  * than `and`, `and` tighter than `or`.
  */
-export const when: AttributeType<When> = {
+export const when: Meant<When> = {
+  means:
+    'The builds of the vehicle that this is for: options, joined by `and`, `or`, `not`, and `is` for a choice. Without it, all.',
   expects: 'a condition on the build, as in `fog and not lamps is led`',
   costs: 'condition',
   read: parseWhen,

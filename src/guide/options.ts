@@ -9,17 +9,21 @@ import { optionsIn } from '../job/when.ts';
 import type { Item } from '../model/item.ts';
 import type { Build, BuildSpace, Option, When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
-import { type YamlPlaces, yamlText, yamlYesNo } from '../syntax/read-yaml.ts';
+import { type YamlPlaces, yamlKey, yamlText, yamlYesNo } from '../syntax/read-yaml.ts';
 import { conditionUnreadable } from './rules/condition-unreadable.ts';
 import { optionDoubled } from './rules/option-doubled.ts';
 
 const id = z.string().refine(isId, { error: 'an id of lower-case letters, digits and hyphens, 64 at most' });
 
 const oneOf = z.strictObject({
-  name: yamlText.optional(),
-  'one-of': z.record(id, yamlText).refine((choices) => Object.keys(choices).length >= 2, {
-    error: 'at least two choices',
-  }),
+  name: yamlKey(yamlText.optional(), 'text', 'What the option is called; without it, its id gives the name.'),
+  'one-of': yamlKey(
+    z.record(id, yamlText).refine((choices) => Object.keys(choices).length >= 2, {
+      error: 'at least two choices',
+    }),
+    'a map of at least two choices, as in `{halogen: Halogen lamps, led: LED lamps}`',
+    'The choices, of which a vehicle has exactly one. In a condition: `lamps is led`.',
+  ),
 });
 
 /** `options:` of a platform, guide or procedure, and `wishes:` of a guide. */

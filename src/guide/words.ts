@@ -1,15 +1,25 @@
 import { z } from 'zod';
-import { yamlText } from '../syntax/read-yaml.ts';
+import { yamlKey, yamlText } from '../syntax/read-yaml.ts';
 import type { TradeWords } from '../trade/words.ts';
+
+function word(expects: string, means: string) {
+  return yamlKey(yamlText.optional(), expects, means);
+}
 
 /** `words:` of a shop or a platform. */
 export const wordsSchema = z
   .strictObject({
-    vehicle: yamlText.optional(),
-    vehicles: yamlText.optional(),
-    left: yamlText.optional(),
-    right: yamlText.optional(),
-    registration: yamlText.optional(),
+    vehicle: word('a word, as in `boat`', 'What is worked on.'),
+    vehicles: word('a word, as in `boats`', 'Several of them; without it, the word for one with an s.'),
+    left: word('a word, as in `port`', 'What is printed for the left side. In a guide, `side=left` stays.'),
+    right: word(
+      'a word, as in `starboard`',
+      'What is printed for the right side. Both sides are named, or neither.',
+    ),
+    registration: word(
+      'a label, as in `hull number`',
+      'What one of them is known by, on the cover and the hand-over sheet.',
+    ),
   })
   .refine(({ left, right }) => (left === undefined) === (right === undefined), {
     error: 'both left and right, or neither',

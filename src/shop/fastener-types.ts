@@ -1,5 +1,5 @@
 import type { Report } from '../diagnostics/report.ts';
-import { required } from '../directives/attribute.ts';
+import { meant, required } from '../directives/attribute.ts';
 import { drive, id, list, widthStandard, words, yesNo } from '../directives/attribute-types.ts';
 import { directive } from '../directives/directive.ts';
 import { nounOf } from '../job/index.ts';
@@ -10,18 +10,18 @@ import { type ListEntry, readEntries } from './list-entries.ts';
 export const fastenersFile = 'fasteners.yaml';
 
 /** An entry of `fasteners.yaml`, read as if it were a directive. */
-const entryReader = directive({
+export const fastenerType = directive({
   name: 'fastener type',
   form: 'leaf',
   label: 'required',
   attributes: {
-    id: required(id),
-    plural: words,
-    drive,
-    standard: widthStandard,
-    reuse: yesNo,
-    release: words,
-    synonyms: list,
+    id: meant(required(id), 'The name by which `type=` speaks of it.'),
+    plural: meant(words, 'Its name where there are several, for words that do not simply take an s.'),
+    drive: meant(drive, 'What the tool must fit.'),
+    standard: meant(widthStandard, 'The standard that its width across flats follows.'),
+    reuse: meant(yesNo, '`no` for a kind that is used once and replaced.'),
+    release: meant(words, 'How it lets go, in a sentence; stands on its page.'),
+    synonyms: meant(list, 'What else it is called; the search finds it by these too.'),
   },
   summary: 'A kind of fastener: its drive, whether it goes back, and how it lets go.',
   example: '',
@@ -44,5 +44,5 @@ const entryReader = directive({
 
 /** Reads the kinds of fastener that the shop knows. */
 export function readFastenerTypes(source: SourceFile, report: Report): readonly ListEntry<FastenerType>[] {
-  return readEntries(source, {}, () => entryReader, report);
+  return readEntries(source, {}, () => fastenerType, report);
 }

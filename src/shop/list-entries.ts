@@ -5,7 +5,7 @@ import type { DirectiveReader } from '../directives/directive.ts';
 import { idLike } from '../directives/id-text.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import type { Span } from '../source/span.ts';
-import { readYaml, type YamlPlaces, yamlText } from '../syntax/read-yaml.ts';
+import { readYaml, type YamlPlaces, yamlKey, yamlText } from '../syntax/read-yaml.ts';
 import type { Attribute, LeafDirective } from '../syntax/tree.ts';
 import { checkShape } from '../syntax/yaml-shape.ts';
 import { emptyScope } from './empty-scope.ts';
@@ -17,6 +17,13 @@ type Entry = { readonly name: string; readonly [key: string]: Scalar | readonly 
 const anyValue = z.union([z.string(), z.number(), z.boolean(), z.array(z.union([z.string(), z.number()]))], {
   error: 'one value or a list',
 });
+
+/** What every entry of a list says. */
+export const entryName = yamlKey(
+  yamlText,
+  'text',
+  'What it is called. What stands before the first comma is printed in a sentence; what follows sets it apart in a list.',
+);
 
 /** One thing of a list, with the errors that were found in it alone. */
 export interface ListEntry<R> {
@@ -42,7 +49,7 @@ export function readEntries<R extends { readonly id: string; readonly unknown: R
   const map = readYaml({ value: source.text, at: whole }, z.record(z.string(), z.unknown()), report);
   if (!map) return [];
   const shape: z.ZodType<Entry> = z
-    .object({ name: yamlText, ...own }, { error: 'a map with at least its name, as in {name: Trim lever}' })
+    .object({ name: entryName, ...own }, { error: 'a map with at least its name, as in {name: Trim lever}' })
     .catchall(anyValue);
   return Object.entries(map.value).map(([id, written]) => {
     const { findings, report: note } = collector();

@@ -5,7 +5,7 @@ import { readWords, wordsSchema } from '../guide/index.ts';
 import type { ShopSettings } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { wholeFile } from '../source/span.ts';
-import { readYaml, yamlText, yamlYesNo } from '../syntax/read-yaml.ts';
+import { readYaml, yamlKey, yamlText, yamlYesNo } from '../syntax/read-yaml.ts';
 import { paperNames } from '../trade/paper.ts';
 import { usualWords } from '../trade/words.ts';
 import { resolvePath } from './resolve-path.ts';
@@ -26,33 +26,82 @@ const longestAddress = 300;
 
 const crewExpected = 'a whole number from 1 to 9';
 
-const schema = z.strictObject({
-  name: yamlText,
-  logo: yamlText.optional(),
-  accent: z
-    .string({ error: 'text' })
-    .regex(/^#([0-9a-f]{3}|[0-9a-f]{6})$/i, { error: 'a colour in quotes, as in "#0b6e5f"' })
-    .optional(),
-  address: z
-    .url({ protocol: /^https?$/, error: 'a web address, as in https://guides.example/' })
-    .refine((address) => Buffer.byteLength(address) <= longestAddress, {
-      error: `a web address of at most ${longestAddress} characters, which a printed code can hold`,
-    })
-    .optional(),
-  contact: yamlText.optional(),
-  units: z.enum(['metric', 'us']).default('metric'),
-  papers: z.array(paper).min(1, { error: 'a list of at least one paper' }).default(['a4', 'letter']),
-  crew: z
-    .number({ error: crewExpected })
-    .refine((count) => Number.isInteger(count) && count >= 1 && count <= 9, { error: crewExpected })
-    .default(1),
-  'signal-words': z.enum(['ansi', 'iso']).default('ansi'),
-  words: wordsSchema,
-  'plain-language': z
-    .union([yamlYesNo, z.strictObject({ off: z.array(yamlText) })], {
-      error: 'yes, no or a map with "off", a list of rules',
-    })
-    .default(true),
+const accent = z
+  .string({ error: 'text' })
+  .regex(/^#([0-9a-f]{3}|[0-9a-f]{6})$/i, { error: 'a colour in quotes, as in "#0b6e5f"' });
+
+const address = z
+  .url({ protocol: /^https?$/, error: 'a web address, as in https://guides.example/' })
+  .refine((written) => Buffer.byteLength(written) <= longestAddress, {
+    error: `a web address of at most ${longestAddress} characters, which a printed code can hold`,
+  });
+
+const papers = z.array(paper).min(1, { error: 'a list of at least one paper' }).default(['a4', 'letter']);
+
+const crew = z
+  .number({ error: crewExpected })
+  .refine((count) => Number.isInteger(count) && count >= 1 && count <= 9, { error: crewExpected })
+  .default(1);
+
+const off = yamlKey(
+  z.array(yamlText),
+  'a list of rules, as in `[sentence-long]`',
+  'The rules about plain language that are left out; the others stay.',
+);
+
+const plainLanguage = z
+  .union([yamlYesNo, z.strictObject({ off })], { error: 'yes, no or a map with "off", a list of rules' })
+  .default(true);
+
+/** `shop.yaml`, key by key. */
+export const settingsSchema = z.strictObject({
+  name: yamlKey(yamlText, 'text', 'What the shop is called, on every page and print.'),
+  logo: yamlKey(
+    yamlText.optional(),
+    'the path of a picture, as in `logo.svg`',
+    'Stands at the top of every page and print.',
+  ),
+  accent: yamlKey(
+    accent.optional(),
+    'a colour in quotes, as in `"#0b6e5f"`',
+    'The colour of links and buttons. It is darkened or lightened as far as reading asks for.',
+  ),
+  address: yamlKey(
+    address.optional(),
+    'a web address, as in `https://guides.example/`',
+    'Where the site is published. The code on a print leads there; without it, the print says guide, revision and fingerprint.',
+  ),
+  contact: yamlKey(
+    yamlText.optional(),
+    'text',
+    'Whom a technician asks when a guide does not fit what stands in the bay.',
+  ),
+  units: yamlKey(
+    z.enum(['metric', 'us']).default('metric'),
+    '`metric` or `us`',
+    'Which units come first where Baybook chooses. Both are always shown.',
+  ),
+  papers: yamlKey(
+    papers,
+    'a list of papers, as in `[A4, Letter]`',
+    'The papers that cut templates are laid out for; `A3`, `Tabloid` and `single`, one large sheet, too.',
+  ),
+  crew: yamlKey(crew, crewExpected, 'How many can work on one job. The schedule counts on that many hands.'),
+  'signal-words': yamlKey(
+    z.enum(['ansi', 'iso']).default('ansi'),
+    '`ansi` or `iso`',
+    'The scheme of safety messages: ANSI Z535.6, or ISO 3864-2, which has no word where nobody can be hurt.',
+  ),
+  words: yamlKey(
+    wordsSchema,
+    'a map',
+    'What the trade calls the vehicle and its sides, on all sheets and in all sentences that Baybook writes.',
+  ),
+  'plain-language': yamlKey(
+    plainLanguage,
+    '`yes`, `no`, or a map with `off`',
+    'Whether long sentences and vague words are told, as warnings.',
+  ),
 });
 
 /** Turns every plain-language rule off, in {@link ShopSettings.plainLanguage}. */
@@ -65,7 +114,7 @@ export function readSettings(
   report: Report,
 ): ShopSettings {
   const at = { file: source.path, start: 0, end: source.text.length };
-  const read = readYaml({ value: source.text, at }, schema, report);
+  const read = readYaml({ value: source.text, at }, settingsSchema, report);
   if (!read) return defaultSettings;
   const { value } = read;
   const logo = value.logo === undefined ? null : { value: value.logo, at: read.valueAt(['logo']) };

@@ -128,7 +128,7 @@ interface Overviews {
 async function addOverviews(
   publication: Publication,
   writer: PageWriter,
-  { shown, store, pageOf }: SiteGround,
+  { shown, store, kit, pageOf }: SiteGround,
 ): Promise<Overviews> {
   const { shop, summaries, platforms } = publication;
   const pictures = new Map<string, PictureView>();
@@ -157,6 +157,6 @@ async function addOverviews(
     const view = platformPage(platform, summaries, page('../../'));
     writer.write(`${platformFolder(platform.id)}index.html`, 'platform.liquid', view);
   }
-  addReferencePages(publication, page, writer);
+  addReferencePages(publication, page, writer, kit.chapters);
   return { files, linked: [...linked.values()], problems };
 }

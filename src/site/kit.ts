@@ -1,7 +1,9 @@
 import type { Fonts } from '../cut/drawing/metrics.ts';
+import type { Chapter } from '../handbook/chapters.ts';
 import { styleRequests } from '../html/style-requests.ts';
 import { type Layouts, prepareLayouts, type RenderLayout } from '../pages/layouts/layouts.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
+import { readChapters } from './chapters.ts';
 import { browserScript } from './scripts.ts';
 import { readTemplates } from './templates.ts';
 
@@ -13,6 +15,7 @@ export interface SiteKit {
   /** The browser scripts, by name. */
   readonly scripts: ReadonlyMap<string, string>;
   readonly fonts: Fonts;
+  readonly chapters: readonly Chapter[];
   /** What of the shop's own style sheets cannot be published, one sentence each. */
   readonly problems: readonly string[];
 }
@@ -43,6 +46,7 @@ export async function readKit(
     ),
     scripts: new Map(await Promise.all(scripts)),
     fonts,
+    chapters: await readChapters(),
   };
 }
 

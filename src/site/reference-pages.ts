@@ -1,3 +1,5 @@
+import type { Chapter } from '../handbook/chapters.ts';
+import { handbookPages } from '../handbook/site-pages.ts';
 import type { PageContext } from '../pages/frame/context.ts';
 import { fastenerTypePath, glossaryPath, toolPath } from '../pages/frame/reference-paths.ts';
 import { fastenerTypePage } from '../pages/reference/fastener-type-page.ts';
@@ -7,11 +9,12 @@ import { byTitle } from '../pages/reference/where-used.ts';
 import type { PageWriter } from './page-writer.ts';
 import type { Publication } from './publication.ts';
 
-/** Writes a page for each tool and kind of fastener of the shop, and the glossary. */
+/** Writes a page for each tool and kind of fastener of the shop, the glossary and the handbook. */
 export function addReferencePages(
   { shop, summaries }: Publication,
   pageFrom: (root: string) => PageContext,
   writer: PageWriter,
+  chapters: readonly Chapter[],
 ): void {
   const guides = byTitle(summaries);
   for (const item of shop.crib.values()) {
@@ -22,4 +25,6 @@ export function addReferencePages(
     writer.write(fastenerTypePath(type.id), 'reference.liquid', view);
   }
   writer.write(glossaryPath, 'glossary.liquid', glossaryPage(guides, pageFrom('../')));
+  for (const [path, view] of handbookPages(chapters, pageFrom('../')))
+    writer.write(path, 'handbook.liquid', view);
 }

@@ -60,6 +60,16 @@ export const yamlText: z.ZodType<string> = z
     error: 'text without control characters',
   });
 
+/**
+ * A key of a YAML file as the handbook and the schemas for editors tell of it.
+ *
+ * @param expects what is written there: "a list of papers, as in `[A4, Letter]`"
+ * @param means what it says, in a technician's words
+ */
+export function yamlKey<S extends z.ZodType>(schema: S, expects: string, means: string): S {
+  return schema.meta({ description: means, expects });
+}
+
 /** `yes` or `no`, which YAML 1.2 leaves as words; `true` and `false` serve as well. */
 export const yamlYesNo: z.ZodType<boolean> = z
   .union([z.boolean(), z.enum(['yes', 'no'])], { error: 'yes or no' })

@@ -2,7 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { isMarkup } from '../../src/html/markup.ts';
 import { prepareLayouts } from '../../src/pages/layouts/layouts.ts';
 import { readTemplates } from '../../src/site/templates.ts';
-import { glossaryView, guideView, indexView, platformView, referenceView } from './every-field.ts';
+import {
+  glossaryView,
+  guideView,
+  handbookView,
+  indexView,
+  platformView,
+  referenceView,
+} from './every-field.ts';
 
 const { layouts } = await readTemplates({ paths: [], read: () => null });
 const render = prepareLayouts(layouts);
@@ -47,6 +54,7 @@ const views = [
   ['platform.liquid', platformView()],
   ['reference.liquid', referenceView()],
   ['glossary.liquid', glossaryView()],
+  ['handbook.liquid', handbookView()],
 ] as const;
 
 describe.each(views)('%s', (layout, view) => {

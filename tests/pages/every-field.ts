@@ -1,3 +1,4 @@
+import type { HandbookView } from '../../src/handbook/site-pages.ts';
 import { type Markup, markup } from '../../src/html/markup.ts';
 import { printedWords } from '../../src/pages/frame/printed-words.ts';
 import type {
@@ -379,4 +380,27 @@ export const glossaryView = (): GlossaryView => ({
       ],
     },
   ],
+});
+
+const example = (): HandbookView['entries'][number]['example'] => [
+  { path: text(), text: text() },
+  { path: null, text: text() },
+];
+
+export const handbookView = (): HandbookView => ({
+  frame: frame(),
+  title: text(),
+  up: link(),
+  body: html(),
+  wants: [{ want: text(), links: [{ ...link(), told: html() }] }],
+  entries: [
+    {
+      id: id(),
+      title: text(),
+      lead: html(),
+      rows: [{ name: text(), expects: html(), means: html(), needed: true }],
+      example: example(),
+    },
+  ],
+  rules: [{ id: id(), title: text(), severity: text(), why: html(), bad: example(), good: example() }],
 });

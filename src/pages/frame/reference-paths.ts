@@ -15,3 +15,6 @@ export const glossaryPath = 'glossary/index.html';
 export function termPath({ id }: { readonly id: string }): string {
   return `${glossaryPath}#${id}`;
 }
+
+/** The folder of the handbook, from the site's root. */
+export const handbookFolder = 'handbook/';

@@ -1,6 +1,6 @@
 import { capitalised } from '../../job/noun.ts';
 import type { PageContext } from '../frame/context.ts';
-import { fastenerTypePath, glossaryPath, toolPath } from '../frame/reference-paths.ts';
+import { fastenerTypePath, glossaryPath, handbookFolder, toolPath } from '../frame/reference-paths.ts';
 import type { LinkView } from '../frame/shared-views.ts';
 import type { FindView, ListsView } from './reference-views.ts';
 
@@ -17,6 +17,10 @@ export function indexLists({ shop, root }: PageContext): readonly ListsView[] {
     {
       title: 'Glossary',
       links: [{ text: 'Drives, kinds of fastener and signal words', href: root + glossaryPath }],
+    },
+    {
+      title: 'Handbook',
+      links: [{ text: 'How a guide is written', href: `${root}${handbookFolder}index.html` }],
     },
   ].filter(({ links }) => links.length > 0);
 }

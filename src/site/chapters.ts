@@ -1,0 +1,16 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type Chapter, chapterOf } from '../handbook/chapters.ts';
+
+const folder = fileURLToPath(new URL('../../handbook/', import.meta.url));
+
+/** Reads the handbook's chapters, by name. */
+export async function readChapters(): Promise<readonly Chapter[]> {
+  const names = (await readdir(folder)).filter((name) => name.endsWith('.md')).sort();
+  return Promise.all(
+    names.map(async (name) =>
+      chapterOf(name.replace(/\.md$/, ''), await readFile(join(folder, name), 'utf8')),
+    ),
+  );
+}
