@@ -1,11 +1,11 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { AxeBuilder } from '@axe-core/playwright';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { htmlFaults } from '../html-faults.ts';
 import { long, sampleOf } from '../samples.ts';
+import { axeFaults } from './axe.ts';
 import { open } from './browser.ts';
 import { firstScreens } from './first-screens.ts';
 import { siteForTests } from './site-for-tests.ts';
@@ -169,7 +169,7 @@ async function violations(
     viewport: { width, height: 844 },
   });
   await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
-  const found = await new AxeBuilder({ page }).analyze();
+  const found = await axeFaults(page);
   await page.context().close();
-  return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  return found;
 }

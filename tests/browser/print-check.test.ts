@@ -1,10 +1,10 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { correctionCommand } from '../../src/trade/print-check.ts';
 import { hole } from '../cut/fixtures.ts';
 import * as fixture from '../pages/fixture.ts';
 import { files, inspection } from '../site/workspace.ts';
+import { axeFaults } from './axe.ts';
 import { open } from './browser.ts';
 import { siteForTests } from './site-for-tests.ts';
 
@@ -96,12 +96,9 @@ describe('the print check, from file://', () => {
       await page.evaluate(
         'document.querySelector(".print-check input[type=file]").scrollIntoView({ block: "center" })',
       );
-      const { violations } = await new AxeBuilder({ page })
-        .include('.print-check')
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'])
-        .analyze();
+      const faults = await axeFaults(page, '.print-check');
       await page.context().close();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html)}`)).toEqual([]);
+      expect(faults).toEqual([]);
     }
   });
 
