@@ -5,22 +5,25 @@ cd "$(dirname "$0")/.."
 
 # Programs that only the tests need, each with the Debian package that brings it: they measure and validate
 # the PDFs, and open the site in two real browsers.
-needed=(pdftoppm:poppler-utils qpdf:qpdf chromium-headless-shell:chromium-headless-shell firefox-esr:firefox-esr)
-# Prints the packages of those that are not there.
+needed=(pdftoppm:poppler-utils qpdf:qpdf firefox-esr:firefox-esr)
+
+# Prints the packages of those that are not there. A whole Chromium stands in for its shell, at twice the work.
 lacking() {
   for pair in "${needed[@]}"; do command -v "${pair%%:*}" >/dev/null || echo "${pair##*:}"; done
+  command -v chromium-headless-shell >/dev/null || command -v chromium >/dev/null || echo chromium-headless-shell
 }
-mapfile -t missing < <(lacking)
-if ((${#missing[@]} > 0)) && [[ $(id -u) -eq 0 ]] && command -v apt-get >/dev/null; then
+install() {
+  DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$1" >/dev/null
+}
+if [[ -n $(lacking) && $(id -u) -eq 0 ]] && command -v apt-get >/dev/null; then
   apt-get update -qq || true
-  DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null || true
+  for package in $(lacking); do install "$package" || true; done
+  # Not every Debian has the shell as a package of its own.
+  if [[ $(lacking) == chromium-headless-shell ]]; then install chromium || true; fi
 fi
-# A whole Chromium stands in for its shell, at twice the work.
-if command -v chromium >/dev/null; then needed=("${needed[@]/#chromium-headless-shell:*/chromium:chromium}"); fi
-mapfile -t missing < <(lacking)
-if ((${#missing[@]} > 0)); then
-  echo "The tests need these packages: ${missing[*]}" >&2
-  echo "Install them, on Debian with: sudo apt-get install ${missing[*]}" >&2
+if [[ -n $(lacking) ]]; then
+  echo "The tests need these packages: $(lacking | xargs)" >&2
+  echo "Install them, on Debian with: sudo apt-get install $(lacking | xargs)" >&2
   exit 1
 fi
 
