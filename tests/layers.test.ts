@@ -14,7 +14,7 @@ const rows: readonly (readonly string[])[] = [
   ['model'],
   ['cut', 'job', 'drawings', 'pictures', 'syntax'],
   ['directives'],
-  ['guide', 'checks'],
+  ['guide', 'checks', 'release'],
   ['pages', 'shop'],
   ['handbook'],
   ['site'],

@@ -6,6 +6,7 @@ import { placeChains, placedReport, readGuide } from '../guide/index.ts';
 import { computeJob } from '../job/index.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
+import type { Release } from '../release/history.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import type { WatchedWorkspace } from './asks.ts';
 import { echoesOfPlatform, withoutEchoes } from './echoes.ts';
@@ -14,13 +15,19 @@ import { checkPage } from './inspect-page.ts';
 import { lostTo } from './lost.ts';
 import type { Workspace } from './open-workspace.ts';
 import { readSource } from './read-sources.ts';
+import { releasesOf } from './releases.ts';
 
 /** A guide that has been read, computed and held against all rules that look at it alone. */
 export interface InspectedGuide {
   /** Path of its file. */
   readonly path: string;
   /** The guide with its job; `null` after a fault that leaves nothing to judge. */
-  readonly value: { readonly guide: Guide; readonly job: Job } | null;
+  readonly value: {
+    readonly guide: Guide;
+    readonly job: Job;
+    /** What was released of it, oldest first. */
+    readonly releases: readonly Release[];
+  } | null;
   readonly findings: readonly Finding[];
 }
 
@@ -48,11 +55,12 @@ export async function inspectGuide(
   for (const rule of rulesFor(lost, guide)) rule.run(subject, placed);
   workspace.judgeTemplates(guide, job, read, placed);
   await checkPage(guide, { shop, files, look: workspace.look }, placed, lost);
+  const releases = releasesOf(path, { shop, files }, report);
   const known = shop.platforms.has(guide.platform.value);
   const told = causesOnce(withoutEchoes(findings, guide)).map((one) => withHalt(one, job));
   return {
     path,
-    value: { guide, job },
+    value: { guide, job, releases },
     findings: known ? told : told.filter(({ code }) => !echoesOfPlatform.has(code)),
   };
 }

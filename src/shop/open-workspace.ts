@@ -14,6 +14,7 @@ import { nothingLost } from './lost.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
 import { type ListFaults, readLists } from './read-lists.ts';
 import { isOwnText, readSource } from './read-sources.ts';
+import { reportStrayReleases } from './releases.ts';
 import { fileUnreadable, linkRefused } from './rules.ts';
 import { steadyFiles } from './steady-files.ts';
 import { type JudgeTemplates, templateJudge } from './templates.ts';
@@ -65,6 +66,7 @@ export async function openWorkspace(
     const source = readSource(files, path, size, report);
     if (source) sources.set(path, source);
   }
+  reportStrayReleases(listing.files.keys(), found.guides, sources, report);
   const { faults, ...lists } = readLists(sources, listing.files, report);
   const procedures = new Map(
     found.procedures.flatMap((path): [string, SourceFile][] => {

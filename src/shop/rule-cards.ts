@@ -4,6 +4,7 @@ import type { RuleCard } from '../diagnostics/rule-card.ts';
 import { directiveRules } from '../directives/index.ts';
 import { guideRules } from '../guide/index.ts';
 import { pictureRules } from '../pictures/rules.ts';
+import { releaseRules } from '../release/rules.ts';
 import { syntaxRules } from '../syntax/rules/index.ts';
 import { yamlRules } from '../syntax/yaml-rules.ts';
 import { shopRules } from './rules.ts';
@@ -15,6 +16,7 @@ export const ruleCards: readonly RuleCard[] = [
   ...directiveRules,
   ...guideRules,
   ...shopRules,
+  ...releaseRules,
   ...pictureRules,
   ...CUT_RULES,
   // A rule about one page and about links between guides shares its card.

@@ -1,0 +1,136 @@
+import { z } from 'zod';
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import type { SourceFile } from '../source/source-file.ts';
+import type { Span } from '../source/span.ts';
+import { readYaml, yamlText } from '../syntax/read-yaml.ts';
+import type { GuideRecord } from './record.ts';
+import { releaseConflict } from './rules.ts';
+
+/** The file beside a guide that says how it was released. */
+export const releasesFile = 'releases.yaml';
+
+/** The folder beside a guide that holds what was released. */
+export const recordsFolder = 'releases/';
+
+/** How a guide was released, as `releases.yaml` says it. */
+export interface ReleaseEntry {
+  readonly revision: string;
+  readonly date: string;
+  readonly verified: string;
+  readonly build: { readonly [option: string]: boolean | string };
+  readonly note: string | null;
+  /** Who measured each cut template, and the fingerprint of its line to cut. */
+  readonly measured: { readonly [template: string]: { readonly by: string; readonly fingerprint: string } };
+  readonly fingerprint: string;
+  /** SHA-256 of the record's bytes, in hexadecimal. */
+  readonly record: string;
+  /** The first twelve digits of each step's fingerprint. */
+  readonly steps: { readonly [step: string]: string };
+  readonly at: Span;
+}
+
+/** Digits of a fingerprint that people compare. */
+const SHORT = 12;
+
+const hash = z.string().regex(/^[0-9a-f]{64}$/, { error: 'a fingerprint of 64 digits' });
+const short = z
+  .string()
+  .regex(/^[0-9a-f]{12}$/, { error: `the first ${SHORT} digits of a fingerprint, in quotes` });
+
+/** An ISO 8601 date that the calendar has. */
+export function isDate(text: string): boolean {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? [];
+  const date = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
+  return date.getUTCMonth() === Number(month) - 1 && date.getUTCDate() === Number(day);
+}
+
+const entrySchema = z.strictObject({
+  date: yamlText.refine(isDate, { error: 'a date, as in 2026-10-02' }),
+  verified: yamlText,
+  build: z.record(z.string(), z.union([z.boolean(), yamlText])).default({}),
+  note: yamlText.optional(),
+  measured: z.record(z.string(), z.strictObject({ by: yamlText, fingerprint: short })).default({}),
+  fingerprint: hash,
+  record: hash,
+  steps: z.record(z.string(), short).default({}),
+});
+
+const schema = z.record(z.string(), entrySchema);
+
+/** The entries of a `releases.yaml`, oldest first; `null` where it cannot be read. */
+export function readEntries(source: SourceFile, report: Report): readonly ReleaseEntry[] | null {
+  const conflict = conflictIn(source);
+  if (conflict) {
+    report(finding(releaseConflict, conflict, conflictWords));
+    return null;
+  }
+  const at = { file: source.path, start: 0, end: source.text.length };
+  const read = readYaml({ value: source.text, at }, schema, report);
+  if (!read) return null;
+  const written = Object.entries(read.value).map(([revision, { note, ...entry }]) => ({
+    ...entry,
+    revision,
+    note: note ?? null,
+    at: read.keyAt([revision]),
+  }));
+  // Keys that look like numbers come in an order of their own.
+  return written.sort((a, b) => a.at.start - b.at.start);
+}
+
+export const conflictWords =
+  'version control has left two versions of a release here, between its marks; keep both entries, or one, and take out the marks';
+
+/** The first mark of a conflict that version control has left in a text. */
+export function conflictIn({ path, text }: SourceFile): Span | null {
+  const mark = /^(?:<{7}|>{7}|={7}|\|{7})(?=[ \r\n]|$)[^\r\n]*/m.exec(text);
+  return mark && { file: path, start: mark.index, end: mark.index + mark[0].length };
+}
+
+/** What stands at the head of a `releases.yaml`. */
+const head =
+  '# What was released of this guide, the latest last. "baybook release" adds an entry; none is ever edited.\n';
+
+/**
+ * What is put at the end of a `releases.yaml` for a record.
+ *
+ * @param before the file as it stands; empty where there is none
+ */
+export function appendix(record: GuideRecord, recordHash: string, before: string): string {
+  const { release } = record;
+  if (!release) throw new Error('a record that was not released has no entry');
+  const measured = record.templates.map(
+    ({ id, fingerprint }) =>
+      `    ${id}: {by: ${quoted(release.measured[id] ?? '')}, fingerprint: ${quoted(shortOf(fingerprint))}}\n`,
+  );
+  const build = Object.entries(release.build).map(([id, value]) => `${id}: ${buildValue(value)}`);
+  const lines = [
+    `${quoted(record.revision)}:\n`,
+    `  date: ${release.date}\n`,
+    `  verified: ${quoted(release.verified)}\n`,
+    ...(build.length > 0 ? [`  build: {${build.join(', ')}}\n`] : []),
+    ...(release.note === null ? [] : [`  note: ${quoted(release.note)}\n`]),
+    ...(measured.length > 0 ? ['  measured:\n', ...measured] : []),
+    `  fingerprint: ${quoted(record.fingerprint)}\n`,
+    `  record: ${quoted(recordHash)}\n`,
+    ...(record.steps.length > 0 ? ['  steps:\n'] : []),
+    ...record.steps.map(({ id, fingerprint }) => `    ${id}: ${quoted(shortOf(fingerprint))}\n`),
+  ];
+  const ended = before === '' || /[\r\n]$/.test(before) ? '' : '\n';
+  return `${ended}${before.trim() === '' ? head : '\n'}${lines.join('')}`;
+}
+
+/** A build's value, where text that YAML would read as something else stands in quotes. */
+function buildValue(value: boolean | string): string {
+  return typeof value === 'boolean' ? String(value) : quoted(value);
+}
+
+/** The digits of a fingerprint that an entry and people go by. */
+export function shortOf(fingerprint: string): string {
+  return fingerprint.slice(0, SHORT);
+}
+
+/** JSON's strings are YAML's too (YAML 1.2, 1.3). */
+function quoted(text: string): string {
+  return JSON.stringify(text);
+}
