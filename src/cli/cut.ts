@@ -9,15 +9,15 @@ import type { CutTemplate } from '../model/cut-template.ts';
 import { diskFiles } from '../shop/disk-files.ts';
 import { checked } from '../shop/inspect.ts';
 import { inspectGuide } from '../shop/inspect-guide.ts';
-import { openWorkspace, type Workspace } from '../shop/open-workspace.ts';
+import { openWorkspace } from '../shop/open-workspace.ts';
 import { sourcesOf } from '../shop/sources-of.ts';
 import { conclude } from '../shop/verdict.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { readFonts } from '../site/fonts.ts';
 import { sheetIdentity, sheetWords } from '../site/guides/cut-files.ts';
 import type { PublishedGuide } from '../site/publication.ts';
-import { guideId } from '../site/site-pages.ts';
 import { readMeasured, readPapers } from './cut-options.ts';
+import { guidePath } from './guide-path.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
 import { printVerdict } from './output.ts';
 import { outputFolder, type WorkspaceFolder, workspaceFolder } from './workspace.ts';
@@ -75,15 +75,6 @@ export async function cut(
   io.out(`${relative(io.cwd, folder) || '.'}:\n${sides.map((side) => linesOf(side, context)).join('')}`);
   io.out(closingWords(context));
   return 0;
-}
-
-/** The file of a guide. One that is not there is wrong usage. */
-function guidePath(id: string, { found }: Workspace): string {
-  const path = found.guides.find((one) => guideId(one) === id);
-  if (path !== undefined) return path;
-  const ids = found.guides.map(guideId);
-  const help = didYouMean(nearest(id, ids)) || `there are ${ids.join(', ')}`;
-  throw new UsageError(`there is no guide "${id}"; ${help}`);
 }
 
 /** The template that is named, or all of them. */

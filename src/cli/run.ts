@@ -66,6 +66,8 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
       done(await (await import('./cut.ts')).cut(guide, template, options, io)),
     );
 
+  addReleases(program, io, done);
+
   withWorkspace(program.command('preview'))
     .argument('[guide]', 'the name of the folder of the guide that is shown first')
     .description('show the guides in a browser while they are written')
@@ -91,10 +93,40 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
   return program;
 }
 
+/** The commands about what a shop stands behind. */
+function addReleases(program: Command, io: Io, done: (code: ExitCode) => void): void {
+  withWorkspace(program.command('release'))
+    .argument('<guides...>', 'the names of their folders')
+    .description('record what a guide is now, and who stands for it; asks for what is not said')
+    .option('--date <date>', 'of the release, as in 2026-10-02; no clock is read')
+    .option('--verified <name>', 'who has done the job by the guide, on a vehicle')
+    .option('--build <options>', 'the build of that vehicle, as in fog=yes,lamps=led')
+    .option('--measured <template=name>', 'who measured a cut template on paper; once for each', several, [])
+    .option('--note <text>', 'what else is to be known')
+    .addHelpText('after', releaseFooter)
+    .action(async (guides, options) =>
+      done(await (await import('./release.ts')).release(guides, options, io)),
+    );
+  withWorkspace(program.command('compare'))
+    .argument('<guide>', 'the name of its folder')
+    .description('tell what has changed of a guide since it was released, or between two releases')
+    .option('--from <revision>', 'a release; without it, the latest')
+    .option('--to <revision>', 'a release; without it, the text as it stands')
+    .addOption(new Option('--format <format>', 'how it is told').choices(['text', 'json']).default('text'))
+    .option('--overlay <folder>', 'draw old and new lines to cut over one another at full size, as SVG')
+    .addHelpText('after', compareFooter)
+    .action(async (guide, options) =>
+      done(await (await import('./compare.ts')).compareGuide(guide, options, io)),
+    );
+}
+
+function several(value: string, before: readonly string[]): readonly string[] {
+  return [...before, value];
+}
+
 /** The commands that write what an author begins with. */
 function addNew(command: Command, io: Io, done: (code: ExitCode) => void): void {
   const load = () => import('./new.ts');
-  const several = (value: string, before: readonly string[]) => [...before, value];
   command
     .description('write what an author begins with; asks for what is not said, and never overwrites')
     .addHelpText('after', newFooter);
@@ -165,6 +197,25 @@ Examples:
   baybook new guide lamp-cradle --title "Lamp cradle" --platform larkspur-dray --kit Cradle --kit "M8 nut x4"
   baybook new guide wicket-cradle --title "Lamp cradle" --from lamp-cradle --platform sorrel-wicket`;
 
+const releaseFooter = `
+Raise "revision" in the guide's front matter first. Beside the guide, releases.yaml gets an entry, and releases/ a file
+with what was released; keep both in version control. A guide with errors is refused, and a template that nobody is
+named as having measured.
+
+Examples:
+  baybook release swivel-seat                           asks for the date, who proved it and on which vehicle
+  baybook release lamp-cradle --date 2026-10-02 --verified "M. Hart" --build fog=yes,lamps=led \\
+    --measured notch="J. Ode"`;
+
+const compareFooter = `
+Told apart are what changes the work and what is only worded otherwise: in doubt, as where a number or a "not" has
+changed, it changes the work. A step that has changed places is told as moved.
+
+Examples:
+  baybook compare lamp-cradle                           since its latest release
+  baybook compare lamp-cradle --from 3 --to 4           between two releases
+  baybook compare lamp-cradle --overlay changed         and templates, old over new`;
+
 const cutFooter = `
 A correction is refused where a print setting explains the sides, and where one of them is not between 97.0 and
 103.0 mm: then the setting is to be changed, not the sheet.
@@ -184,6 +235,8 @@ Examples:
   baybook check lamp-cradle              check one guide
   baybook build --out site               check it and write the site
   baybook cut lamp-cradle                the templates of one guide, without the site
+  baybook release lamp-cradle            record what it is now, and who stands for it
+  baybook compare lamp-cradle            what has changed since
   baybook check --format sarif           findings for a code host
   baybook check --read                   and print the steps as they will be read
   baybook explain tool-undeclared        what a finding is about`;

@@ -11,7 +11,8 @@ export const RECORD_FORMAT = 1;
 
 const id = z.string();
 
-const fact = z
+/** The shape of a fact. */
+export const factSchema = z
   .strictObject({
     name: z.string().describe('What is stated: torque, count, time, holds'),
     says: z.string().describe('As a technician reads it'),
@@ -27,11 +28,12 @@ const act = z
   .strictObject({
     verb: z.string().describe('What is done; "name" only names a thing, "only" limits words to some builds'),
     target: id,
-    facts: z.array(fact),
+    facts: z.array(factSchema),
   })
   .describe('Something that is done to a thing, or a thing that is named');
 
-const line = z
+/** The shape of a line. */
+export const lineSchema = z
   .strictObject({
     kind: z.string().describe('prose, danger, warning, caution, notice, note, hole, datum and so on'),
     id: id.optional().describe('Of a hole that a sentence can name'),
@@ -40,22 +42,23 @@ const line = z
       .string()
       .describe('The words of the author alone: {0} stands for the first of what is done or named'),
     acts: z.array(act),
-    facts: z.array(fact),
+    facts: z.array(factSchema),
   })
   .describe('A paragraph, a safety message, a picture, or a feature of a template');
 
-const node = z.strictObject({
+/** The shape of a node. */
+export const nodeSchema = z.strictObject({
   id,
   name: z.string().describe('What it is called'),
-  facts: z.array(fact),
-  lines: z.array(line),
+  facts: z.array(factSchema),
+  lines: z.array(lineSchema),
 });
 
-const itemNode = node
+const itemNode = nodeSchema
   .extend({ kind: z.string() })
   .describe('A tool, part, fastener or whatever else is declared');
 
-const stepNode = node
+const stepNode = nodeSchema
   .extend({
     section: id,
     number: z.number().int().nullable().describe('As printed; null where it differs between builds'),
@@ -68,11 +71,16 @@ const outline = z
   .strictObject({
     builds: z.string().describe('The builds that the drawing is for; empty for all'),
     cuts: z.array(z.strictObject({ label: z.string(), path: z.string() })),
-    datums: z.array(z.strictObject({ label: z.string(), path: z.string() })),
+    datums: z.array(
+      z.strictObject({ label: z.string(), axis: z.enum(['vertical', 'horizontal']), at: z.number() }),
+    ),
+    box: z
+      .strictObject({ left: z.number(), top: z.number(), width: z.number(), height: z.number() })
+      .describe('Around all lines to cut'),
   })
   .describe('The line to cut as SVG path data in millimetres, y down');
 
-const templateNode = node
+const templateNode = nodeSchema
   .extend({ fingerprint: z.string().describe('Of its lines to cut'), outlines: z.array(outline) })
   .describe('A cut template');
 
@@ -94,23 +102,23 @@ const recordSchema = z
       })
       .nullable()
       .describe('How it was released; null for a text that was not'),
-    about: node.describe('What the guide itself states'),
+    about: nodeSchema.describe('What the guide itself states'),
     items: z.array(itemNode),
-    sequences: z.array(node).describe('Orders of tightening across several fasteners'),
-    sections: z.array(node),
+    sequences: z.array(nodeSchema).describe('Orders of tightening across several fasteners'),
+    sections: z.array(nodeSchema),
     steps: z.array(stepNode),
     templates: z.array(templateNode),
   })
   .describe('What was released of an install guide');
 
 /** One thing that is stated. */
-export type Fact = z.infer<typeof fact>;
+export type Fact = z.infer<typeof factSchema>;
 /** Something that is done to a thing, or a thing that is named. */
 export type Act = z.infer<typeof act>;
 /** A paragraph, a safety message, a picture, or a feature of a template. */
-export type RecordLine = z.infer<typeof line>;
+export type RecordLine = z.infer<typeof lineSchema>;
 /** What has an id, a name, facts and lines. */
-export type RecordNode = z.infer<typeof node>;
+export type RecordNode = z.infer<typeof nodeSchema>;
 export type ItemNode = z.infer<typeof itemNode>;
 export type StepNode = z.infer<typeof stepNode>;
 export type TemplateNode = z.infer<typeof templateNode>;

@@ -103,7 +103,7 @@ function stepWords({ number, name }: Pick<Change, 'number' | 'name'>): string {
 }
 
 /** A change without the name of what has changed. */
-function changeWords(change: Change): string {
+export function changeWords(change: Change): string {
   const { what, fact, line, after, whole } = change;
   if (what === 'added') return `added${afterWords(after)}${wholeWords(change)}`;
   if (what === 'taken out') return `taken out${wholeWords(change)}`;

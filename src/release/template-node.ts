@@ -2,6 +2,8 @@ import { createHash } from 'node:crypto';
 import { pathData } from '../cut/files/path-data.ts';
 import { resolve } from '../cut/shape/resolve.ts';
 import { mm } from '../cut/shape/resolved.ts';
+import { contourBounds } from '../geometry/contour.ts';
+import { unite } from '../geometry/point.ts';
 import { templateVariants } from '../job/index.ts';
 import type {
   Conditional,
@@ -155,12 +157,25 @@ function point({ x, y }: CutPoint): string {
 /** The lines to cut of one drawing, set back, unrolled and trimmed as its sheets have them. */
 function outlineOf(template: CutTemplate): RecordOutline {
   const { resolved } = resolve(template);
+  const bounds = unite(resolved.cuts.map(({ cut }) => contourBounds(cut)));
   return {
     builds: template.variant?.builds ?? '',
     cuts: resolved.cuts.map(({ label, cut }) => ({ label, path: pathData(cut.segments, 0) })),
     datums: resolved.datums.map(({ label, axis, position }) => ({
       label,
-      path: axis === 'vertical' ? `x ${mm(position)}` : `y ${mm(-position)}`,
+      axis,
+      at: axis === 'vertical' ? rounded(position) : rounded(-position),
     })),
+    box: {
+      left: rounded(bounds.minX),
+      top: rounded(-bounds.maxY),
+      width: rounded(bounds.maxX - bounds.minX),
+      height: rounded(bounds.maxY - bounds.minY),
+    },
   };
+}
+
+/** Tenths of a micrometre, as the path data have. */
+function rounded(millimetres: number): number {
+  return Number(millimetres.toFixed(4)) + 0;
 }
