@@ -3,6 +3,7 @@ import {
   meaningOf,
   meaningOfLines,
   meansNothing,
+  onlyNames,
   sameMeaning,
   type Touch,
   touchOfFact,
@@ -171,7 +172,11 @@ function touchOfWhole(of: ChangedThing, node: RecordNode): Touch {
 function steps(old: readonly StepNode[], now: readonly StepNode[]): readonly Change[] {
   const { pairs, gone, added } = pair(old, now, [({ id }) => id]);
   const after = (place: number) => now[place - 1]?.name ?? '';
-  return [
+  const placeOf = new Map<string, number>();
+  for (const list of [old, now]) {
+    for (const [place, { id }] of list.entries()) placeOf.set(id, place);
+  }
+  const found = [
     ...each(gone, old, (node, from) => [
       { ...wholeChange('step', node, 'taken out'), place: { from, to: null } },
     ]),
@@ -186,6 +191,8 @@ function steps(old: readonly StepNode[], now: readonly StepNode[]): readonly Cha
       { ...wholeChange('step', node, 'added'), place: { from: null, to }, after: after(to) },
     ]),
   ];
+  // In the order in which they are done; what is gone stands where it stood.
+  return found.sort((a, b) => (placeOf.get(a.id) ?? 0) - (placeOf.get(b.id) ?? 0));
 }
 
 function templates(old: readonly TemplateNode[], now: readonly TemplateNode[]): readonly Change[] {
@@ -312,7 +319,7 @@ function pairedLines(old: readonly RecordLine[], now: readonly RecordLine[]): Pa
     lineKey,
     ({ kind, id }) => (id === undefined ? null : `${kind} ${id}`),
     ({ kind, words }) => `${kind} ${words}`,
-    (line) => (line.acts.some(({ verb }) => verb !== 'name') ? doneIn(line) : null),
+    (line) => (line.acts.some((act) => !onlyNames(act)) ? doneIn(line) : null),
     ({ kind, acts, facts }) =>
       acts.length === 0 && facts.length > 0 ? JSON.stringify([kind, facts.map(meaningOf)]) : null,
   ]);
@@ -333,7 +340,7 @@ function pairedLines(old: readonly RecordLine[], now: readonly RecordLine[]): Pa
 function doneIn({ kind, acts }: RecordLine): string {
   return JSON.stringify([
     kind,
-    acts.filter(({ verb }) => verb !== 'name').map(({ verb, target }) => [verb, target]),
+    acts.filter((act) => !onlyNames(act)).map(({ verb, target }) => [verb, target]),
   ]);
 }
 

@@ -159,7 +159,8 @@ function phrase(
 
 function actOf(node: Action | Mention, telling: Telling): Act {
   const only = onlyFor(node.when?.value, telling);
-  if (node.type === 'mention') return { verb: 'name', target: node.target.value, facts: [...only] };
+  if (node.type === 'mention')
+    return { verb: node.of === 'step' ? 'name step' : 'name', target: node.target.value, facts: [...only] };
   return {
     verb: node.verb,
     target: node.target.value,

@@ -66,6 +66,11 @@ export function isMessage({ kind }: Pick<RecordLine, 'kind'>): boolean {
   return kind === 'danger' || kind === 'warning' || kind === 'caution' || kind === 'notice';
 }
 
+/** Whether something is only named, and nothing done to it. */
+export function onlyNames({ verb }: Pick<Act, 'verb'>): boolean {
+  return verb === 'name' || verb === 'name step';
+}
+
 /** What a line comes to for the ledger, and what of its words a hand would go by. */
 export interface Meaning {
   /** What is done, in order. */
@@ -81,8 +86,8 @@ export interface Meaning {
 export function meaningOfLines(lines: readonly RecordLine[]): Meaning {
   const acts = lines.flatMap((line) => line.acts);
   return {
-    done: acts.filter(({ verb }) => verb !== 'name').map(actKey),
-    named: [...new Set(acts.filter(({ verb }) => verb === 'name').map(actKey))].sort(),
+    done: acts.filter((act) => !onlyNames(act)).map(actKey),
+    named: [...new Set(acts.filter(onlyNames).map(actKey))].sort(),
     weighty: lines.flatMap(({ words }) => weightyIn(words)),
     facts: lines.flatMap(({ facts }) =>
       facts.filter(({ name }) => touchOfFact(name) !== 'words').map(factKey),

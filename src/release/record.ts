@@ -26,7 +26,9 @@ export const factSchema = z
 
 const act = z
   .strictObject({
-    verb: z.string().describe('What is done; "name" only names a thing, "only" limits words to some builds'),
+    verb: z
+      .string()
+      .describe('What is done; "name" and "name step" only name, "only" limits words to some builds'),
     target: id,
     facts: z.array(factSchema),
   })

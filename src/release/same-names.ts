@@ -115,15 +115,18 @@ const featurePasses: readonly ((line: RecordLine) => string)[] = [
 type Rename = (id: string) => string;
 
 function withNames(record: GuideRecord, thing: Rename, place: Rename): GuideRecord {
-  const any = (id: string) => (thing(id) === id ? place(id) : thing(id));
   const fact = (one: Fact): Fact => {
     if (!one.ids) return one;
     const { name } = one;
-    const ids = one.ids.map(any);
+    const ids = one.ids.map(ofSteps.has(name) ? place : thing);
     // Where the order says nothing it is that of the ids.
     return { ...one, ids: ordered.has(name) ? ids : ids.sort() };
   };
-  const act = (one: Act): Act => ({ ...one, target: any(one.target), facts: one.facts.map(fact) });
+  const act = (one: Act): Act => ({
+    ...one,
+    target: one.verb === 'name step' ? place(one.target) : thing(one.target),
+    facts: one.facts.map(fact),
+  });
   const line = (one: RecordLine): RecordLine => ({
     ...one,
     ...(one.id === undefined ? {} : { id: thing(one.id) }),
@@ -152,6 +155,9 @@ function withNames(record: GuideRecord, thing: Rename, place: Rename): GuideReco
     })),
   };
 }
+
+/** Facts that name steps; steps and things have name spaces of their own. */
+const ofSteps: ReadonlySet<string> = new Set(['after', 'after the trial in']);
 
 /** Facts that name things in an order of their own. */
 const ordered: ReadonlySet<string> = new Set(['order', 'lies on it', 'packing list']);

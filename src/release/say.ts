@@ -69,7 +69,7 @@ function toldOf(
   const own = first.of === 'step' ? (followers.get(first.id) ?? []) : [];
   const refits = [...new Set(own.filter((one) => group.some((led) => isLed(one, led))).map(stepWords))];
   const follow = refits.map((step) => ({
-    text: `and so does what is worked out from it: ${step}`,
+    text: `the same in what is worked out from it: ${step}`,
     touches: first.touches,
     usedIn: [],
   }));
