@@ -124,7 +124,10 @@ async function releaseFacts(
   },
   io: Io,
 ): Promise<ReleaseFacts> {
-  const deciding = guide.builds.options.filter(({ id }) => job.decidingOptions.includes(id));
+  // What an inspection finds is told on the job, and belongs to no build.
+  const deciding = guide.builds.options.filter(
+    ({ id }) => job.decidingOptions.includes(id) && guide.items.get(id)?.kind !== 'inspection',
+  );
   const build = await buildOf(deciding, said.build, guide.id, io);
   const plan = job.plans.find(({ builds }) => builds.some((one) => sameBuild(one, build, deciding)));
   if (!plan) throw new UsageError(`there is no vehicle ${inWords(build, deciding)} that ${guide.id} is for`);

@@ -92,6 +92,7 @@ const tellers: {
   clearWords: (words) => told('ended by', words),
   expect: (held) => range('expected', held),
   words: (words) => told('expected words', words.join(', ')),
+  outcomes: (refs) => told('may be found', refs.map(({ value }) => value).join(', ')),
   from: ({ value }) => told('from', value),
   to: ({ value }) => told('to', value),
   limit: (held) => quantity('limit', held),

@@ -52,12 +52,15 @@ function aboutNode(guide: Guide, telling: Telling): RecordNode {
       ...told('done by', guide.doneBy?.value),
       ...told('taken off', guide.takenOff?.value),
       ...told('own words', words && Object.values(words).join(', ')),
-      ...builds.options.flatMap(({ name, choices, wish }) =>
-        told(
-          `${wish ? 'wish' : 'option'}: ${name}`,
-          choices?.map((choice) => choice.name).join(', ') ?? 'yes or no',
+      // What is found is an item; it is asked of nobody.
+      ...builds.options
+        .filter(({ id }) => guide.items.get(id)?.kind !== 'inspection')
+        .flatMap(({ name, choices, wish }) =>
+          told(
+            `${wish ? 'wish' : 'option'}: ${name}`,
+            choices?.map((choice) => choice.name).join(', ') ?? 'yes or no',
+          ),
         ),
-      ),
       ...told(
         'builds that there are not',
         builds.impossible.map(({ value }) => whenInWords(value, builds.options)).join('; '),
@@ -143,6 +146,7 @@ function stepFacts(step: Step, telling: Telling): Fact[] {
     ...told('wait', wait && formatMinutes(wait.value)),
     ...told('people', step.people === 1 ? null : String(step.people)),
     ...flag('checked by a second person', step.signOff),
+    ...flag('the job ends here', step.stop),
     ...flag('any order', step.anyOrder),
     ...names('after', step.after, telling),
     ...names('needs', step.needs, telling),
