@@ -7,7 +7,7 @@ import type { Release } from '../release/history.ts';
 import { overlays } from '../release/overlay.ts';
 import type { GuideRecord } from '../release/record.ts';
 import { recordOf } from '../release/record-of.ts';
-import { type ToldChanges, tell } from '../release/say.ts';
+import { type ToldChanges, tellChanges } from '../release/say.ts';
 import { diskFiles } from '../shop/disk-files.ts';
 import { inspectGuide } from '../shop/inspect-guide.ts';
 import { openWorkspace } from '../shop/open-workspace.ts';
@@ -61,7 +61,7 @@ function recordAt(revision: string, flag: string, releases: readonly Release[], 
 
 /** A comparison as a person reads it in a terminal. */
 function comparisonText(comparison: Comparison, isRelease: boolean): string {
-  const { work, words, renamed } = tell(comparison);
+  const { work, words, renamed } = tellChanges(comparison);
   const { from, to, guide } = comparison;
   const now = isRelease ? `revision ${to.revision}` : 'the text as it stands';
   const head = `${guide}: revision ${from.revision} (${shortFingerprint(from.fingerprint)}) and ${now} (${shortFingerprint(to.fingerprint)})\n`;

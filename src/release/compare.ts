@@ -25,7 +25,7 @@ import { inNamesOf, type Renaming } from './same-names.ts';
 type ChangedThing = 'guide' | 'item' | 'sequence' | 'section' | 'step' | 'template';
 
 /** What is different between two records, in the ids of the newer one. */
-export interface Change {
+export interface GuideChange {
   readonly of: ChangedThing;
   readonly id: string;
   readonly name: string;
@@ -67,7 +67,7 @@ export interface Comparison {
   readonly guide: string;
   readonly from: Edition;
   readonly to: Edition;
-  readonly changes: readonly Change[];
+  readonly changes: readonly GuideChange[];
   /** Ids that are others now, which changes nothing for a technician. */
   readonly renamed: readonly Renaming[];
 }
@@ -79,7 +79,7 @@ interface Edition {
 }
 
 /** Whether a change is one of the work, and not only of its wording. */
-export function changesWork({ touches }: Pick<Change, 'touches'>): boolean {
+export function changesWork({ touches }: Pick<GuideChange, 'touches'>): boolean {
   return touches !== 'words';
 }
 
@@ -106,7 +106,12 @@ export function compare(before: GuideRecord, now: GuideRecord): Comparison {
 
 type Ordinal = { readonly number?: number | null };
 
-function bare(of: ChangedThing, node: RecordNode & Ordinal, what: Change['what'], touches: Touch): Change {
+function bare(
+  of: ChangedThing,
+  node: RecordNode & Ordinal,
+  what: GuideChange['what'],
+  touches: Touch,
+): GuideChange {
   return {
     of,
     id: node.id,
@@ -129,7 +134,7 @@ function listed<N extends RecordNode>(
   of: ChangedThing,
   old: readonly N[],
   now: readonly N[],
-): readonly Change[] {
+): readonly GuideChange[] {
   const pairs = pair(old, now, [({ id }) => id]);
   return [
     ...each(pairs.gone, old, (node) => [wholeChange(of, node, 'taken out')]),
@@ -144,15 +149,15 @@ function listed<N extends RecordNode>(
 function each<N>(
   places: readonly number[],
   list: readonly N[],
-  make: (node: N, place: number) => readonly Change[],
-): readonly Change[] {
+  make: (node: N, place: number) => readonly GuideChange[],
+): readonly GuideChange[] {
   return places.flatMap((place) => {
     const node = list[place];
     return node === undefined ? [] : make(node, place);
   });
 }
 
-function wholeChange(of: ChangedThing, node: RecordNode & Ordinal, what: 'added' | 'taken out'): Change {
+function wholeChange(of: ChangedThing, node: RecordNode & Ordinal, what: 'added' | 'taken out'): GuideChange {
   return { ...bare(of, node, what, touchOfWhole(of, node)), whole: node };
 }
 
@@ -169,7 +174,7 @@ function touchOfWhole(of: ChangedThing, node: RecordNode): Touch {
   return of === 'section' && meansNothing(meaningOfLines(node.lines)) ? 'words' : 'work';
 }
 
-function steps(old: readonly StepNode[], now: readonly StepNode[]): readonly Change[] {
+function steps(old: readonly StepNode[], now: readonly StepNode[]): readonly GuideChange[] {
   const { pairs, gone, added } = pair(old, now, [({ id }) => id]);
   const after = (place: number) => now[place - 1]?.name ?? '';
   const placeOf = new Map<string, number>();
@@ -195,7 +200,7 @@ function steps(old: readonly StepNode[], now: readonly StepNode[]): readonly Cha
   return found.sort((a, b) => (placeOf.get(a.id) ?? 0) - (placeOf.get(b.id) ?? 0));
 }
 
-function templates(old: readonly TemplateNode[], now: readonly TemplateNode[]): readonly Change[] {
+function templates(old: readonly TemplateNode[], now: readonly TemplateNode[]): readonly GuideChange[] {
   const found = listed('template', old, now).map((one) =>
     one.touches === 'words' ? one : { ...one, touches: 'geometry' as const },
   );
@@ -215,7 +220,7 @@ function within(
   old: RecordNode,
   now: RecordNode,
   printed: (RecordNode & Ordinal) | null,
-): readonly Change[] {
+): readonly GuideChange[] {
   const node = printed ?? now;
   return [
     ...changedFacts(old.facts, now.facts).map(({ touches, ...fact }) => ({
@@ -377,7 +382,7 @@ function usersOf(old: GuideRecord, now: GuideRecord): (id: string) => readonly s
 }
 
 /** A refit that is worked out changes with what it undoes: that is said once, at the step that an author wrote. */
-function withFollowers(changes: readonly Change[], known: readonly StepNode[]): readonly Change[] {
+function withFollowers(changes: readonly GuideChange[], known: readonly StepNode[]): readonly GuideChange[] {
   const undoes = new Map(known.flatMap(({ id, undoes: source }) => (source === null ? [] : [[id, source]])));
   return changes.map((change) => {
     const source = change.of === 'step' ? undoes.get(change.id) : undefined;

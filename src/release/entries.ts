@@ -59,7 +59,7 @@ const entrySchema = z.strictObject({
 const schema = z.record(z.string(), entrySchema);
 
 /** The entries of a `releases.yaml`, oldest first; `null` where it cannot be read. */
-export function readEntries(source: SourceFile, report: Report): readonly ReleaseEntry[] | null {
+export function readReleaseEntries(source: SourceFile, report: Report): readonly ReleaseEntry[] | null {
   const conflict = conflictIn(source);
   if (conflict) {
     report(finding(releaseConflict, conflict, conflictWords));

@@ -34,17 +34,17 @@ export function told(name: string, says: string | null | undefined): readonly Fa
 }
 
 /** A fact that is either so or not said. */
-export function flag(name: string, is: boolean): readonly Fact[] {
+export function yesFact(name: string, is: boolean): readonly Fact[] {
   return is ? [{ name, says: 'yes' }] : [];
 }
 
 /** A quantity in both units, which means the same in whichever it was written. */
-export function quantity(name: string, written: Written<Quantity> | null): readonly Fact[] {
+export function quantityFact(name: string, written: Written<Quantity> | null): readonly Fact[] {
   return written ? [{ name, says: formatBoth(written.value), means: meant(written.value) }] : [];
 }
 
 /** A range of quantities. */
-export function range(name: string, written: Written<QuantityRange> | null): readonly Fact[] {
+export function rangeFact(name: string, written: Written<QuantityRange> | null): readonly Fact[] {
   if (!written) return [];
   const { least, most } = written.value;
   return [{ name, says: formatRangeBoth(written.value), means: `${meant(least)} to ${meant(most)}` }];

@@ -6,7 +6,7 @@ import {
   conflictIn,
   conflictWords,
   type ReleaseEntry,
-  readEntries,
+  readReleaseEntries,
   recordsFolder,
   shortOf,
 } from './entries.ts';
@@ -40,7 +40,7 @@ export function readHistory(
   textOf: (path: string) => SourceFile | null,
   report: Report,
 ): readonly Release[] {
-  const entries = readEntries(source, report) ?? [];
+  const entries = readReleaseEntries(source, report) ?? [];
   reportOrder(entries, report);
   return entries.flatMap((entry) => {
     const path = `${folder}${recordsFolder}${entry.revision}.json`;

@@ -5,7 +5,7 @@ import type { Action, Mention } from '../model/inline.ts';
 import type { Side } from '../model/item.ts';
 import type { Prose } from '../model/prose.ts';
 import { formatEstimate } from '../units/estimate.ts';
-import { names, onlyFor, quantity, spaced, type Telling, told } from './facts.ts';
+import { names, onlyFor, quantityFact, spaced, type Telling, told } from './facts.ts';
 import type { Act, Fact, RecordLine } from './record.ts';
 
 /** What a line is put together from, in the order of reading. */
@@ -168,8 +168,8 @@ function actOf(node: Action | Mention, telling: Telling): Act {
       ...only,
       ...names('with', node.with, telling),
       ...names('on', node.on, telling),
-      ...quantity('amount', node.amount),
-      ...quantity('over', node.over),
+      ...quantityFact('amount', node.amount),
+      ...quantityFact('over', node.over),
       ...names('after the trial in', node.trial ? [node.trial] : [], telling),
       ...(node.inSequence ? told('place', `${node.inSequence.place + 1} of ${node.inSequence.of}`) : []),
     ],

@@ -72,7 +72,7 @@ export function onlyNames({ verb }: Pick<Act, 'verb'>): boolean {
 }
 
 /** What a line comes to for the ledger, and what of its words a hand would go by. */
-export interface Meaning {
+interface Meaning {
   /** What is done, in order. */
   readonly done: readonly string[];
   /** What is only named, in no order. */

@@ -4,7 +4,7 @@ import type { Job } from '../model/job.ts';
 import type { Prose } from '../model/prose.ts';
 import { ownWords } from '../trade/words.ts';
 import { formatEstimate, formatMinutes } from '../units/estimate.ts';
-import { flag, names, onlyFor, type Telling, tellingOf, told } from './facts.ts';
+import { names, onlyFor, type Telling, tellingOf, told, yesFact } from './facts.ts';
 import { itemNode } from './item-facts.ts';
 import { linesOf } from './lines.ts';
 import { type Fact, type GuideRecord, RECORD_FORMAT, type RecordNode, type StepNode } from './record.ts';
@@ -145,9 +145,9 @@ function stepFacts(step: Step, telling: Telling): Fact[] {
       : []),
     ...told('wait', wait && formatMinutes(wait.value)),
     ...told('people', step.people === 1 ? null : String(step.people)),
-    ...flag('checked by a second person', step.signOff),
-    ...flag('the job ends here', step.stop),
-    ...flag('any order', step.anyOrder),
+    ...yesFact('checked by a second person', step.signOff),
+    ...yesFact('the job ends here', step.stop),
+    ...yesFact('any order', step.anyOrder),
     ...names('after', step.after, telling),
     ...names('needs', step.needs, telling),
     ...onlyFor(step.when?.value, telling),

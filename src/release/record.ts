@@ -131,7 +131,7 @@ export type GuideRecord = z.infer<typeof recordSchema>;
 export type ReleaseFacts = NonNullable<GuideRecord['release']>;
 
 /** A record that was read, or why it cannot be. */
-export type ReadRecord =
+type ReadRecord =
   | { readonly ok: true; readonly record: GuideRecord }
   | { readonly ok: false; readonly why: 'not-json' | 'newer' | 'shape'; readonly detail: string };
 

@@ -1,10 +1,10 @@
-import { type Change, type ChangedLine, type Comparison, changesWork } from './compare.ts';
+import { type ChangedLine, type Comparison, changesWork, type GuideChange } from './compare.ts';
 import { isMessage, meaningOf } from './meaning.ts';
 import type { Fact, RecordLine } from './record.ts';
 
 /** What has changed of one thing, in a technician's words. */
 export interface ToldChanges {
-  readonly of: Change['of'];
+  readonly of: GuideChange['of'];
   readonly id: string;
   /** "Step 7, Free the cover", "M8 nut". */
   readonly heading: string;
@@ -14,12 +14,12 @@ export interface ToldChanges {
 /** One change in words: "torque 30 N·m (22.1 lbf·ft), was 25 N·m (18.4 lbf·ft)". */
 interface ToldChange {
   readonly text: string;
-  readonly touches: Change['touches'];
+  readonly touches: GuideChange['touches'];
   readonly usedIn: readonly string[];
 }
 
 /** A comparison in words: what changes the work, what is only worded otherwise, and ids, thing by thing. */
-export interface ToldComparison {
+interface ToldComparison {
   readonly work: readonly ToldChanges[];
   readonly words: readonly ToldChanges[];
   /** What is under another id: "Liner screw: liner-screw is now arch-screw". */
@@ -27,15 +27,15 @@ export interface ToldComparison {
 }
 
 /** Tells a comparison in words. A refit that follows its strip-down is told with it. */
-export function tell({ changes, renamed }: Comparison): ToldComparison {
-  const followers = new Map<string, Change[]>();
+export function tellChanges({ changes, renamed }: Comparison): ToldComparison {
+  const followers = new Map<string, GuideChange[]>();
   for (const change of changes) {
     if (change.follows !== null)
       followers.set(change.follows, [...(followers.get(change.follows) ?? []), change]);
   }
   const alone = changes.filter(({ follows }) => follows === null);
-  const told = (some: readonly Change[]): readonly ToldChanges[] => {
-    const groups = new Map<string, Change[]>();
+  const told = (some: readonly GuideChange[]): readonly ToldChanges[] => {
+    const groups = new Map<string, GuideChange[]>();
     for (const change of some) {
       const key = `${change.of} ${change.id}`;
       groups.set(key, [...(groups.get(key) ?? []), change]);
@@ -50,14 +50,14 @@ export function tell({ changes, renamed }: Comparison): ToldComparison {
 }
 
 /** The forms that a label takes in a sentence follow it. */
-function isTold({ fact }: Change, _: number, all: readonly Change[]): boolean {
+function isTold({ fact }: GuideChange, _: number, all: readonly GuideChange[]): boolean {
   if (fact?.name !== 'called in a sentence') return true;
   return !all.some((one) => one.fact?.name === 'called');
 }
 
 function toldOf(
-  group: readonly Change[],
-  followers: ReadonlyMap<string, readonly Change[]>,
+  group: readonly GuideChange[],
+  followers: ReadonlyMap<string, readonly GuideChange[]>,
 ): readonly ToldChanges[] {
   const [first] = group;
   if (!first) return [];
@@ -76,11 +76,11 @@ function toldOf(
   return [{ of: first.of, id: first.id, heading: headingOf(first), lines: [...lines, ...follow] }];
 }
 
-function isLed(one: Change, lead: Change): boolean {
+function isLed(one: GuideChange, lead: GuideChange): boolean {
   return one.what === lead.what && changesWork(one) === changesWork(lead);
 }
 
-function headingOf(change: Change): string {
+function headingOf(change: GuideChange): string {
   switch (change.of) {
     case 'guide':
       return 'The guide';
@@ -98,12 +98,12 @@ function headingOf(change: Change): string {
 }
 
 /** "step 7, “Free the cover”"; without its number where that differs between builds. */
-function stepWords({ number, name }: Pick<Change, 'number' | 'name'>): string {
+function stepWords({ number, name }: Pick<GuideChange, 'number' | 'name'>): string {
   return number === null ? `step “${name}”` : `step ${number}, “${name}”`;
 }
 
 /** A change without the name of what has changed. */
-export function changeWords(change: Change): string {
+export function changeWords(change: GuideChange): string {
   const { what, fact, line, after, whole } = change;
   if (what === 'added') return `added${afterWords(after)}${wholeWords(change)}`;
   if (what === 'taken out') return `taken out${wholeWords(change)}`;
@@ -119,7 +119,7 @@ function afterWords(after: string | null): string {
 }
 
 /** What an item that is new or gone states, and what a step says. */
-function wholeWords({ of, whole }: Change): string {
+function wholeWords({ of, whole }: GuideChange): string {
   if (!whole) return '';
   if (of === 'item') {
     const facts = whole.facts.filter(({ name }) => !name.startsWith('called'));

@@ -1,7 +1,7 @@
 import { posix } from 'node:path';
 import { collector, type Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { readEntries, recordsFolder, releasesFile } from '../release/entries.ts';
+import { readReleaseEntries, recordsFolder, releasesFile } from '../release/entries.ts';
 import { type Release, readHistory } from '../release/history.ts';
 import { releaseEntryMissing, releaseGuideMissing } from '../release/rules.ts';
 import type { Sources } from '../source/source-file.ts';
@@ -53,6 +53,6 @@ export function reportStrayReleases(
 function named(folder: string, revision: string, sources: Sources): boolean {
   const source = sources.get(`${folder}/${releasesFile}`);
   if (!source) return false;
-  const entries = readEntries(source, collector().report);
+  const entries = readReleaseEntries(source, collector().report);
   return entries === null || entries.some((entry) => entry.revision === revision);
 }

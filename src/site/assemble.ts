@@ -5,6 +5,8 @@ import { guideSchemaJson } from '../pages/guide/guide-schema.ts';
 import { indexPage } from '../pages/reference/index-page.ts';
 import { platformPage } from '../pages/reference/platform-page.ts';
 import type { PictureView } from '../pages/steps/block-views.ts';
+import { comparisonSchemaJson } from '../release/comparison-json.ts';
+import { recordSchemaJson } from '../release/record.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { contentHash, sha256 } from '../store/content-hash.ts';
 import { readJson, type Store, writeJson } from '../store/store.ts';
@@ -100,6 +102,8 @@ export async function assetFiles(
     keepFile(store, 'assets/notices.txt', await readNotices()),
     ...pageScripts.map(([name, text]) => keepFile(store, `assets/${name}.js`, text)),
     keepFile(store, schemaPath, guideSchemaJson()),
+    keepFile(store, 'schema/release.schema.json', recordSchemaJson()),
+    keepFile(store, 'schema/comparison.schema.json', comparisonSchemaJson()),
     keepFile(store, manifestPath, siteManifest(settings)),
     ...(await siteIcons(settings.accent)).map(({ path, bytes }) => keepFile(store, path, bytes)),
   ];

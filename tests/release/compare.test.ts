@@ -1,10 +1,18 @@
 import { resolve } from 'node:path';
+import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type Change, changesWork, compare } from '../../src/release/compare.ts';
-import type { Fact, GuideRecord, RecordLine, RecordNode } from '../../src/release/record.ts';
+import { changesWork, compare, type GuideChange } from '../../src/release/compare.ts';
+import { comparisonJson, comparisonSchemaJson } from '../../src/release/comparison-json.ts';
+import {
+  type Fact,
+  type GuideRecord,
+  type RecordLine,
+  type RecordNode,
+  recordSchemaJson,
+} from '../../src/release/record.ts';
 import { inNamesOf } from '../../src/release/same-names.ts';
-import { tell } from '../../src/release/say.ts';
+import { tellChanges } from '../../src/release/say.ts';
 import { expectText } from '../expect-text.ts';
 import { runs, samples } from '../samples.ts';
 import { history, states } from './edits.ts';
@@ -15,7 +23,7 @@ beforeAll(async () => {
 });
 
 /** A change as a careful person lists it: the thing, what of it, what that bears on. */
-function listedAs(change: Change, names: ReadonlyMap<string, string>): string {
+function listedAs(change: GuideChange, names: ReadonlyMap<string, string>): string {
   const { line, fact, what } = change;
   const done = line && !line.before ? ' added' : line && !line.after ? ' taken out' : '';
   const of = line ? `${(line.after ?? line.before)?.kind}${done}` : (fact?.name ?? what);
@@ -31,7 +39,7 @@ describe('a history of ten edits', () => {
     if (!before || !after) throw new Error('a state is missing');
     const { changes, renamed } = compare(before, after);
     const names = new Map([...before.steps, ...after.steps].map(({ id, name }) => [id, name]));
-    const told = (some: readonly Change[]) => some.map((change) => listedAs(change, names));
+    const told = (some: readonly GuideChange[]) => some.map((change) => listedAs(change, names));
     expect(told(changes.filter(changesWork))).toEqual(edit.work);
     expect(told(changes.filter((change) => !changesWork(change)))).toEqual(edit.words);
     expect(renamed.map(({ to }) => to)).toEqual(edit.renamed ?? []);
@@ -40,7 +48,7 @@ describe('a history of ten edits', () => {
   it('is told in words', () => {
     const [first, last] = [records[0], records.at(-1)];
     if (!first || !last) throw new Error('a state is missing');
-    const { work } = tell(compare(first, last));
+    const { work } = tellChanges(compare(first, last));
     const told = work.flatMap(({ heading, lines }) => [heading, ...lines.map(({ text }) => `  ${text}`)]);
     expectText(`${told.join('\n')}\n`, resolve(import.meta.dirname, 'expected/ten-edits.txt'));
   });
@@ -94,11 +102,11 @@ function rebuilt<T>(old: readonly T[], gone: ReadonlySet<number>, placed: Readon
 }
 
 /** Does to an older ledger what a comparison tells. */
-function applied(old: ReturnType<typeof ledgerOf>, changes: readonly Change[]) {
+function applied(old: ReturnType<typeof ledgerOf>, changes: readonly GuideChange[]) {
   const things = new Map(
     [...old.things].map(([key, { facts, lines }]) => [key, { facts: new Map(facts), lines }]),
   );
-  const lines = new Map<string, Change[]>();
+  const lines = new Map<string, GuideChange[]>();
   const gone = new Set<number>();
   const placed = new Map<number, string>();
   for (const change of changes) {
@@ -163,6 +171,17 @@ describe('a comparison', () => {
       const { old } = inNamesOf(from, to);
       expect(plain(applied(ledgerOf(old), changes))).toEqual(plain(ledgerOf(to)));
     }
+  });
+
+  it('and a record follow their schemas, read by another library', () => {
+    const [first, last] = [records[0], records.at(-1)];
+    if (!first || !last) throw new Error('a state is missing');
+    const ajv = new Ajv({ allowUnionTypes: true });
+    const plainData = (value: unknown) => JSON.parse(JSON.stringify(value));
+    ajv.validate(JSON.parse(recordSchemaJson()), plainData(last));
+    expect(ajv.errors).toBeNull();
+    ajv.validate(JSON.parse(comparisonSchemaJson()), plainData(comparisonJson(compare(first, last))));
+    expect(ajv.errors).toBeNull();
   });
 
   it('tells nothing of other ids', () => {
