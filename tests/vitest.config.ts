@@ -17,6 +17,7 @@ export default defineConfig({
     testTimeout: 240_000,
     hookTimeout: 240_000,
     maxWorkers: '100%',
+    globalSetup: 'tests/run-folder.ts',
     projects: [
       {
         extends: true,

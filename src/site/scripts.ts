@@ -10,8 +10,14 @@ const built = fileURLToPath(new URL('../scripts/', import.meta.url));
  */
 export async function browserScript(name: string): Promise<string> {
   const shipped = await readFile(`${built}${name}.js`, 'utf8').catch(() => null);
-  return shipped ?? bundled(name);
+  if (shipped !== null) return shipped;
+  const known = bundles.get(name) ?? bundled(name);
+  bundles.set(name, known);
+  return known;
 }
+
+/** What was bundled, for all the sites of a run: the tests make hundreds. */
+const bundles = new Map<string, Promise<string>>();
 
 /** The flags of `npm run build` for the same bundle, as its API has them. */
 async function bundled(name: string): Promise<string> {

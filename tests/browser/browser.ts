@@ -8,11 +8,15 @@ const places = ['chromium-headless-shell', 'chromium', 'chromium-browser', 'goog
   (name) => `/usr/bin/${name}`,
 );
 
-/** Starts the browser that `CHROMIUM` names, or Debian's own, with nothing that would call home. */
-export async function startChromium(): Promise<Browser> {
+/**
+ * The browser that `CHROMIUM` names, or Debian's own, with nothing that would call home: one for all files of a worker,
+ * which ends with it.
+ */
+export const chromiumOfWorker = once(async (): Promise<Browser> => {
   const executablePath = process.env.CHROMIUM ?? places.find((place) => existsSync(place));
-  if (!executablePath)
+  if (!executablePath) {
     throw new Error('no Chromium: install the Debian package "chromium-headless-shell" or set CHROMIUM');
+  }
   return chromium.launch({
     executablePath,
     args: [
@@ -23,15 +27,23 @@ export async function startChromium(): Promise<Browser> {
       '--disable-sync',
     ],
   });
-}
+});
 
-/** Starts the Firefox that `FIREFOX` names, or Debian's own. */
-export async function startFirefox(): Promise<Firefox> {
+/** The Firefox that `FIREFOX` names, or Debian's own: one for all files of a worker, which ends with it. */
+export const firefoxOfWorker = once(async (): Promise<Firefox> => {
   const executablePath = process.env.FIREFOX ?? '/usr/bin/firefox-esr';
   if (!existsSync(executablePath)) {
     throw new Error('no Firefox: install the Debian package "firefox-esr" or set FIREFOX');
   }
   return puppeteer.launch({ browser: 'firefox', executablePath, headless: true });
+});
+
+function once<T>(start: () => Promise<T>): () => Promise<T> {
+  let started: Promise<T> | null = null;
+  return () => {
+    started ??= start();
+    return started;
+  };
 }
 
 /** True of a failed request that failed for want of its file: a page that is left early gives up its icon. */

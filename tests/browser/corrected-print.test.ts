@@ -8,7 +8,7 @@ import { checkPrint } from '../../src/trade/print-check.ts';
 import { CONTEXT, hole } from '../cut/fixtures.ts';
 import * as fixture from '../pages/fixture.ts';
 import { files, inspection } from '../site/workspace.ts';
-import { startFirefox } from './browser.ts';
+import { firefoxOfWorker } from './browser.ts';
 import { type Host, startHost } from './host.ts';
 import { siteForTests } from './site-for-tests.ts';
 
@@ -156,30 +156,27 @@ describe('Chromium', () => {
 
 describe('Firefox', () => {
   it('corrects over http and from file://', async () => {
-    const browser = await startFirefox();
-    try {
-      const page = await browser.newPage();
-      const handedBack = async (): Promise<void> => {
-        await page.waitForSelector('#notch a.corrected');
-        const name = await page.$eval('#notch a.corrected', (link) => link.getAttribute('download'));
-        expect(name).toBe('notch-a4-corrected.pdf');
-        await holdAgainst(Uint8Array.from((await page.evaluate(correctedBytes)) as number[]));
-      };
-      for (const address of [host.address + guide, pathToFileURL(join(site.folder, guide)).href]) {
-        await page.goto(address);
-        await page.evaluate(watch);
-        await page.evaluate(measure);
-        if (address.startsWith('http')) await page.click('#notch .verdict button');
-        else {
-          const input = await page.$('#notch .verdict input');
-          await (input as unknown as { uploadFile(path: string): Promise<void> }).uploadFile(
-            join(site.folder, pdf),
-          );
-        }
-        await handedBack();
+    const browser = await firefoxOfWorker();
+    const page = await browser.newPage();
+    const handedBack = async (): Promise<void> => {
+      await page.waitForSelector('#notch a.corrected');
+      const name = await page.$eval('#notch a.corrected', (link) => link.getAttribute('download'));
+      expect(name).toBe('notch-a4-corrected.pdf');
+      await holdAgainst(Uint8Array.from((await page.evaluate(correctedBytes)) as number[]));
+    };
+    for (const address of [host.address + guide, pathToFileURL(join(site.folder, guide)).href]) {
+      await page.goto(address);
+      await page.evaluate(watch);
+      await page.evaluate(measure);
+      if (address.startsWith('http')) await page.click('#notch .verdict button');
+      else {
+        const input = await page.$('#notch .verdict input');
+        await (input as unknown as { uploadFile(path: string): Promise<void> }).uploadFile(
+          join(site.folder, pdf),
+        );
       }
-    } finally {
-      await browser.close();
+      await handedBack();
     }
+    await page.close();
   });
 });

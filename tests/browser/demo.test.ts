@@ -1,19 +1,15 @@
 import { readdir, readFile } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { htmlFaults } from '../html-faults.ts';
 import { long, sampleOf } from '../samples.ts';
 import { axeFaults } from './axe.ts';
 import { open } from './browser.ts';
 import { firstScreens } from './first-screens.ts';
-import { siteForTests } from './site-for-tests.ts';
+import { demoForTests } from './site-for-tests.ts';
 
-const site = siteForTests(async () => {
-  const files = diskFiles(resolve(import.meta.dirname, '../../guides'));
-  return [await inspect(files), files];
-});
+const site = demoForTests();
 
 let pages: readonly string[];
 

@@ -1,9 +1,9 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { differenceOf, foreignFiles, foreignText, type Oracle, readForeign } from '../cut/foreign-files.ts';
-import { startChromium } from './browser.ts';
+import { chromiumOfWorker } from './browser.ts';
 
 const all = foreignFiles.filter(([name, { refused }]) => name.endsWith('.svg') && refused === undefined);
 const svg = process.env.LONG ? all : all.filter((_, i) => i % 3 === 0);
@@ -11,10 +11,8 @@ const svg = process.env.LONG ? all : all.filter((_, i) => i % 3 === 0);
 let browser: Browser;
 
 beforeAll(async () => {
-  browser = await startChromium();
+  browser = await chromiumOfWorker();
 });
-
-afterAll(() => browser.close());
 
 /** What Chromium draws: points along each shape that is shown, in millimetres from the zero of the user units. */
 function measure({ mm, layers }: { mm: number | null; layers: readonly string[] | null }): Oracle {

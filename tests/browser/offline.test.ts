@@ -7,7 +7,7 @@ import { computeJob } from '../../src/job/compute-job.ts';
 import * as fixture from '../pages/fixture.ts';
 import { buildSite } from '../site/build.ts';
 import { files, inspection } from '../site/workspace.ts';
-import { isMissing, startChromium } from './browser.ts';
+import { chromiumOfWorker, isMissing } from './browser.ts';
 import { type Host, startHost } from './host.ts';
 
 const guide = 'guides/lamp-cradle/index.html';
@@ -31,13 +31,10 @@ beforeAll(async () => {
     const outcome = await buildSite(inspection(edition, {}, computeJob(edition)), files(), join(top, build));
     if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
   }
-  browser = await startChromium();
+  browser = await chromiumOfWorker();
 });
 
-afterAll(async () => {
-  await browser.close();
-  await rm(top, { recursive: true, force: true });
-});
+afterAll(() => rm(top, { recursive: true, force: true }));
 
 beforeEach(async () => {
   host = await startHost(join(top, old));

@@ -1,16 +1,15 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it, vi } from 'vitest';
+import { beforeAll, expect, it, vi } from 'vitest';
 import { openPreview } from '../preview/open-preview.ts';
-import { startChromium } from './browser.ts';
+import { chromiumOfWorker } from './browser.ts';
 
 // A browser on a busy machine takes its time; nothing here is about speed.
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await startChromium();
+  browser = await chromiumOfWorker();
 });
-afterAll(() => browser.close());
 
 it('reloads a page at the edited step with its build, and shows a fault over it until it is mended', async () => {
   const { preview, change } = await openPreview();

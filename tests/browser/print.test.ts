@@ -1,24 +1,20 @@
 import { execFileSync } from 'node:child_process';
 import { readdir } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { shortFingerprint } from '../../src/pages/frame/identity.ts';
-import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { contrast } from '../../src/site/accent.ts';
 import { sampleOf } from '../samples.ts';
 import { open } from './browser.ts';
 import { inPrint, type Job, openGuide, printJob, printTo } from './printing.ts';
 import { feetOf, headOf, imagesOf, inkOf, type Paper, paint, papers, textOf } from './sheets.ts';
-import { siteForTests } from './site-for-tests.ts';
+import { demoForTests } from './site-for-tests.ts';
 
 // A CommonJS module whose types say that its function is the default export of an ES module.
 const jsQR: typeof import('jsqr').default = createRequire(import.meta.url)('jsqr');
 
-const press = siteForTests(async () => {
-  const files = diskFiles(resolve(import.meta.dirname, '../../guides'));
-  return [await inspect(files), files];
-});
+const press = demoForTests();
 
 /** Enough for four pixels to a module. */
 const DPI = 110;

@@ -5,11 +5,12 @@ import { afterAll, beforeAll, vi } from 'vitest';
 import type { Inspection } from '../../src/shop/inspection.ts';
 import type { WorkspaceFiles } from '../../src/shop/workspace-files.ts';
 import { buildSite } from '../site/build.ts';
-import { startChromium, startFirefox } from './browser.ts';
+import { demoSite } from '../site/demo-site.ts';
+import { chromiumOfWorker, firefoxOfWorker } from './browser.ts';
 
 /** A site in a nested folder with spaces, and a browser to look at it. */
 export interface SiteForTests<Browser> {
-  /** The folder that `folder` and whatever a test adds are in. */
+  /** A folder for whatever a test adds; a site of its own is in it too. */
   readonly top: string;
   readonly folder: string;
   readonly browser: Browser;
@@ -24,15 +25,24 @@ export async function publish(inspection: Inspection, files: WorkspaceFiles, fol
   if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
 }
 
-/** Builds a site before the tests of a file, opens Chromium, and clears up after them; to be read within tests. */
-export const siteForTests = (make: Make) => siteIn(startChromium, make);
+/** Builds a site before the tests of a file, opens Chromium, and clears the site up after them; to be read within tests. */
+export const siteForTests = (make: Make) => siteIn(chromiumOfWorker, (top) => made(make, top));
 
 /** The same with Firefox. */
-export const firefoxSiteForTests = (make: Make) => siteIn(startFirefox, make);
+export const firefoxSiteForTests = (make: Make) => siteIn(firefoxOfWorker, (top) => made(make, top));
 
-function siteIn<Browser extends { close(): Promise<void> }>(
+/** The site of the demo shop, which other files look at too, and Chromium. */
+export const demoForTests = () => siteIn(chromiumOfWorker, demoSite);
+
+async function made(make: Make, top: string): Promise<string> {
+  const folder = join(top, 'a stick', 'our guides');
+  await publish(...(await make()), folder);
+  return folder;
+}
+
+function siteIn<Browser>(
   start: () => Promise<Browser>,
-  make: Make,
+  folderIn: (top: string) => Promise<string>,
 ): SiteForTests<Browser> {
   // A browser on a busy machine takes its time; nothing here is about speed.
   vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
@@ -43,12 +53,9 @@ function siteIn<Browser extends { close(): Promise<void> }>(
   };
   beforeAll(async () => {
     const top = await mkdtemp(join(tmpdir(), 'baybook '));
-    const folder = join(top, 'a stick', 'our guides');
-    await publish(...(await make()), folder);
-    ready = { top, folder, browser: await start() };
+    ready = { top, folder: await folderIn(top), browser: await start() };
   });
   afterAll(async () => {
-    await ready?.browser.close();
     if (ready) await rm(ready.top, { recursive: true, force: true });
   });
   return {

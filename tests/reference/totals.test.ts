@@ -1,10 +1,8 @@
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { GuideJson } from '../../src/pages/guide/guide-schema.ts';
-import { diskFiles, inspect } from '../../src/shop/index.ts';
-import { buildSite } from '../site/build.ts';
+import { demoSite } from '../site/demo-site.ts';
 import { holds, stepsOf, totalsOf, usedOf } from './totals.ts';
 
 // The whole demo is built once.
@@ -15,14 +13,10 @@ interface Printed {
   readonly html: string;
 }
 
-let folder: string;
 let guides: readonly Printed[];
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'baybook totals '));
-  const files = diskFiles(resolve(import.meta.dirname, '../../guides'));
-  const outcome = await buildSite(await inspect(files), files, folder);
-  if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
+  const folder = await demoSite();
   const names = (await readdir(join(folder, 'guides'))).sort();
   guides = await Promise.all(
     names.map(async (name) => ({
@@ -31,8 +25,6 @@ beforeAll(async () => {
     })),
   );
 });
-
-afterAll(() => rm(folder, { recursive: true, force: true }));
 
 /** A total of every plan of every guide: as printed, and as the sums over the JSON have it. */
 function everyPlan(
