@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { shortFingerprint } from '../../src/pages/frame/identity.ts';
 import { contrast } from '../../src/site/accent.ts';
-import { sampleOf } from '../samples.ts';
+import { long, sampleOf } from '../samples.ts';
 import { open } from './browser.ts';
 import { inPrint, type Job, openGuide, printJob, printTo } from './printing.ts';
 import { feetOf, headOf, imagesOf, inkOf, type Paper, paint, papers, textOf } from './sheets.ts';
@@ -26,7 +26,10 @@ const address = 'https://guides.example/quarrel-lane/';
 
 const jobs = new Map<Paper, readonly Job[]>();
 
-/** Every guide on every paper; a fault is named after both. */
+/** In each run every guide is printed on one paper, these on Letter; in the long run on both. */
+const onLetter = ['depth-transducer', 'roof-vent', 'swivel-seat'];
+
+/** Every guide that was printed; a fault is named after it and its paper. */
 const all = () =>
   [...jobs].flatMap(([paper, printed]) =>
     printed.map((job) => ({ ...job, paper, title: `${job.name}, ${paper.format}` })),
@@ -34,17 +37,17 @@ const all = () =>
 
 beforeAll(async () => {
   const guides = (await readdir(join(press.folder, 'guides'))).sort();
-  for (const [index, paper] of papers.entries()) {
+  for (const paper of papers) {
     const printed: Job[] = [];
-    for (const name of index === 0 ? guides : sampleOf(guides, 2))
+    for (const name of guides.filter((one) => long || onLetter.includes(one) === (paper.format === 'Letter')))
       printed.push(await printJob(press, name, paper));
     jobs.set(paper, printed);
   }
 }, 600_000);
 
-describe('the printed job of every guide of the demo, on A4 and Letter', () => {
+describe('the printed job of every guide of the demo', () => {
   it('has nothing wider than its text or taller than a sheet', () => {
-    expect(all().length).toBeGreaterThanOrEqual(10);
+    expect(new Set(all().map(({ name }) => name)).size).toBeGreaterThanOrEqual(8);
     expect(all().flatMap(({ title, tooLarge }) => tooLarge.map((one) => `${title}: ${one}`))).toEqual([]);
   });
 
@@ -82,8 +85,8 @@ describe('the printed job of every guide of the demo, on A4 and Letter', () => {
   });
 
   it('names guide, revision and fingerprint at the foot of every sheet, and which of how many it is', () => {
-    for (const { title, data, file, paper } of all()) {
-      const count = textOf(file).length;
+    for (const { title, data, file, text, paper } of all()) {
+      const count = text.length;
       expect(count, title).toBeGreaterThan(5);
       const every = (words: string) => Array.from({ length: count }, () => words);
       const numbers = Array.from({ length: count }, (_, index) => `Page ${index + 1} of ${count}`);
@@ -95,16 +98,16 @@ describe('the printed job of every guide of the demo, on A4 and Letter', () => {
   });
 
   it('names build and registration at the head of every sheet', () => {
-    for (const { title, file } of all()) {
-      for (const sheet of textOf(file)) {
+    for (const { title, text } of all()) {
+      for (const sheet of text) {
         expect(headOf(sheet).head, title).toMatch(/^Build: \S.* (?:Vehicle registration|Hull number): _+$/);
       }
     }
   });
 
   it('ends with a sheet of its own for the owner', () => {
-    for (const { title, file } of all()) {
-      const last = textOf(file).at(-1) ?? '';
+    for (const { title, text } of all()) {
+      const last = text.at(-1) ?? '';
       expect(headOf(last).rest.startsWith('For the owner'), title).toBe(true);
       for (const words of [/Vehicle registration|Hull number/, /Measured at the hand-over/, /Received by/]) {
         expect(last, title).toMatch(words);
@@ -113,10 +116,10 @@ describe('the printed job of every guide of the demo, on A4 and Letter', () => {
   });
 
   it('leaves out what is told to trainees', () => {
-    const told = all().flatMap(({ title, trainees, file }) => {
-      const text = textOf(file).join(' ').replace(/\s+/g, ' ');
-      expect(text.length).toBeGreaterThan(2000);
-      return trainees.map((words) => [`${title}: ${words}`, text.includes(words)]);
+    const told = all().flatMap(({ title, trainees, text }) => {
+      const whole = text.join(' ').replace(/\s+/g, ' ');
+      expect(whole.length).toBeGreaterThan(2000);
+      return trainees.map((words) => [`${title}: ${words}`, whole.includes(words)]);
     });
     expect(told.length).toBeGreaterThan(12);
     expect(told.filter(([, printed]) => printed)).toEqual([]);
@@ -133,7 +136,7 @@ describe('the printed job of every guide of the demo, on A4 and Letter', () => {
 
   it('prints each photograph as it was encoded, at 200 to 300 dots per inch of its printed size', () => {
     const lists = all().flatMap(({ title, file }) => imagesOf(file).map((image) => ({ title, ...image })));
-    expect(lists.length).toBeGreaterThanOrEqual(4);
+    expect(lists.length).toBeGreaterThanOrEqual(3);
     for (const { title, encoding, across, up } of lists) {
       expect([title, encoding]).toEqual([title, 'jpeg']);
       expect(Math.min(across, up), title).toBeGreaterThanOrEqual(200);
@@ -229,7 +232,8 @@ describe('the end of a sheet', () => {
     const style =
       '.step, .step *, .figure, .message { break-inside: auto !important; break-after: auto !important }';
     const torn: string[] = [];
-    for (const guide of ['lamp-cradle', 'flush-sensors', 'roof-vent', 'swivel-seat', 'side-awning']) {
+    const guides = ['lamp-cradle', 'flush-sensors', 'roof-vent', 'swivel-seat', 'side-awning'];
+    for (const guide of sampleOf(guides, 2)) {
       const loosened = await inPrint(press, guide, papers[0] as Paper, async (page) => {
         await page.evaluate(`(() => {
           const style = new CSSStyleSheet();

@@ -4,7 +4,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import type { GuideJson } from '../../src/pages/guide/guide-schema.ts';
 import { open } from './browser.ts';
 import { findUnits, markUnits, tornUnits, type Unit } from './sheet-marks.ts';
-import { FOOT, MARGIN, type Paper } from './sheets.ts';
+import { FOOT, MARGIN, type Paper, textOf } from './sheets.ts';
 import type { SiteForTests } from './site-for-tests.ts';
 
 /** The site of the demo shop, and a browser to print it with. */
@@ -29,6 +29,8 @@ export interface Job {
   readonly data: GuideJson;
   readonly fragment: string;
   readonly file: string;
+  /** What stands on each sheet. */
+  readonly text: readonly string[];
   /** What is wider than the sheet's text, or taller than a sheet. */
   readonly tooLarge: readonly string[];
   /** The plan that the page showed for the fragment. */
@@ -85,7 +87,7 @@ export async function printJob(press: Press, name: string, paper: Paper): Promis
   const file = await printTo(press, page, name, paper);
   const { units, torn } = await readUnits(press, page, name, paper);
   await page.context().close();
-  return { name, data, fragment, file, tooLarge, plan, trainees, links, units, torn };
+  return { name, data, fragment, file, text: textOf(file), tooLarge, plan, trainees, links, units, torn };
 }
 
 /** Where the sheets of a guide end after something has been done to its page. */
