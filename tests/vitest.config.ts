@@ -1,10 +1,21 @@
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /**
  * These replace a module of ours, or fill every cache with thousands of guides that nobody asks for again: each has
  * a process of its own.
  */
 const apart = ['tests/job/mutation.test.ts', 'tests/shop/reworded.test.ts'];
+
+/** Begins with what takes longest, so that at the end no core waits for another. */
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const isLong = ({ moduleId }: TestSpecification) =>
+      moduleId.includes('/tests/browser/') || apart.some((path) => moduleId.endsWith(path));
+    const sorted = await super.sort(files);
+    return [...sorted.filter(isLong), ...sorted.filter((file) => !isLong(file))];
+  }
+}
 
 /**
  * For the whole suite: files share their workers' modules, since loading those anew for each file was half of the
@@ -18,6 +29,7 @@ export default defineConfig({
     hookTimeout: 240_000,
     maxWorkers: '100%',
     globalSetup: 'tests/run-folder.ts',
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         extends: true,

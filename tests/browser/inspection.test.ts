@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { noStore } from '../../src/store/store.ts';
-import { open, startFirefox } from './browser.ts';
+import { firefoxOfWorker, open } from './browser.ts';
 import { siteForTests } from './site-for-tests.ts';
 
 const folder = resolve(import.meta.dirname, '../cases/trade-says');
@@ -53,7 +53,7 @@ describe('an inspection with three outcomes in a guide of four options', () => {
   });
 
   it('does the same in Firefox', async () => {
-    const firefox = await startFirefox();
+    const firefox = await firefoxOfWorker();
     const page = await firefox.newPage();
     await page.goto(new URL(`file://${resolve(site.folder, path)}`).href + hash);
     expect(await page.evaluate(seen)).toEqual({ steps: everyWay, builds: 16, tap: true, found: '' });
@@ -64,6 +64,6 @@ describe('an inspection with three outcomes in a guide of four options', () => {
       tap: true,
       found: 'rusty',
     });
-    await firefox.close();
+    await page.close();
   });
 });
