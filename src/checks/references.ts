@@ -62,6 +62,7 @@ function inText(guide: Guide): Reference[] {
 function inSteps(guide: Guide): Reference[] {
   return stepsOf(guide).flatMap((step) => [
     ...step.needs.map((ref): Reference => ({ ref, wanted: 'need', step, from: null })),
+    ...(step.until ? [{ ref: step.until, wanted: 'need' as const, step, from: null }] : []),
     ...step.after.map((ref): Reference => ({ ref, wanted: 'step', step, from: null })),
     ...inlinesOf(step.title).flatMap(({ node }) => inNode(node, step)),
     ...placedInStep(step).flatMap(({ node }) => inNode(node, step)),

@@ -1,6 +1,6 @@
 import type { Step } from '../model/guide.ts';
 import { meant, required } from './attribute.ts';
-import { estimate, flag, id, oneOf, refs, size, wholeNumber, words } from './attribute-types.ts';
+import { estimate, flag, id, oneOf, ref, refs, size, wholeNumber, words } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { when } from './when.ts';
 
@@ -19,6 +19,14 @@ export const step = directive({
       '`each` is done twice, once on each side; its text then names what is on one.',
     ),
     time: meant(estimate, 'Hands-on time, for one side: one value, a range, or least, likely and most.'),
+    times: meant(
+      wholeNumber(2, 20),
+      'How often the step is done, on each side; with `until`, at most how often.',
+    ),
+    until: meant(
+      ref,
+      'The measure whose reading ends the repeating once it is as expected. The step takes it each time.',
+    ),
     wait: meant(
       size('time'),
       'Time after the step in which nobody works, as for a cure. It holds up what follows.',
@@ -45,7 +53,7 @@ export const step = directive({
     when,
   },
   summary:
-    'Opens a step, which runs to the next step or heading. Time is hands-on, per side. A step marked `any-order` may change places with others of its section, as far as what both have their hands on, and `after` (earlier steps that must be done first), allow. What it `needs` holds from its beginning to its last action. With `stop` the job ends with it, which makes sense where it hangs on what an inspection found.',
+    'Opens a step, which runs to the next step or heading. Time is hands-on, per side. A step with `times` is done so often; with `until` as well it is done until that reading is as expected, and at most so often. A step marked `any-order` may change places with others of its section, as far as what both have their hands on, and `after` (earlier steps that must be done first), allow. What it `needs` holds from its beginning to its last action. With `stop` the job ends with it, which makes sense where it hangs on what an inspection found.',
   example: '::step[Draw the cover forward]{#cover-off people=2 time="4..8 min"}',
   build: ({ values, unknown, directive: found, scope }): StepHead | null => {
     if (!values.id || found.label === null) return null;
@@ -57,6 +65,8 @@ export const step = directive({
       refitTitle: values['refit-title']?.value ?? null,
       side: values.side,
       time: values.time,
+      times: values.times,
+      until: values.until?.value ?? null,
       wait: values.wait && { value: values.wait.value.base, at: values.wait.at },
       people: values.people?.value ?? 1,
       signOff: values['sign-off'] !== null,

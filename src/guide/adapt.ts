@@ -39,6 +39,7 @@ export function adaptItem<I extends Item>(item: I, by: Adaptation): I {
     ...('covers' in item ? { covers: item.covers.map(ref) } : {}),
     ...('on' in item ? { on: item.on.map(ref) } : {}),
     ...('stack' in item ? { stack: item.stack.map(ref), coat: item.coat && ref(item.coat) } : {}),
+    ...('chosenBy' in item ? { chosenBy: item.chosenBy && ref(item.chosenBy) } : {}),
     ...('replaces' in item ? { replaces: item.replaces && ref(item.replaces) } : {}),
   };
 }
@@ -55,6 +56,7 @@ export function adaptStep(step: Step, by: Adaptation): Step {
     id: by.step(step.id),
     title: adaptProse(step.title, by),
     needs: step.needs.map(refWith(by.item)),
+    until: step.until && refWith(by.item)(step.until),
     after: step.after.map(refWith(by.step)),
     when: adaptWhen(step.when, by),
     blocks: step.blocks.map((block) => adaptBlock(block, by)),

@@ -159,6 +159,8 @@ function lostStep(leaf: LeafDirective, scope: Scope): OpenStep {
     refitTitle: null,
     side: null,
     time: null,
+    times: null,
+    until: null,
     wait: null,
     people: 1,
     signOff: false,

@@ -7,6 +7,7 @@ export function itemsOfSteps(steps: readonly Step[], items: readonly Item[]): Re
   const named = new Set<string>();
   for (const step of steps) {
     for (const { value } of step.needs) named.add(value);
+    if (step.until) named.add(step.until.value);
     for (const { node } of placedInStep(step)) {
       named.add(node.target.value);
       if (node.type === 'action') for (const { value } of node.with) named.add(value);

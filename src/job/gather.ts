@@ -42,10 +42,12 @@ function atOnce(steps: readonly string[], schedules: readonly Schedule[]): numbe
   return Math.max(1, ...together);
 }
 
-/** The amounts are per side: a step that is done on each side uses its amount twice. */
+/** The amounts are per side and time: a step that is done on each side uses its amount twice. */
 function supplyLine(supply: Supply, uses: readonly Use[]): Omit<GatherSupply, 'firstStep'> {
   const amounts = uses.flatMap(({ action, step }) =>
-    action?.amount ? [{ amount: action.amount, times: step?.side?.value === 'each' ? 2 : 1 }] : [],
+    action?.amount
+      ? [{ amount: action.amount, times: (step?.side?.value === 'each' ? 2 : 1) * (step?.times?.value ?? 1) }]
+      : [],
   );
   return {
     item: supply.id,

@@ -27,6 +27,7 @@ export { type Feature, findTarget, holesOf, type Target, whensOfTarget } from '.
 export { company, tellApart } from './tell-apart.ts';
 export { placeOfTemplate } from './template-place.ts';
 export { type DrawnVariant, templateVariants } from './template-variants.ts';
+export { sideTime } from './time.ts';
 export { toolsOf } from './uses.ts';
 export { actionsOf, inlinesOf, type Placed, placedIn, placedInStep, provesOf, stepsOf } from './walk.ts';
 export { allHold, holds, optionsIn, whenKey } from './when.ts';

@@ -147,6 +147,12 @@ function objectWords(action: Action, target: Target, { stepSide, words }: Phrase
   const count = handledEach(item);
   const sides = side === 'each' && stepSide === null ? 2 : 1;
   const told = stepSide === null && side !== null && side !== 'each' ? words[side] : null;
+  if (item.kind === 'kit' && item.chosenBy && action.verb === 'fit') {
+    const total = count * sides;
+    return total === 1
+      ? `the ${action.as ?? noun.singular}, where needed`
+      : `as many of the ${total} ${action.as ?? noun.plural} as needed`;
+  }
   return countedWords(action.as, noun, count, sides, told);
 }
 

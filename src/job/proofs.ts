@@ -45,6 +45,8 @@ function asStep(block: Prove, id: string): Step {
     refitTitle: null,
     side: null,
     time: block.time,
+    times: null,
+    until: null,
     wait: null,
     people: 1,
     signOff: false,

@@ -79,6 +79,8 @@ function derivedStep(step: Step, undone: readonly Undone[], reversal: Reversal):
     title: [{ type: 'text', value: title, at: null }],
     titleText: title,
     refitTitle: null,
+    times: null,
+    until: null,
     wait: null,
     // What had to come first is undone last.
     after: reversal.steps.flatMap(({ id, after }) =>

@@ -5,10 +5,25 @@ import { base } from '../units/quantity.ts';
 
 const noTime: Estimate = { least: base<'time'>(0), likely: base<'time'>(0), most: base<'time'>(0) };
 
+/**
+ * The time of a step on one side, minutes: as often as it is done. One that ends with a reading takes one round at
+ * least and all of them at most; the likely number is the middle, as that of a range is. `null` where none is stated.
+ */
+export function sideTime({ time, times, until }: Pick<Step, 'time' | 'times' | 'until'>): Estimate | null {
+  if (!time) return null;
+  const { least, likely, most } = time.value;
+  const rounds = times?.value ?? 1;
+  return {
+    least: base<'time'>(least * (until ? 1 : rounds)),
+    likely: base<'time'>(likely * (until ? (1 + rounds) / 2 : rounds)),
+    most: base<'time'>(most * rounds),
+  };
+}
+
 /** The time of a step in all, minutes: the stated time is per side. `null` where none is stated. */
 export function stepTime(step: Step): Estimate | null {
-  if (!step.time) return null;
-  return step.side?.value === 'each' ? sumOf([step.time.value, step.time.value]) : step.time.value;
+  const time = sideTime(step);
+  return time && step.side?.value === 'each' ? sumOf([time, time]) : time;
 }
 
 /** The sums of the steps that are done, each under its section. Waiting is not hands-on time. */

@@ -90,8 +90,12 @@ export interface Step {
   /** What the derived step is called when this one is reversed. */
   readonly refitTitle: string | null;
   readonly side: Written<Side> | null;
-  /** Hands-on time, per side. */
+  /** Hands-on time, per side and each time. */
   readonly time: Written<Estimate> | null;
+  /** How often it is done; with {@link until}, at most so often. */
+  readonly times: Written<number> | null;
+  /** The reading that ends the repeating once it is as expected. */
+  readonly until: Ref | null;
   /** Time nobody works. */
   readonly wait: Written<Minutes> | null;
   /** How many pairs of hands; 1 where nothing is written. */

@@ -165,6 +165,8 @@ export interface KitItem extends ItemBase<'kit'>, Fixing {
   /** How many may remain at the end. */
   readonly spare: Written<number> | null;
   readonly covers: readonly Ref[];
+  /** The reading or inspection by which so many are taken as are wanted; the rest is left over by right. */
+  readonly chosenBy: Ref | null;
   /** It has a drive, a thread or a torque, holds something, or replaces a fastener. */
   readonly isFastener: boolean;
 }

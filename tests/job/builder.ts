@@ -153,6 +153,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
         kind,
         spare,
         covers,
+        chosenBy: null,
         isFastener:
           words.isFastener ?? [words.drive, words.torque, words.holds].some((value) => value !== undefined),
       } as KitItem;
@@ -264,6 +265,7 @@ export interface StepWords {
   readonly wait?: number;
   readonly people?: number;
   readonly stop?: boolean;
+  readonly times?: number;
   readonly needs?: string;
   readonly when?: string;
   readonly anyOrder?: boolean;
@@ -366,6 +368,8 @@ export function stepOf(words: StepWords, index = 0, places = new Places()): Step
     wait: words.wait === undefined ? null : written(base<'time'>(words.wait)),
     people: words.people ?? 1,
     signOff: false,
+    times: words.times ? written(words.times) : null,
+    until: null,
     stop: words.stop ?? false,
     anyOrder: words.anyOrder ?? false,
     after: refs(words.after),

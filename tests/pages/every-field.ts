@@ -148,6 +148,8 @@ const step = (): StepView => ({
     },
   ],
   stop: true,
+  rounds: [1, 2],
+  until: text(),
   settings: [{ ...shown(), id: id(), name: text(), from: text(), to: text() }],
   readings: [reading(), told()],
   bench: [{ ...varying(), label: text() }],
@@ -274,7 +276,7 @@ export const guideView = (): GuideView => ({
         ],
       },
     ],
-    counts: [{ ...shown(), name: text(), from: text(), out: number(), back: number(), elsewhere: text() }],
+    counts: [{ ...shown(), name: text(), from: text(), out: number(), back: text(), elsewhere: text() }],
     evidence: [
       {
         ...shown(),

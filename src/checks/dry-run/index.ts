@@ -33,6 +33,7 @@ import { relationCycle } from './relation-cycle.ts';
 import { relationSideMissing } from './relation-side-missing.ts';
 import { relationWrongKind } from './relation-wrong-kind.ts';
 import { replacementShort } from './replacement-short.ts';
+import { roundsOpen } from './rounds-open.ts';
 import { settingLeft } from './setting-left.ts';
 import { sideDisagrees } from './side-disagrees.ts';
 import { spareExceedsCount } from './spare-exceeds-count.ts';
@@ -84,6 +85,7 @@ export const dryRunRules: readonly Rule[] = [
   relationSideMissing,
   relationWrongKind,
   replacementShort,
+  roundsOpen,
   settingLeft,
   sideDisagrees,
   spareExceedsCount,

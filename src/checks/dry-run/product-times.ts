@@ -1,4 +1,4 @@
-import { type ProductDemand, precedenceOf, productDemands, workOf } from '../../job/index.ts';
+import { type ProductDemand, precedenceOf, productDemands, sideTime, workOf } from '../../job/index.ts';
 import type { Step } from '../../model/guide.ts';
 import { base, type Minutes } from '../../units/quantity.ts';
 import type { Subject } from '../rule.ts';
@@ -45,7 +45,7 @@ function course(steps: readonly Step[], links: ReturnType<typeof precedenceOf>) 
     const start = Math.max(0, ends[place - 1] ?? 0, ...after);
     const sides = step.side?.value === 'each' ? 2 : 1;
     starts.push(start);
-    ends.push(start + (step.time?.value.least ?? 0) * sides);
+    ends.push(start + (sideTime(step)?.least ?? 0) * sides);
   }
   return { starts, ends };
 }

@@ -45,7 +45,11 @@ function mayEndSo(lot: Lot, { state, set }: Cell, ledger: Ledger): PlanSet {
       if (state === 'off') return replacedIn(lot, set, ledger);
       return when(state === 'in place' || state === 'tight' || isGone(state));
     case 'kit': {
-      const spare = item.unknown.has('spare') || (item.spare?.value ?? 0) >= count;
+      const spare =
+        item.unknown.has('spare') ||
+        item.unknown.has('chosen-by') ||
+        (item.chosenBy !== null && isHandled(lot, ledger)) ||
+        (item.spare?.value ?? 0) >= count;
       return when(
         state === 'in place' || state === 'tight' || isGone(state) || (state === 'in the box' && spare),
       );
@@ -66,6 +70,11 @@ function mayEndSo(lot: Lot, { state, set }: Cell, ledger: Ledger): PlanSet {
     default:
       return set;
   }
+}
+
+/** Whether any step handles it; what no step names is forgotten, not left over by right. */
+function isHandled(lot: Lot, { script }: Ledger): boolean {
+  return script.scenes.some(({ moves }) => moves.some(({ lots }) => lots.includes(lot)));
 }
 
 /**

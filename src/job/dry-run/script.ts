@@ -162,7 +162,8 @@ function isReached({ item, side }: Lot, pass: 'left' | 'right' | null, verb: Ver
 /** A step that is done on each side is played on the left, then on the right. */
 function passesOf(step: Step | null): readonly ('left' | 'right' | null)[] {
   const side: Side | null = step?.side?.value ?? null;
-  return side === 'each' ? ['left', 'right'] : [side];
+  const sides = side === 'each' ? (['left', 'right'] as const) : [side];
+  return sides.flatMap((one) => Array.from({ length: step?.times?.value ?? 1 }, () => one));
 }
 
 /** Whether an action names something that it can be done to; where it does not, another rule has told so. */

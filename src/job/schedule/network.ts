@@ -2,6 +2,7 @@ import type { Guide, Step } from '../../model/guide.ts';
 import type { Build } from '../../model/when.ts';
 import { expectation } from '../../trade/labour.ts';
 import { type DoneStep, type Precedence, withoutDetours } from '../precedence.ts';
+import { sideTime } from '../time.ts';
 import { usesOfStep } from '../uses.ts';
 import type { Activity, ToolInUse } from './activity.ts';
 
@@ -36,7 +37,8 @@ export function networkOf(
         lag: seconds(lag),
       })),
     );
-    const duration = step.time ? seconds(expectation(step.time.value).mean) : 0;
+    const time = sideTime(step);
+    const duration = time ? seconds(expectation(time).mean) : 0;
     const tools = duration > 0 ? toolsInUse(step, guide, build) : [];
     for (const side of sidesOf(step)) {
       activities.push({

@@ -4,6 +4,7 @@ import type { Build } from '../../model/when.ts';
 import { inSeries, tenthsOfAnHour } from '../../trade/labour.ts';
 import { base, type Minutes } from '../../units/quantity.ts';
 import type { DoneStep, Precedence } from '../precedence.ts';
+import { sideTime } from '../time.ts';
 import { whenAllDone } from './activity.ts';
 import { chainOf } from './chain.ts';
 import { assignHands } from './hands.ts';
@@ -75,7 +76,8 @@ function scheduleOf(
 }
 
 function timeOf(activity: StepActivity | undefined) {
-  return activity?.step.time ? [activity.step.time.value] : [];
+  const time = activity ? sideTime(activity.step) : null;
+  return time ? [time] : [];
 }
 
 /** Work that takes more than the crew is done alone, so that calls never overlap. */

@@ -65,6 +65,9 @@ const item = z.strictObject({
   quantity: quantity.nullable().describe('How much of a supply is declared'),
   stack: z.array(id).describe('What lies on it, from the head to the end of the thread'),
   length: quantity.nullable().describe('Of a bolt, under its head; of what lies on bolts, its thickness'),
+  chosenBy: id
+    .nullable()
+    .describe('The reading or inspection by which so many of it are taken as are wanted'),
   coat: id.nullable().describe('The supply that goes on its thread'),
   leftHand: z.boolean(),
   oneByOne: z.boolean().describe('Only one may be loose at a time'),
@@ -109,6 +112,8 @@ const step = z.strictObject({
   fingerprint: z.string(),
   side,
   time: estimate.nullable().describe('Hands-on, per side'),
+  times: z.number().int().describe('How often it is done; with `until`, at most so often'),
+  until: id.nullable().describe('The measure whose reading ends the repeating'),
   wait: minutes.nullable(),
   people: z.number().int(),
   signOff: z.boolean(),

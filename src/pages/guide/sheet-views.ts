@@ -36,7 +36,8 @@ export interface CountRow extends Shown {
   readonly name: string;
   readonly from: string;
   readonly out: number;
-  readonly back: number;
+  /** How many; "as needed" of what a reading chooses. */
+  readonly back: string;
   /** What does not go back: "2 discarded, 1 spare". */
   readonly elsewhere: string;
 }

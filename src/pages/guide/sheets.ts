@@ -52,11 +52,19 @@ function countRows(context: GuideContext): readonly CountRow[] {
   return sharedRows(context, (plan) => plan.countSheet).map(({ row, shown }) => ({
     ...shown,
     name: context.guide.items.get(row.item)?.noun.label ?? row.item,
+    ...whereTo(row, context),
     from: row.from === 'box' ? 'from the box' : `off the ${context.guide.words.vehicle}`,
     out: row.out,
-    back: row.back,
-    elsewhere: elsewhereWords(row),
   }));
+}
+
+/** Of what is chosen by a reading so many are fitted as that asks for. */
+function whereTo(row: CountLine, { guide }: GuideContext): Pick<CountRow, 'back' | 'elsewhere'> {
+  const item = guide.items.get(row.item);
+  if (item?.kind !== 'kit' || !item.chosenBy)
+    return { back: String(row.back), elsewhere: elsewhereWords(row) };
+  const chooser = guide.items.get(item.chosenBy.value)?.noun.singular ?? item.chosenBy.value;
+  return { back: 'as needed', elsewhere: `the rest is left over by right (${chooser})` };
 }
 
 function elsewhereWords({ discarded, handedOver, replaced, spare }: CountLine): string {

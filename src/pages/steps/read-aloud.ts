@@ -33,6 +33,12 @@ export function readAloud(guide: Guide, plan: Plan): string {
       const lines = step.blocks.flatMap((block) => blockLines(block, reading));
       const under = [
         ...(tools.length > 0 ? [`Tools: ${named(tools)}`] : []),
+        ...(step.times && !step.until ? [`Do this ${step.times.value} times`] : []),
+        ...(step.times && step.until
+          ? [
+              `Repeat until the ${named([step.until.value])} is as expected, at most ${step.times.value} times`,
+            ]
+          : []),
         ...(wear.length > 0 ? [`Wear: ${named(wear)}`] : []),
       ];
       return [

@@ -26,6 +26,10 @@ export interface StepView extends Shown {
   readonly inspections: readonly InspectionView[];
   /** The job ends with it. */
   readonly stop: boolean;
+  /** A tick for each time that it is done; empty for a step that is done once. */
+  readonly rounds: readonly number[];
+  /** What ends the repeating: "the toe reads 1–2 mm"; `null` for a step that is done so often. */
+  readonly until: string | null;
   readonly readings: readonly ReadingView[];
   readonly bench: readonly BenchLine[];
   readonly wait: string | null;

@@ -1,4 +1,5 @@
 import { capitalised } from '../../job/noun.ts';
+import type { Ref } from '../../model/inline.ts';
 import type { Side } from '../../model/item.ts';
 import type { PlannedStep } from '../../model/job.ts';
 import type { TradeWords } from '../../trade/words.ts';
@@ -11,7 +12,7 @@ import { benchLines } from './bench.ts';
 import { blockViews } from './blocks.ts';
 import { settingsOf } from './evidence.ts';
 import { inspectionsOf } from './inspections.ts';
-import { readingsOf } from './readings.ts';
+import { expectedWords, readingsOf } from './readings.ts';
 import { stacksOf } from './stacks.ts';
 import type { StepView } from './step-views.ts';
 import { tighteningViews } from './tightening.ts';
@@ -43,6 +44,8 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     settings,
     inspections: inspectionsOf(step, context),
     stop: step.stop,
+    rounds: Array.from({ length: step.times?.value ?? 0 }, (_, round) => round + 1),
+    until: step.until && untilWords(step.until, context),
     hasLines: tools.length + wear.length + torques.length + settings.length > 0 || step.wait !== null,
     readings: readingsOf(step.blocks, context, stepSide),
     bench: benchLines(numbered, context),
@@ -50,6 +53,13 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     signOff: step.signOff,
     anyOrder: anyOrderWords(numbered),
   };
+}
+
+/** "toe at the front: 1 to 2 mm". */
+function untilWords({ value }: Ref, { guide }: GuideContext): string {
+  const item = guide.items.get(value);
+  if (item?.kind !== 'measure') return value;
+  return `the ${item.noun.singular} reads ${expectedWords(item) ?? 'as it should'}`;
 }
 
 /** Said only where it is true in every build that does the step. */

@@ -190,7 +190,7 @@ function hung(works: readonly Work[], found: Finding, dice: Dice): readonly Work
   const other: Finding = found === 'rusty' ? 'clean' : 'rusty';
   return works.map((work) => {
     if (!dice.chance(25)) return work;
-    return { ...work, finding: dice.chance(70) ? found : other, ...(dice.chance(20) ? { stop: true } : {}) };
+    return { ...work, finding: dice.chance(70) ? found : other, ...(dice.chance(40) ? { stop: true } : {}) };
   });
 }
 
@@ -274,7 +274,8 @@ function stepsOf(
       ? { side: dice.of(['each', 'each', 'left', 'right'] as const) }
       : {};
     const asks = needs && own.some(({ id }) => id === 'cover') ? { needs } : {};
-    works.push({ ...side, ...asks, acts: own });
+    const times = dice.chance(5) ? { times: 2 } : {};
+    works.push({ ...side, ...asks, ...times, acts: own });
   }
   return works;
 }

@@ -160,7 +160,7 @@ describe(`a planted fault is found within ${mostSeeds} seeds`, () => {
     expect(seed).not.toBeNull();
   });
 
-  it.each(['needs', 'side', 'finding', 'stop'] as const)(
+  it.each(['needs', 'side', 'finding', 'stop', 'times'] as const)(
     'a checker that does not read %s of a step',
     (fact) => {
       const blinded = (job: Job): Job => ({

@@ -44,6 +44,8 @@ export interface Work {
   /** It is done where the thread that is inspected is found so, and may end the job. */
   readonly finding?: Finding;
   readonly stop?: boolean;
+  /** How often it is done. */
+  readonly times?: number;
   readonly acts: readonly Act[];
 }
 
@@ -307,7 +309,8 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
     if (ended || (work.finding !== undefined && work.finding !== job.found)) continue;
     ended = work.stop === true;
     const asked = `${work.needs ?? ''} ${work.finding === undefined ? '' : 'thread'}`;
-    const passes: readonly Where[] = work.side === 'each' ? ['left', 'right'] : [work.side ?? ''];
+    const sides: readonly Where[] = work.side === 'each' ? ['left', 'right'] : [work.side ?? ''];
+    const passes = sides.flatMap((side) => Array<Where>(work.times ?? 1).fill(side));
     if (!met(asked)) faults.add('needs of a step');
     wholeOff = null;
     for (const pass of passes) {
