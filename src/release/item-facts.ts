@@ -55,6 +55,7 @@ const tellers: {
   friction: (friction) =>
     friction ? [{ name: 'friction', says: friction.value.words, means: String(friction.value.k) }] : [],
   pattern: (pattern) => told('order of tightening', pattern?.value),
+  chosenBy: (ref, telling) => names('as many as asked by', ref ? [ref] : [], telling),
   coat: (coat, telling) => names('on its thread', coat ? [coat] : [], telling),
   leftHand: (is) => yesFact('left-hand thread', is),
   oneByOne: (is) => yesFact('one by one', is),

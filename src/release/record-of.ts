@@ -143,6 +143,8 @@ function stepFacts(step: Step, telling: Telling): Fact[] {
           },
         ]
       : []),
+    ...told('times', step.times && String(step.times.value)),
+    ...names('until', step.until ? [step.until] : [], telling),
     ...told('wait', wait && formatMinutes(wait.value)),
     ...told('people', step.people === 1 ? null : String(step.people)),
     ...yesFact('checked by a second person', step.signOff),
