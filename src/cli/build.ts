@@ -10,9 +10,14 @@ import { progressBar } from './progress.ts';
 import { nowInNanoseconds, workOn } from './work.ts';
 import { outputFolder, workspaceFolder } from './workspace.ts';
 
-interface BuildOptions extends CheckOptions {
-  readonly out: string;
+export interface BuildOptions extends CheckOptions {
+  readonly out?: string;
   readonly keepGoing?: boolean;
+}
+
+/** Where the site goes. */
+export function siteFolder({ out }: Pick<BuildOptions, 'out'>): string {
+  return out ?? 'site';
 }
 
 /** Work that no build has asked for in so long is removed; until then a change back costs no time. */
@@ -21,7 +26,7 @@ const KEPT_DAYS = 30;
 /** `baybook build`: checks the workspace and, where it is sound, publishes it as a site. */
 export async function build(options: BuildOptions, io: Io): Promise<ExitCode> {
   const workspace = await workspaceFolder(options.guides, io);
-  const place = outputFolder(options.out, workspace, io);
+  const place = outputFolder(siteFolder(options), workspace, io);
   const folder = openOutputFolder(place, Date.now());
   if ('heldBy' in folder) {
     io.err(`nothing was published: ${folder.heldBy}\n`);

@@ -1,4 +1,5 @@
 import { Command, CommanderError, Option } from 'commander';
+import type { Part } from '../site/shards.ts';
 import { paperNames } from '../trade/paper.ts';
 import { formats } from './formats.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
@@ -50,9 +51,27 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
 
   withCommonOptions(program.command('build'))
     .description('check every guide, then write the site')
-    .option('--out <folder>', 'where the site goes', 'site')
+    .option('--out <folder>', 'where the site goes; without it, site')
     .option('--keep-going', 'publish the sound guides even where others have errors')
-    .action(async (options) => done(await (await import('./build.ts')).build(options, io)));
+    .addOption(
+      new Option('--shard <part>', 'work out a part of the guides alone, as in 2/4, for merge').argParser(
+        readPart,
+      ),
+    )
+    .action(async ({ shard, ...options }) =>
+      done(
+        shard
+          ? await (await import('./shard.ts')).buildShard(shard, options, io)
+          : await (await import('./build.ts')).build(options, io),
+      ),
+    );
+
+  withCommonOptions(program.command('merge'))
+    .argument('<shards...>', 'the folders of all parts')
+    .description('write the site from parts that other machines have worked out')
+    .option('--out <folder>', 'where the site goes; without it, site')
+    .option('--keep-going', 'publish the sound guides even where others have errors')
+    .action(async (shards, options) => done(await (await import('./shard.ts')).merge(shards, options, io)));
 
   withWorkspace(program.command('cut'))
     .argument('<guide>', 'the name of its folder')
@@ -163,6 +182,12 @@ function readPort(written: string): number {
   throw new UsageError(`--port: "${written}" is no port; 1 to 65535 can be asked for`);
 }
 
+function readPart(written: string): Part {
+  const [, part = 0, of = 0] = (/^(\d{1,4})\/(\d{1,4})$/.exec(written) ?? []).map(Number);
+  if (part >= 1 && part <= of) return { part, of };
+  throw new UsageError(`--shard: "${written}" is no part; the second of four is 2/4`);
+}
+
 function readThreads(written: string): number {
   if (!/^[1-9]\d?$/.test(written))
     throw new UsageError(`--threads: "${written}" is no number of threads; 1 to 99 can be asked for`);
@@ -234,6 +259,7 @@ Examples:
   baybook check                          check the workspace in guides/
   baybook check lamp-cradle              check one guide
   baybook build --out site               check it and write the site
+  baybook build --shard 2/4              work out a part of it, on one of four machines
   baybook cut lamp-cradle                the templates of one guide, without the site
   baybook release lamp-cradle            record what it is now, and who stands for it
   baybook compare lamp-cradle            what has changed since

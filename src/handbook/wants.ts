@@ -46,4 +46,5 @@ export const wants: readonly Want[] = [
   { want: 'Prove it and keep the evidence', names: ['prove', 'photo', 'rating', 'circuit'] },
   { want: 'Tell more', names: ['note', 'why', 'owner'] },
   { want: 'Share work between guides', names: ['procedure', 'procedure.md'] },
+  { want: 'Build many guides', names: ['machines'] },
 ];
