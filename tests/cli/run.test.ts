@@ -112,7 +112,7 @@ describe('help', () => {
   it('says what a command takes, with what it does without', async () => {
     const { code, out } = await baybook(repository, 'build', '--help');
     expect(code).toBe(0);
-    expect(out.replace(/\s+/g, ' ')).toContain('(default: "site")');
+    expect(out.replace(/\s+/g, ' ')).toContain('where the site goes; without it, site');
     for (const flag of ['--guides', '--out', '--format', '--strict', '--keep-going'])
       expect(out).toContain(flag);
   });
