@@ -1,5 +1,5 @@
 import { Command, CommanderError, Option } from 'commander';
-import type { Part } from '../site/shards.ts';
+import type { ShardPart } from '../site/shards.ts';
 import { paperNames } from '../trade/paper.ts';
 import { formats } from './formats.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
@@ -182,7 +182,7 @@ function readPort(written: string): number {
   throw new UsageError(`--port: "${written}" is no port; 1 to 65535 can be asked for`);
 }
 
-function readPart(written: string): Part {
+function readPart(written: string): ShardPart {
   const [, part = 0, of = 0] = (/^(\d{1,4})\/(\d{1,4})$/.exec(written) ?? []).map(Number);
   if (part >= 1 && part <= of) return { part, of };
   throw new UsageError(`--shard: "${written}" is no part; the second of four is 2/4`);

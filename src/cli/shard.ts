@@ -1,5 +1,5 @@
 import { relative, resolve } from 'node:path';
-import { fillShard, mergedStore, openShard, type Part } from '../site/shards.ts';
+import { fillShard, mergedStore, openShard, type ShardPart } from '../site/shards.ts';
 import { type BuildOptions, build, siteFolder } from './build.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
 import { exitCodeOf, printVerdict } from './output.ts';
@@ -8,7 +8,7 @@ import { workOn } from './work.ts';
 import { outputFolder, workspaceFolder } from './workspace.ts';
 
 /** `baybook build --shard 2/4`: works out a part of the guides, to be merged with the other parts. */
-export async function buildShard(part: Part, options: BuildOptions, io: Io): Promise<ExitCode> {
+export async function buildShard(part: ShardPart, options: BuildOptions, io: Io): Promise<ExitCode> {
   const workspace = await workspaceFolder(options.guides, io);
   const named = options.out ?? `shard-${part.part}-of-${part.of}`;
   const folder = outputFolder(named, workspace, io);

@@ -8,13 +8,13 @@ import { openWork } from './open-work.ts';
 import { type Work, workspaceHash } from './work.ts';
 
 /** A part of the guides of a build: the second of four is `{ part: 2, of: 4 }`. */
-export interface Part {
+export interface ShardPart {
   readonly part: number;
   readonly of: number;
 }
 
 /** What a shard says of itself, beside the work that it holds. */
-interface ShardNote extends Part {
+interface ShardNote extends ShardPart {
   readonly format: 1;
   /** Differs where anything of the workspace does, or the Baybook that worked on it; `null` until it is finished. */
   readonly state: string | null;
@@ -25,7 +25,7 @@ const noteName = 'shard.json';
 /** The store of a shard in a folder, which holds nothing else; else why it cannot be one, in a sentence. */
 export function openShard(
   folder: string,
-  { part, of }: Part,
+  { part, of }: ShardPart,
   now: Date,
 ): Store | { readonly problem: string } {
   mkdirSync(folder, { recursive: true });
@@ -44,7 +44,7 @@ export function openShard(
 export async function fillShard(
   folder: string,
   work: Work,
-  { part, of }: Part,
+  { part, of }: ShardPart,
 ): Promise<{ readonly verdict: Verdict; readonly notices: readonly string[] }> {
   const identity = ownIdentity();
   const state = await workspaceHash(work, identity);
