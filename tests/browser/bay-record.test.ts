@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { files, inspection } from '../site/workspace.ts';
 import { open } from './browser.ts';
 import { siteForTests } from './site-for-tests.ts';
@@ -50,7 +50,14 @@ describe('the gather list and the proof', () => {
   });
 });
 
-describe('a reading', () => {
+describe('a value found, on a page that many are typed into', () => {
+  let page: Page;
+  let faults: string[];
+  beforeAll(async () => {
+    ({ page, faults } = await guide());
+  });
+  afterAll(() => page.context().close());
+
   it.each([
     ['212', ''],
     ['212 mm', ''],
@@ -63,8 +70,7 @@ describe('a reading', () => {
     ['-200', 'Not compared'],
     ['enough', 'Not compared: give a number, in mm'],
     ['25 N·m', 'Not compared'],
-  ])('of %s against 180 to 240 mm is told: "%s"', async (text, said) => {
-    const { page, faults } = await guide();
+  ])('as a reading: %s against 180 to 240 mm is told: "%s"', async (text, said) => {
     await clearance(page).fill(text);
     await clearance(page).blur();
     const verdict = page.locator('.bay-verdict').last();
@@ -72,11 +78,8 @@ describe('a reading', () => {
     await page.reload();
     expect((await verdict.textContent())?.replaceAll('\u00a0', ' ')).toMatch(said === '' ? /^$/ : said);
     expect(faults).toEqual([]);
-    await page.context().close();
   });
-});
 
-describe('a torque', () => {
   it.each([
     ['25', ''],
     ['25 N·m', ''],
@@ -85,15 +88,13 @@ describe('a torque', () => {
     ['250', 'Not the stated torque, 25 N·m (18.4 lbf·ft).'],
     ['18.4', 'Not the stated torque'],
     ['by hand', 'Not compared: give a number, in N·m'],
-  ])('of %s where 25 N·m is stated is told: "%s"', async (text, said) => {
-    const { page, faults } = await guide();
+  ])('as a torque: %s where 25 N·m is stated is told: "%s"', async (text, said) => {
     await nuts(page).fill(text);
     await nuts(page).blur();
     const told = await page.locator('#hang .bay-verdict').first().textContent();
     if (said === '') expect(told).toBe('');
     else expect(told?.replaceAll('\u00a0', ' ')).toContain(said);
     expect(faults).toEqual([]);
-    await page.context().close();
   });
 });
 

@@ -1,11 +1,12 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { correctionCommand } from '../../src/trade/print-check.ts';
 import { hole } from '../cut/fixtures.ts';
 import * as fixture from '../pages/fixture.ts';
 import { files, inspection } from '../site/workspace.ts';
 import { axeFaults } from './axe.ts';
 import { open } from './browser.ts';
+import { lowTargets } from './low-targets.ts';
 import { siteForTests } from './site-for-tests.ts';
 
 const guide = 'guides/lamp-cradle/index.html';
@@ -31,7 +32,14 @@ async function measured(page: Page, across: string, up: string): Promise<string>
   return (await page.locator('#notch .verdict').textContent()) ?? '';
 }
 
-describe('the print check, from file://', () => {
+describe('what is measured, from file://', () => {
+  let page: Page;
+  let faults: string[];
+  beforeAll(async () => {
+    ({ page, faults } = await opened());
+  });
+  afterAll(() => page.context().close());
+
   // What settings make of 100 mm was measured with two browsers and the usual print filter.
   it.each([
     ['67', '67', ['67 × 67 mm: do not use these sheets', 'Open the PDF file itself and print that.']],
@@ -52,13 +60,13 @@ describe('the print check, from file://', () => {
     ['100 kg', '99.6.2', ['Give both sides']],
     ['1e999', '١٠٠', ['Give both sides']],
   ])('%s and %s', async (across, up, said) => {
-    const { page, faults } = await opened();
     const verdict = await measured(page, across, up);
-    await page.context().close();
     for (const words of said) expect(verdict).toContain(words);
     expect(faults).toEqual([]);
   });
+});
 
+describe('the print check, from file://', () => {
   it('gives the command in step with the one that is run', async () => {
     const { page } = await opened();
     await measured(page, '99.2', '100.05');
@@ -83,12 +91,9 @@ describe('the print check, from file://', () => {
       const { page } = await opened({ colorScheme, viewport: { width: 320, height: 640 } });
       await measured(page, '99.6', '100.2');
       expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBe(0);
-      for (const control of await page
-        .locator('.print-check :is(summary, input, button)')
-        .filter({ visible: true })
-        .all()) {
-        expect((await control.boundingBox())?.height).toBeGreaterThanOrEqual(56);
-      }
+      const controls = page.locator('.print-check :is(summary, input, button)').filter({ visible: true });
+      expect(await controls.count()).toBeGreaterThan(3);
+      expect(await lowTargets(controls)).toEqual([]);
       expect(await page.getByRole('status').filter({ hasText: 'do not use' }).getAttribute('aria-live')).toBe(
         'polite',
       );
