@@ -23,7 +23,16 @@ export function chapterOf(name: string, text: string): Chapter {
 }
 
 /** What stands below the title of a chapter, as HTML; links to other chapters lead to their pages. */
-export function chapterBody({ name, text }: Chapter): Markup {
+export function chapterBody(chapter: Chapter): Markup {
+  const known = bodies.get(chapter.text) ?? readBody(chapter);
+  bodies.set(chapter.text, known);
+  return known;
+}
+
+/** By the text of the chapter: a preview, and the tests, make one site after another with the same chapters. */
+const bodies = new Map<string, Markup>();
+
+function readBody({ name, text }: Chapter): Markup {
   const source = sourceFile(`${name}.md`, text);
   const { document } = readMarkdown(source, directiveNames, ({ message }) => {
     throw new Error(`the chapter ${name}: ${message}`);

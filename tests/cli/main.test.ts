@@ -4,11 +4,9 @@ import { expect, it } from 'vitest';
 import { bench, repository } from '../driver.ts';
 import { exampleWorkspace } from '../example-workspace.ts';
 
-/** Runs the program itself, as `npx tsx src/cli/main.ts` does. */
+/** Runs the program itself, as it was built. */
 function program(cwd: string, args: readonly string[], read = true) {
-  const tsx = join(repository, 'node_modules/tsx/dist/loader.mjs');
-  const main = join(repository, 'src/cli/main.ts');
-  const child = spawn(process.execPath, ['--import', tsx, main, ...args], {
+  const child = spawn(process.execPath, [join(repository, 'dist/cli/main.js'), ...args], {
     cwd,
     env: { ...process.env, FORCE_COLOR: '1' },
   });

@@ -1,6 +1,7 @@
-import { writeFile } from 'node:fs/promises';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { diskFiles } from '../../src/shop/disk-files.ts';
 import { memoryFiles } from '../../src/shop/memory-files.ts';
 import type { WorkspaceFiles } from '../../src/shop/workspace-files.ts';
@@ -67,6 +68,16 @@ Look behind the edge as on [the sheet](sheet.txt).
     };
   }
 
+  /** What is published of the files that nobody touches. */
+  let published: ReadonlyMap<string, string>;
+  beforeAll(async () => {
+    const top = await mkdtemp(join(tmpdir(), 'baybook steady '));
+    const folder = join(top, 'site');
+    expect((await build(work(memoryFiles(sources)), folder)).outcome).toMatchObject({ ok: true });
+    published = await filesBelow(folder);
+    await rm(top, { recursive: true });
+  });
+
   it.each(
     ['example/edge.svg', 'example/sheet.txt', 'platforms/van.svg', 'platforms/list.txt'].flatMap((path) =>
       [null, drawing.replace('M20 20', 'M30 20'), ''].flatMap((to) =>
@@ -74,9 +85,6 @@ Look behind the edge as on [the sheet](sheet.txt).
       ),
     ),
   )('is what is published: the build stops where %s becomes %j at its reading %i', async (path, to, from) => {
-    const steady = await outputFolder();
-    expect((await build(work(memoryFiles(sources)), steady)).outcome).toMatchObject({ ok: true });
-    const published = await filesBelow(steady);
     const folder = await outputFolder();
     const { outcome } = await build(work(unsteady(path, from, to)), folder);
     if (outcome.ok) expect(await filesBelow(folder)).toEqual(published);
