@@ -39,6 +39,7 @@ import { labelUnwanted } from './rules/label-unwanted.ts';
 import { outlineMissing } from './rules/outline-missing.ts';
 import { outlineShapeless } from './rules/outline-shapeless.ts';
 import { patternShapeless } from './rules/pattern-shapeless.ts';
+import { supplyUnlisted } from './rules/supply-unlisted.ts';
 import { targetMissing } from './rules/target-missing.ts';
 import { toolUnlisted } from './rules/tool-unlisted.ts';
 import { sequence } from './sequence.ts';
@@ -104,6 +105,7 @@ export const directiveRules: readonly RuleCard[] = [
   misplaced,
   fastenerTypeUnknown,
   itemUnlabelled,
+  supplyUnlisted,
   toolUnlisted,
   labelMissing,
   labelUnwanted,

@@ -3,7 +3,7 @@ import { meant } from './attribute.ts';
 import { flag, friction, list, quantity, ref, size } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
-import { unlabelled } from './unlabelled.ts';
+import { unsupplied } from './unlabelled.ts';
 import { yields } from './yields.ts';
 
 /** Declares something that is used up; without a label it comes from the shop's list of supplies. */
@@ -35,7 +35,7 @@ export const supply = directive({
     if (!values.id) return null;
     const known = scope.supplies.get(values.id.value);
     const noun = labelled(found.labelText, known?.noun);
-    if (!noun) return unlabelled('supply', values.id, 'in supplies.yaml', scope.supplies.keys(), scope);
+    if (!noun) return unsupplied(values.id, scope);
     return {
       ...itemBase('supply', read, values.id, noun),
       // What the list says of it and cannot be read is unknown here too.

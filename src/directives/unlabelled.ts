@@ -3,6 +3,7 @@ import { nearest } from '../diagnostics/suggest.ts';
 import type { Span, Written } from '../source/span.ts';
 import type { Scope } from './directive.ts';
 import { itemUnlabelled } from './rules/item-unlabelled.ts';
+import { supplyUnlisted } from './rules/supply-unlisted.ts';
 import { toolUnlisted } from './rules/tool-unlisted.ts';
 
 /** Reports a declaration that has no label and whose id nobody knows. Returns `null`, for its caller to return. */
@@ -14,6 +15,11 @@ export function unlabelled(
   scope: Scope,
 ): null {
   return reported(itemUnlabelled, what, id, place, known, scope);
+}
+
+/** The same for a supply, which the shop's list of supplies would name. */
+export function unsupplied(id: Written<string>, scope: Scope): null {
+  return reported(supplyUnlisted, 'supply', id, 'in supplies.yaml', scope.supplies.keys(), scope);
 }
 
 /** The same for a fastener, which may take its name from its type. */

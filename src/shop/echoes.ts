@@ -2,6 +2,7 @@ import type { Finding } from '../diagnostics/finding.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import { fastenerTypeUnknown } from '../directives/rules/fastener-type-unknown.ts';
 import { itemUnlabelled } from '../directives/rules/item-unlabelled.ts';
+import { supplyUnlisted } from '../directives/rules/supply-unlisted.ts';
 import { toolUnlisted } from '../directives/rules/tool-unlisted.ts';
 import { reverseUnsound } from '../guide/rules/reverse-unsound.ts';
 import type { Guide } from '../model/guide.ts';
@@ -10,11 +11,13 @@ import { cribFile } from './crib.ts';
 import { fastenersFile } from './fastener-types.ts';
 import { misnamed } from './read-lists.ts';
 import { listMissing } from './rules.ts';
+import { suppliesFile } from './supplies.ts';
 
 /** What every guide misses where a shared list is missing or cannot be read. */
 const missedWithout: ReadonlyMap<string, string> = new Map([
   [cribFile, toolUnlisted.code],
   [fastenersFile, fastenerTypeUnknown.code],
+  [suppliesFile, supplyUnlisted.code],
 ]);
 
 /** One finding for each list that is not there although something is looked up in it. */
@@ -41,6 +44,10 @@ const cures: ReadonlyMap<string, string> = new Map([
   [
     fastenersFile,
     'list the types there, as in "push-clip: {name: Push clip}", or take type= out of the guide',
+  ],
+  [
+    suppliesFile,
+    'list the supplies there, as in "edge-tape: {name: Edge tape}", or give each a label in the guide',
   ],
 ]);
 

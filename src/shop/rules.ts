@@ -18,7 +18,7 @@ export const listMissing: RuleCard = {
   code: 'list-missing',
   severity: 'error',
   title: 'A list of the shop that guides ask for is not there',
-  why: 'A tool without a label takes its name from tools.yaml, and the type of a fastener stands in fasteners.yaml. Without the file nothing of that can be looked up.',
+  why: 'A tool without a label takes its name from tools.yaml, the type of a fastener stands in fasteners.yaml, and a supply without a label in supplies.yaml. Without the file nothing of that can be looked up.',
   bad: {
     'example/guide.md':
       '::tool{#trim-lever}\n::tool{#heat-gun}\n\n::step[Free the edge]{#arch}\n\nWork the :tool[trim-lever] behind the edge. Warm it with the :tool[heat-gun].\n',

@@ -53,7 +53,7 @@ describe('a product', () => {
 
   it('is asked for by name where the list has none of that id', async () => {
     const { found } = await look(body(' wait="30 min"').replace('::supply{#primer', '::supply{#primar'));
-    expect(found.join('\n')).toContain('item-unlabelled: "primar" is not in supplies.yaml');
+    expect(found.join('\n')).toContain('supply-unlisted: "primar" is not in supplies.yaml');
   });
 
   it('is dry before anything is fastened to what it was put on', async () => {

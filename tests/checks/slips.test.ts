@@ -202,6 +202,7 @@ const fileSlips: readonly FileSlip[] = [
   ['crib-missing', { 'tools.yaml': null }],
   ['crib-of-another-ending', { 'tools.yaml': null, 'tools.yml': words('tools.yaml') }],
   ['types-missing', { 'fasteners.yaml': null }],
+  ['supplies-missing', { [guide]: words(guide).replace('::supply[Masking tape]', '::supply') }],
   ['shop-missing', { 'shop.yaml': null, 'Shop.yml': words('shop.yaml') }],
   ['platform-missing', { 'platforms/example-van.md': null }],
   [

@@ -39,6 +39,7 @@ const start: Readonly<Record<string, string>> = {
   'shop.yaml': 'name: Small Shop\npapers: [A4]\n',
   'tools.yaml':
     'lamp: {name: Lamp}\nsocket: {name: 10 mm socket, drive: hex 10}\nsaw: {name: Saw}\ncutter: {name: Rotary cutter, cutter-radius: 3 mm}\neyes: {name: Eye protection, wear: yes}\n',
+  'supplies.yaml': 'oil: {name: Oil, quantity: 20 ml}\ngrease: {name: Grease}\n',
   'fasteners.yaml': 'bolt: {name: Flange bolt, drive: hex 10}\n',
   'platforms/van.md':
     '---\ntitle: Small van\noptions: {fog: Fog lamps}\n---\n\n## Know {#know}\n\nA van.\n\n::part[Lid]{#lid}\n',
@@ -51,7 +52,9 @@ const start: Readonly<Record<string, string>> = {
   'one/pictures/a.svg': drawing(60),
   'two/guide.md': guide('two', 'See [the sheet](sheet.txt).', slot)
     .replace('::tool{#lamp}', '::tool{#lamp}\n::tool{#cutter}')
-    .replace('::none{of=wear}', '::wear{#eyes}'),
+    .replace('::none{of=wear}', '::wear{#eyes}')
+    .replace('::none{of=supplies}', '::supply{#oil}')
+    .replace('Shine the', ':apply[oil]{amount="10 ml"}. Shine the'),
   'two/sheet.txt': 'Mind the edge.\n',
   'two/pictures/a.svg': drawing(80),
 };
@@ -120,6 +123,12 @@ const edits: readonly (readonly [string, (files: Files, word: string) => void])[
     'a tool that nobody uses',
     (files, word) => swap('tools.yaml', /saw: .*/, `saw: {name: Saw ${word}}`)(files),
   ],
+  ['a supply', (files, word) => swap('supplies.yaml', /name: Oil[a-z ]*/, `name: Oil of ${word}`)(files)],
+  [
+    'a supply that nobody uses',
+    (files, word) => swap('supplies.yaml', /grease: .*/, `grease: {name: Grease ${word}}`)(files),
+  ],
+  ['the list of supplies taken away', toggle('supplies.yaml')],
   [
     'a kind of fastener',
     (files, word) => swap('fasteners.yaml', /name: .*, drive/, `name: ${word} bolt, drive`)(files),

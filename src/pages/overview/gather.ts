@@ -61,6 +61,18 @@ function declaredAmount({ declared }: GatherSupply): string | null {
   return declared ? formatBoth(declared) : null;
 }
 
+/** "2 packs of 300 ml (10.1 US fl oz)": what is fetched, in whole packages; `null` where they cannot be reckoned. */
+function packWords(item: Item): string | null {
+  if (item.kind !== 'supply' || !item.pack) return null;
+  const pack = item.pack.value;
+  const wanted = item.quantity?.value;
+  const of = `of ${formatBoth(pack)}`;
+  if (wanted?.dimension !== pack.dimension) return `in packs ${of}`;
+  // Sums of decimals are off by less than a billionth.
+  const packs = Math.max(1, Math.ceil((wanted.base / pack.base) * (1 - 1e-9)));
+  return `${packs} ${packs === 1 ? 'pack' : 'packs'} ${of}`;
+}
+
 function gatherRows<L extends Line>(
   context: GuideContext,
   linesOf: (plan: Plan) => readonly L[],
@@ -106,7 +118,7 @@ function inOrderOfUse(rows: readonly GatherRow[]): readonly GatherRow[] {
   return [...rows].sort((a, b) => place(a) - place(b));
 }
 
-/** What else is said of an item: the tools that serve as well; drive, thread, grade and torque of a fixing. */
+/** What else is said of an item: the tools that serve as well; the packages to fetch; drive, thread, grade and torque of a fixing. */
 function detailOf(item: Item, { guide, shop }: GuideContext): string | null {
   if (item.kind === 'tool') {
     const others = item.or.map(
@@ -114,6 +126,7 @@ function detailOf(item: Item, { guide, shop }: GuideContext): string | null {
     );
     return others.length > 0 ? `or ${listed(others.map(lowered), 'or')}` : null;
   }
+  if (item.kind === 'supply') return packWords(item);
   return isFixing(item) ? fixingWords(item) : null;
 }
 
