@@ -17,25 +17,32 @@ import { LETTERS_MISSING, SHEETS_TOO_MANY } from './shape/rules.ts';
 import { MOST_SHEETS } from './sheet/sheet-count.ts';
 import { drawSheets } from './sheet/sheets.ts';
 
-/** A file to be written: its name has no folder. Sheets come with their plan, a drawing for a machine has none. */
-type CutFile =
-  | (NamedBytes & { readonly format: 'pdf'; readonly plan: SheetPlan })
-  | (NamedBytes & { readonly format: 'svg' | 'dxf'; readonly plan: null });
+/** What a file is, before it is written: its name has no folder. Sheets come with their plan, a drawing for a machine has none. */
+type CutFileFacts = { readonly name: string } & (
+  | { readonly format: 'pdf'; readonly plan: SheetPlan }
+  | { readonly format: 'svg' | 'dxf'; readonly plan: null }
+);
 
-interface NamedBytes {
-  readonly name: string;
-  readonly bytes: Uint8Array;
-}
+/** A file as it is written. */
+type CutFile = CutFileFacts & { readonly bytes: Uint8Array };
+
+/** A file that is written when it is asked for: always to the same bytes. */
+type PlannedFile = CutFileFacts & { readonly write: () => Promise<Uint8Array> };
 
 /** One side of a template, or of one of its variants, as drawn. */
-export interface DrawnSide {
+export interface DrawnSide extends Omit<PlannedSide, 'files'> {
+  readonly files: readonly CutFile[];
+}
+
+/** One side, laid out on its sheets, with files that are not written yet. */
+export interface PlannedSide {
   readonly side: 'left' | 'right' | null;
   readonly face: Face;
   /** One plan for each paper asked for that the template fits. */
   readonly plans: readonly SheetPlan[];
   /** A reduced drawing for a page, as an SVG element. */
   readonly preview: string;
-  readonly files: readonly CutFile[];
+  readonly files: readonly PlannedFile[];
 }
 
 export interface DrawnTemplate {
@@ -53,18 +60,33 @@ export async function drawTemplate(
   context: CutContext,
   bits: readonly Bit[] | null = null,
 ): Promise<DrawnTemplate> {
+  const planned = planTemplate(template, context, bits);
+  const sides: DrawnSide[] = [];
+  for (const side of planned.sides) {
+    const files: CutFile[] = [];
+    for (const file of side.files) files.push({ ...file, bytes: await file.write() });
+    sides.push({ ...side, files });
+  }
+  return { sides, files: sides.flatMap((s) => s.files), findings: planned.findings };
+}
+
+/** The same without writing a file: sides, sheets and names, and each file when it is asked for. */
+export function planTemplate(
+  template: CutTemplate,
+  context: CutContext,
+  bits: readonly Bit[] | null = null,
+): { readonly sides: readonly PlannedSide[]; readonly findings: readonly Finding[] } {
   const { resolved, findings } = resolve(template, bits);
   if (resolved.cuts.length === 0 || findings.some((f) => f.severity === 'error'))
-    return { sides: [], files: [], findings };
+    return { sides: [], findings };
   const metrics = metricsOf(context.fonts);
   const found = [...findings];
   const readable = printable(resolved, metrics, (f) => found.push(f));
   const printed = { ...context, guideTitle: replaceMissing(context.guideTitle, metrics), metrics };
-  const sides: DrawnSide[] = [];
-  for (const one of sidesOf(readable, template, context)) {
-    sides.push(await drawSide(one, printed, (f) => found.push(f)));
-  }
-  return { sides, files: sides.flatMap((s) => s.files), findings: found };
+  const sides = sidesOf(readable, template, context).map((one) =>
+    planSide(one, printed, (f) => found.push(f)),
+  );
+  return { sides, findings: found };
 }
 
 /** A template for each side is drawn for the left and mirrored for the right. */
@@ -77,16 +99,16 @@ function sidesOf(resolved: Resolved, template: CutTemplate, context: CutContext)
   return [resolved, right].filter((one) => context.side === null || one.side === context.side).map(seen);
 }
 
-async function drawSide(
+function planSide(
   resolved: Resolved,
   context: SheetContext,
   report: (finding: Finding) => void,
-): Promise<DrawnSide> {
+): PlannedSide {
   const { variant } = resolved;
   // The underscore keeps the name apart from the ids that authors write.
   const named = variant ? `${resolved.id}_${variant.suffix}` : resolved.id;
   const stem = resolved.side ? `${named}-${resolved.side}` : named;
-  const files: CutFile[] = [];
+  const files: PlannedFile[] = [];
   const plans: SheetPlan[] = [];
   for (const paper of context.papers) {
     const drawn = drawSheets(resolved, paper, context);
@@ -101,13 +123,19 @@ async function drawSide(
       .filter((part) => part)
       .join(', ');
     const suffix = context.correction ? '-corrected' : '';
-    const bytes = await writePdf(drawn.sheets, context.metrics, title, context.correction);
-    files.push({ name: `${stem}-${paper}${suffix}.pdf`, bytes, format: 'pdf', plan: drawn.plan });
+    files.push({
+      name: `${stem}-${paper}${suffix}.pdf`,
+      write: () => writePdf(drawn.sheets, context.metrics, title, context.correction),
+      format: 'pdf',
+      plan: drawn.plan,
+    });
   }
-  const whole = wholeDrawing(resolved, context.metrics);
+  const whole = () => wholeDrawing(resolved, context.metrics);
   const text = new TextEncoder();
-  files.push({ name: `${stem}.svg`, bytes: text.encode(writeSvg(whole)), format: 'svg', plan: null });
-  files.push({ name: `${stem}.dxf`, bytes: text.encode(writeDxf(whole)), format: 'dxf', plan: null });
+  files.push(
+    { name: `${stem}.svg`, write: async () => text.encode(writeSvg(whole())), format: 'svg', plan: null },
+    { name: `${stem}.dxf`, write: async () => text.encode(writeDxf(whole())), format: 'dxf', plan: null },
+  );
   return {
     side: resolved.side,
     face: resolved.face,

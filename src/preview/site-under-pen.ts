@@ -45,6 +45,8 @@ interface GoodPage {
   readonly files: ReadonlyMap<string, MadeFile>;
   /** Files of the workspace that it links to. */
   readonly linked: ReadonlyMap<string, LinkedFile>;
+  /** Everything that the page leads to (sheets at full scale, the guide as one file): made when it is first asked for. */
+  readonly whole: () => Promise<ReadonlyMap<string, MadeFile>>;
 }
 
 /** A workspace as a site that follows the pen: what is asked for is made, and made again when it changes. */
@@ -89,7 +91,7 @@ export async function siteUnderPen(work: Work, identity: string): Promise<SiteUn
         const bytes = fileOf(one, path, open);
         if (bytes) return bytes;
       }
-      if (guide !== null) return null;
+      if (guide !== null) return wholeFileOf(await stand(guide), path, open);
       shared ??= sharedFiles(open);
       const asset = (await shared).get(path);
       if (asset) return bytesOf(asset, open);
@@ -133,6 +135,7 @@ async function standingOf(path: string, open: OpenWork, before: Standing | null)
         text,
         files: new Map(made.files.map((file) => [file.path, file])),
         linked: new Map(made.linked.map((file) => [linkedPath(file), file])),
+        whole: wholeOf(path, open),
       }
     : (before?.good ?? null);
   const { errors, warnings } = countFindings(findings);
@@ -158,9 +161,27 @@ function gone(path: string, before: Standing | null): Standing {
 async function settled(path: string, { workspace, ground }: OpenWork): Promise<GuideResult> {
   const kept = readKept(path, ground);
   if (kept) return kept;
-  const first = await takeTurn(path, ground);
+  const first = await takeTurn(path, ground, true);
   const torn = first.facts === null && first.problems.length > 0;
-  return torn ? takeTurn(path, turnGround({ ...ground, workspace })) : first;
+  return torn ? takeTurn(path, turnGround({ ...ground, workspace }), true) : first;
+}
+
+/** Makes a guide whole, once. */
+function wholeOf(path: string, { ground }: OpenWork): GoodPage['whole'] {
+  let made: Promise<ReadonlyMap<string, MadeFile>> | null = null;
+  const make = async () => {
+    const result = readKept(path, ground) ?? (await takeTurn(path, ground));
+    return new Map((result.made?.files ?? []).map((file) => [file.path, file]));
+  };
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
+async function wholeFileOf({ good }: Standing, path: string, open: OpenWork): Promise<Uint8Array | null> {
+  const file = (await good?.whole())?.get(path);
+  return file ? bytesOf(file, open) : null;
 }
 
 function editionOf({ files }: GoodPage, basis: string): string {

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { beforeAll, expect, it, vi } from 'vitest';
 import { openPreview } from '../preview/open-preview.ts';
-import { chromiumOfWorker } from './browser.ts';
+import { chromiumOfWorker, startFirefox } from './browser.ts';
 
 // A browser on a busy machine takes its time; nothing here is about speed.
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
@@ -44,4 +44,24 @@ it('reloads a page at the edited step with its build, and shows a fault over it 
   await panel.waitFor({ state: 'detached' });
   expect(faults).toEqual([]);
   await page.close();
+});
+
+it('follows the pen in Firefox too', async () => {
+  const { preview, change } = await openPreview();
+  const firefox = await startFirefox();
+  try {
+    const page = await firefox.newPage();
+    await page.goto(`http://localhost:${preview.port}/guides/lamp-cradle/index.html`, { waitUntil: 'load' });
+    const shows = (what: string) =>
+      page.waitForFunction(`document.body.innerText.includes(${JSON.stringify(what)})`, { timeout: 120_000 });
+    await change('lamp-cradle/guide.md', 'Hang the cradle', 'Hang the cradle level');
+    await shows('Hang the cradle level');
+    await change('lamp-cradle/guide.md', ':start[m8-nut]', ':start[m8-nud]');
+    await page.waitForFunction(
+      "document.querySelector('#baybook_preview .panel')?.textContent.includes('likely mend: write m8-nut')",
+      { timeout: 120_000 },
+    );
+  } finally {
+    await firefox.close();
+  }
 });

@@ -64,6 +64,12 @@ describe('a page under the pen', () => {
     const body = (await ask(`/${page}`)).body;
     const [sheet = ''] = /[\w/.-]+\.pdf/.exec(body) ?? [];
     expect((await ask(`/guides/lamp-cradle/${sheet}`)).type).toBe('application/pdf');
+    // What the page only leads to is made when it is asked for, and follows the pen as the page does.
+    const alone = '/guides/lamp-cradle/lamp-cradle.html';
+    expect((await ask(alone)).body).toContain('Draw the cover forward');
+    await change(guide, 'Draw the cover forward', 'Draw the cover out');
+    await heard.next(({ edition }) => edition !== before.edition);
+    expect((await ask(alone)).body).toContain('Draw the cover out');
     expect((await ask('/guides/lamp-cradle/guide.json')).status).toBe(200);
     expect((await ask('/assets/page.css')).type).toBe('text/css; charset=utf-8');
     expect((await ask('/index.html')).body).toContain('Auxiliary lamp cradle');

@@ -54,7 +54,7 @@ export async function buildSite(
   const pageOf = sitePages({ found: names });
   const results = guidesOf(found);
   const made = await Promise.all(
-    found.guides.map((one) => makeGuide(one, { seen, note, pageOf, kit, store })),
+    found.guides.map((one) => makeGuide(one, { seen, note, pageOf, kit, store, pageAlone: false })),
   );
   const publication = publicationOf(
     found,

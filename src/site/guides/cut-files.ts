@@ -1,4 +1,4 @@
-import { type DrawnSide, drawTemplate } from '../../cut/draw-template.ts';
+import { type PlannedSide, planTemplate } from '../../cut/draw-template.ts';
 import type { Fonts } from '../../cut/drawing/metrics.ts';
 import { markup } from '../../html/markup.ts';
 import { type DrawnVariant, templateVariants } from '../../job/index.ts';
@@ -13,32 +13,32 @@ import { printCheckView } from '../../pages/steps/print-check.ts';
 import { PAPERS } from '../../trade/paper.ts';
 import type { PublishedGuide } from '../publication.ts';
 
-/** What a template comes to: its files, by path from the guide's folder, and how the page shows it. */
+/** What a template comes to: its files, by path from the guide's folder, each written when it is asked for, and how the page shows it. */
 export interface CutOutput {
-  readonly files: readonly { readonly path: string; readonly bytes: Uint8Array }[];
+  readonly files: readonly { readonly path: string; readonly write: () => Promise<Uint8Array> }[];
   readonly view: ReturnType<Shelf['template']>;
 }
 
 /** The folder of a guide's templates, within the guide's own. */
 const folder = 'cut-templates/';
 
-/** Draws every template of a guide at full scale, for each paper of the shop. */
-export async function drawTemplates(
+/** Lays out every template of a guide at full scale, for each paper of the shop. */
+export function layOutTemplates(
   published: PublishedGuide,
   { settings }: Shop,
   fonts: Fonts,
-): Promise<ReadonlyMap<string, CutOutput>> {
+): ReadonlyMap<string, CutOutput> {
   const outputs = new Map<string, CutOutput>();
   for (const template of published.guide.templates.values()) {
     const context = { ...sheetIdentity(published), papers: settings.papers, fonts, side: null };
     const drawn: Drawn[] = [];
     for (const variant of templateVariants(template, published.guide, published.job)) {
       const shown = shownVariant(variant, published);
-      const { sides } = await drawTemplate(variant.template, context);
+      const { sides } = planTemplate(variant.template, context);
       drawn.push(...sides.map((side) => ({ ...side, shown })));
     }
     outputs.set(template.id, {
-      files: drawn.flatMap(({ files }) => files.map(({ name, bytes }) => ({ path: folder + name, bytes }))),
+      files: drawn.flatMap(({ files }) => files.map(({ name, write }) => ({ path: folder + name, write }))),
       view: {
         drawings: drawn.map(({ shown, side, preview }) => ({
           ...shown,
@@ -54,7 +54,7 @@ export async function drawTemplates(
 }
 
 /** One side of a template, and the builds that it is drawn for. */
-type Drawn = DrawnSide & { readonly shown: Shown };
+type Drawn = PlannedSide & { readonly shown: Shown };
 
 /** For which plans one of several drawings stands, in the words of its sheets. */
 function shownVariant({ template, plans }: DrawnVariant, published: PublishedGuide): Shown {
@@ -98,6 +98,6 @@ const drawingWords = {
   svg: 'for a plotter or a cutter, in millimetres',
 };
 
-function sideWords(side: DrawnSide['side'], { guide }: PublishedGuide): string | null {
+function sideWords(side: PlannedSide['side'], { guide }: PublishedGuide): string | null {
   return side === null ? null : `${guide.words[side]} side`;
 }

@@ -7,7 +7,7 @@ import { sha256 } from '../../store/content-hash.ts';
 import type { Store } from '../../store/store.ts';
 import type { SiteKit } from '../kit.ts';
 import type { PublishedGuide } from '../publication.ts';
-import { drawTemplates } from './cut-files.ts';
+import { layOutTemplates } from './cut-files.ts';
 import { guideFiles } from './guide-files.ts';
 import { type PageLinks, pageLinks } from './link-check.ts';
 import { keepFile, type LinkedFile, type MadeFile, type MadeGuide } from './made.ts';
@@ -24,11 +24,13 @@ interface GuideMaking {
   readonly pageOf: (path: string) => string | null;
   readonly kit: SiteKit;
   readonly store: Store;
+  /** Leaves out what the page only leads to: files at full scale, and the guide as one file. */
+  readonly pageAlone: boolean;
 }
 
 /** Makes everything that the site holds of a guide: its page, its one file, its data, pictures and templates. */
 export async function makeGuide(published: PublishedGuide, making: GuideMaking): Promise<MadeGuide> {
-  const { seen, kit, store, note, pageOf } = making;
+  const { seen, kit, store, note, pageOf, pageAlone } = making;
   const { shop, files: read } = seen;
   const files = new Map<string, MadeFile>();
   const contents = new Map<string, string | Uint8Array>();
@@ -74,8 +76,9 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
     linked: (path) => linked.add(path),
   };
   const folder = guideFolder(published.guide);
-  const cuts = await drawTemplates(published, shop, kit.fonts);
-  for (const cut of [...cuts.values()].flatMap((one) => one.files)) add(folder + cut.path, cut.bytes);
+  const cuts = layOutTemplates(published, shop, kit.fonts);
+  for (const cut of pageAlone ? [] : [...cuts.values()].flatMap((one) => one.files))
+    add(folder + cut.path, await cut.write());
   const root = '../../';
   const context: PageContext = { shop, root, shelf: shelfOf(stock, root, cuts) };
   const { path, views, files: data } = guideFiles(published, context);
@@ -88,15 +91,16 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
     page: context,
     read: (file: string) => contents.get(file) ?? '',
   };
-  const size = addPage(alonePath, singleFileView(views, published, parts));
-  const link = { href: alonePath.slice(folder.length), text: `One file for a phone, ${weightWords(size)}` };
+  const size = pageAlone ? null : addPage(alonePath, singleFileView(views, published, parts));
+  const weight = size === null ? '' : `, ${weightWords(size)}`;
+  const link = { href: alonePath.slice(folder.length), text: `One file for a phone${weight}` };
   addPage(path, { ...views.page, alone: link });
   return {
     files: [...files.values()],
     linked: [...linked].flatMap((path) => linkedFile(path, making) ?? []),
     pages,
     asksFor: [...asksFor],
-    alone: { path: alonePath, size },
+    alone: { path: alonePath, size: size ?? 0 },
     problems,
   };
 }

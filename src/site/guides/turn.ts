@@ -37,16 +37,21 @@ export function turnGround(ground: Omit<TurnGround, 'answer'>): TurnGround {
   return { ...ground, answer: answers(ground.workspace, ground.pageOf) };
 }
 
-/** Takes a guide from its text to what it gives, and keeps that in the store under all that it was made from. */
-export async function takeTurn(path: string, ground: TurnGround): Promise<GuideResult> {
+/**
+ * Takes a guide from its text to what it gives, and keeps that in the store under all that it was made from.
+ *
+ * @param pageAlone leaves out what the page only leads to; what that gives is not kept
+ */
+export async function takeTurn(path: string, ground: TurnGround, pageAlone = false): Promise<GuideResult> {
   const asked = new Map<string, { readonly ask: Ask; readonly answer: string }>();
   const note = (ask: Ask, answer?: string) => {
     const key = `${ask.of} ${ask.name}`;
     if (!asked.has(key)) asked.set(key, { ask, answer: answer ?? ground.answer(ask) });
   };
   try {
-    const result = await resultOf(path, ground, note);
-    if (result.problems.length === 0) writeKept(ground, path, [...asked.values()], result);
+    const result = await resultOf(path, ground, note, pageAlone);
+    if (result.problems.length === 0 && !(pageAlone && result.made))
+      writeKept(ground, path, [...asked.values()], result);
     return result;
   } catch (error) {
     if (!(error instanceof ChangedMeanwhile)) throw error;
@@ -58,12 +63,13 @@ async function resultOf(
   path: string,
   { workspace, kit, store, pageOf }: TurnGround,
   note: (ask: Ask, answer?: string) => void,
+  pageAlone: boolean,
 ): Promise<GuideResult> {
   const seen = watched(workspace, note);
   const { value, findings } = await inspectGuide(path, workspace, seen);
   const checked = { path, facts: value && guideFacts(value.guide), findings };
   if (!kit || !value || findings.some(({ severity }) => severity === 'error'))
     return { ...checked, summary: null, made: null, problems: [] };
-  const made = await makeGuide(value, { seen, note, pageOf, kit, store });
+  const made = await makeGuide(value, { seen, note, pageOf, kit, store, pageAlone });
   return { ...checked, summary: summaryOf(value.guide, value.job, seen.shop), made, problems: made.problems };
 }
