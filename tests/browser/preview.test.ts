@@ -58,7 +58,7 @@ it('follows the pen in Firefox too', async () => {
     await shows('Hang the cradle level');
     await change('lamp-cradle/guide.md', ':start[m8-nut]', ':start[m8-nud]');
     await page.waitForFunction(
-      "document.querySelector('#baybook_preview .panel')?.textContent.includes('likely mend: write m8-nut')",
+      "document.querySelector('#baybook_preview')?.shadowRoot?.querySelector('.panel')?.textContent.includes('likely mend: write m8-nut')",
       { timeout: 120_000 },
     );
   } finally {

@@ -1,6 +1,6 @@
 import { isFixing, itemTorqueWords, listed, lowered } from '../../job/index.ts';
 import type { Item } from '../../model/item.ts';
-import type { GatherList, GatherSupply, GatherTool, Plan } from '../../model/job.ts';
+import type { GatherList, GatherSupply, GatherTool, Job, Plan } from '../../model/job.ts';
 import { formatDrive } from '../../trade/drives.ts';
 import { convert, formatBoth, quantityOf } from '../../units/format.ts';
 import { type GuideContext, stepRefs } from '../frame/context.ts';
@@ -20,7 +20,7 @@ interface Line {
 /** What must be within reach, over all plans: each thing once, with the builds that need it. */
 export function gatherView(context: GuideContext, nones: readonly string[]): GatherView {
   const rows = <L extends Line>(list: (gather: GatherList) => readonly L[], amount: AmountOf<L>) =>
-    gatherRows(context, (plan) => whereUsed(list(plan.gather), list, context), amount);
+    gatherRows(context, (plan) => whereUsed(list(plan.gather), list, context.job), amount);
   return {
     // What protects is worn in every build, also where no step says so again.
     wear: inOrderOfUse(gatherRows(context, ({ gather }) => gather.wear, none)),
@@ -37,10 +37,10 @@ export function gatherView(context: GuideContext, nones: readonly string[]): Gat
 }
 
 /** The lines that a plan uses, and those that none does: what other builds alone use need not be at hand. */
-function whereUsed<L extends Line>(
+export function whereUsed<L extends Line>(
   lines: readonly L[],
   list: (gather: GatherList) => readonly L[],
-  { job }: GuideContext,
+  job: Pick<Job, 'plans'>,
 ): readonly L[] {
   const used = new Set(
     job.plans.flatMap(({ gather }) => list(gather).flatMap((line) => (line.firstStep ? [line.item] : []))),

@@ -2,6 +2,7 @@ import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
 import { identityWords } from '../../pages/frame/identity.ts';
 import { guideJson } from '../../pages/guide/guide-json.ts';
 import { type GuidePages, guidePages } from '../../pages/guide/guide-page.ts';
+import { pickList } from '../../pages/guide/pick-list.ts';
 import { pageFeet } from '../page-feet.ts';
 import type { PublishedGuide } from '../publication.ts';
 
@@ -15,7 +16,7 @@ interface GuideFiles {
   readonly files: readonly { readonly path: string; readonly content: string }[];
 }
 
-/** The page of a guide, its data, and the style sheet that names it at the foot of each printed sheet. */
+/** The page of a guide, its data, its pick list, and the style sheet that names it at the foot of each printed sheet. */
 export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): GuideFiles {
   const folder = guideFolder(guide);
   const json = guideJson(guide, job, page.root + schemaPath);
@@ -24,6 +25,7 @@ export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): G
     views: guidePages(guide, job, page),
     files: [
       { path: `${folder}guide.json`, content: `${JSON.stringify(json, null, 1)}\n` },
+      { path: `${folder}pick-list.csv`, content: pickList(guide, job) },
       {
         path: `${folder}page-feet.css`,
         content: pageFeet(guide, identityWords(guide, job), job.plans.length < 2),
