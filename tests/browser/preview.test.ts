@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { beforeAll, expect, it, vi } from 'vitest';
 import { openPreview } from '../preview/open-preview.ts';
-import { chromiumOfWorker, startFirefox } from './browser.ts';
+import { chromiumOfWorker, firefoxOfWorker } from './browser.ts';
 
 // A browser on a busy machine takes its time; nothing here is about speed.
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
@@ -48,9 +48,8 @@ it('reloads a page at the edited step with its build, and shows a fault over it 
 
 it('follows the pen in Firefox too', async () => {
   const { preview, change } = await openPreview();
-  const firefox = await startFirefox();
+  const page = await (await firefoxOfWorker()).newPage();
   try {
-    const page = await firefox.newPage();
     await page.goto(`http://localhost:${preview.port}/guides/lamp-cradle/index.html`, { waitUntil: 'load' });
     const shows = (what: string) =>
       page.waitForFunction(`document.body.innerText.includes(${JSON.stringify(what)})`, { timeout: 120_000 });
@@ -62,6 +61,6 @@ it('follows the pen in Firefox too', async () => {
       { timeout: 120_000 },
     );
   } finally {
-    await firefox.close();
+    await page.close();
   }
 });
