@@ -12,7 +12,7 @@ async function detailOf(attributes: string) {
   if (!one) throw new Error('no guide');
   const { sections } = guidePage(one.guide, one.job, page());
   const [row] = sections.flatMap(({ gather }) => gather?.supplies ?? []);
-  return row?.detail?.replaceAll(' ', ' ') ?? null;
+  return row?.detail?.replaceAll(/[\u00a0\u202f]/g, ' ') ?? null;
 }
 
 it('says how many whole packages are fetched', async () => {
