@@ -1,4 +1,7 @@
-import { existsSync } from 'node:fs';
+import { existsSync, rmSync } from 'node:fs';
+import { mkdtemp } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page, type Request } from 'playwright-core';
 import puppeteer, { type Browser as Firefox } from 'puppeteer-core';
@@ -17,8 +20,10 @@ export const chromiumOfWorker = once(async (): Promise<Browser> => {
   if (!executablePath) {
     throw new Error('no Chromium: install the Debian package "chromium-headless-shell" or set CHROMIUM');
   }
+  void endWithWorker();
   return chromium.launch({
     executablePath,
+    handleSIGTERM: false,
     args: [
       '--no-sandbox',
       '--disable-gpu',
@@ -35,7 +40,27 @@ export const firefoxOfWorker = once(async (): Promise<Firefox> => {
   if (!existsSync(executablePath)) {
     throw new Error('no Firefox: install the Debian package "firefox-esr" or set FIREFOX');
   }
-  return puppeteer.launch({ browser: 'firefox', executablePath, headless: true });
+  void endWithWorker();
+  const userDataDir = await mkdtemp(join(tmpdir(), 'baybook firefox '));
+  const handleSIGTERM = false;
+  const firefox = await puppeteer.launch({
+    browser: 'firefox',
+    executablePath,
+    headless: true,
+    userDataDir,
+    handleSIGTERM,
+  });
+  // After the browser's own listener, which ends it.
+  process.once('exit', () => rmSync(userDataDir, { recursive: true, force: true, maxRetries: 5 }));
+  return firefox;
+});
+
+/**
+ * Both libraries end their browsers when the process exits. Told to stop by a signal they would close them in good order
+ * instead, for which a worker is given no time, and Firefox would go on alone.
+ */
+const endWithWorker = once(async () => {
+  process.once('SIGTERM', () => process.exit());
 });
 
 function once<T>(start: () => Promise<T>): () => Promise<T> {

@@ -18,7 +18,9 @@ describe('the search in Firefox, from file:// in a nested folder with spaces', (
     await page.$eval('#find_text', (input) => Object.assign(input, { value: '' }));
     await page.type('#find_text', '25 Nm');
     await page.waitForSelector('.found a[href$="#hang"]');
-    await Promise.all([page.waitForNavigation(), page.click('.found a[href$="#hang"]')]);
+    await page.click('.found a[href$="#hang"]');
+    // What is typed goes into the address too, so that a change of it says nothing of the new page.
+    await page.waitForSelector('#hang');
     expect(page.url()).toMatch(/\/our%20guides\/guides\/lamp-cradle\/index\.html#hang$/);
     await page.close();
   });
