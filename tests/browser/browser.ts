@@ -1,10 +1,10 @@
-import { existsSync, rmSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { mkdtemp } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page, type Request } from 'playwright-core';
 import puppeteer, { type Browser as Firefox } from 'puppeteer-core';
+import { sharedFolder } from '../shared-folder.ts';
 
 /** The shell draws as the others do, for less than half of their work: it has no windows to keep. */
 const places = ['chromium-headless-shell', 'chromium', 'chromium-browser', 'google-chrome'].map(
@@ -34,25 +34,16 @@ export const chromiumOfWorker = once(async (): Promise<Browser> => {
   });
 });
 
-/** The Firefox that `FIREFOX` names, or Debian's own: one for all files of a worker, which ends with it. */
+/** The Firefox that `FIREFOX` names, or Debian's own: one for all files of a worker, which ends with it. Its profile goes with the run. */
 export const firefoxOfWorker = once(async (): Promise<Firefox> => {
   const executablePath = process.env.FIREFOX ?? '/usr/bin/firefox-esr';
   if (!existsSync(executablePath)) {
     throw new Error('no Firefox: install the Debian package "firefox-esr" or set FIREFOX');
   }
   void endWithWorker();
-  const userDataDir = await mkdtemp(join(tmpdir(), 'baybook firefox '));
+  const userDataDir = await mkdtemp(join(await sharedFolder(), 'firefox '));
   const handleSIGTERM = false;
-  const firefox = await puppeteer.launch({
-    browser: 'firefox',
-    executablePath,
-    headless: true,
-    userDataDir,
-    handleSIGTERM,
-  });
-  // After the browser's own listener, which ends it.
-  process.once('exit', () => rmSync(userDataDir, { recursive: true, force: true, maxRetries: 5 }));
-  return firefox;
+  return puppeteer.launch({ browser: 'firefox', executablePath, headless: true, userDataDir, handleSIGTERM });
 });
 
 /**

@@ -1,9 +1,8 @@
-import { rmSync } from 'node:fs';
-import { mkdir, mkdtemp, stat, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { mkdir, stat, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import { inject, vi } from 'vitest';
+import { vi } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
+import { sharedFolder } from '../shared-folder.ts';
 import { buildSite } from './build.ts';
 
 let built: Promise<string> | null = null;
@@ -18,7 +17,7 @@ export function demoSite(): Promise<string> {
 }
 
 async function builtOnce(): Promise<string> {
-  const top = join(inject('runFolder') ?? (await ownFolder()), 'demo');
+  const top = join(await sharedFolder(), 'demo');
   const [folder, done] = [join(top, 'a stick', 'our guides'), join(top, 'done')];
   const first = await mkdir(top).then(
     () => true,
@@ -33,11 +32,4 @@ async function build(folder: string): Promise<void> {
   const files = diskFiles(resolve(import.meta.dirname, '../../guides'));
   const outcome = await buildSite(await inspect(files), files, folder);
   if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
-}
-
-/** For a file that is run alone, without the suite's configuration. */
-async function ownFolder(): Promise<string> {
-  const folder = await mkdtemp(join(tmpdir(), 'baybook run '));
-  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
-  return folder;
 }
