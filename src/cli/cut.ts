@@ -6,6 +6,7 @@ import { renderText } from '../diagnostics/render-text.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
 import { templateVariants } from '../job/index.ts';
 import type { CutTemplate } from '../model/cut-template.ts';
+import { standingOf } from '../release/standing.ts';
 import { diskFiles } from '../shop/disk-files.ts';
 import { checked } from '../shop/inspect.ts';
 import { inspectGuide } from '../shop/inspect-guide.ts';
@@ -49,15 +50,16 @@ export async function cut(
   const opened = await openWorkspace(files, io.store, fonts);
   const inspected = await inspectGuide(guidePath(id, opened), opened);
   const verdict = conclude(opened, [checked(inspected)]);
-  const published = inspected.value;
-  if (published === null || !verdict.soundGuides.has(id)) {
+  const { value } = inspected;
+  if (value === null || !verdict.soundGuides.has(id)) {
     const closing = `nothing was written: a saw is not to follow "${id}" while it has errors\n`;
     const asText = { guides: options.guides, format: 'text' } as const;
     await printVerdict(verdict, files, asText, workspace.prefix, closing, io);
     return 1;
   }
+  const published = { ...value, standing: standingOf(value.guide, value.job, value.releases) };
   const context: CutContext = {
-    ...sheetIdentity(published),
+    ...sheetIdentity(published, opened.shop.settings),
     papers: papers ?? opened.shop.settings.papers,
     fonts,
     side: null,

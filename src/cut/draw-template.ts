@@ -125,7 +125,7 @@ function planSide(
     const suffix = context.correction ? '-corrected' : '';
     files.push({
       name: `${stem}-${paper}${suffix}.pdf`,
-      write: () => writePdf(drawn.sheets, context.metrics, title, context.correction),
+      write: () => writePdf(drawn.sheets, context.metrics, title, context),
       format: 'pdf',
       plan: drawn.plan,
     });

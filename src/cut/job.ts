@@ -11,6 +11,10 @@ export interface CutContext {
   readonly revision: string;
   readonly fingerprint: string;
   readonly words: TradeWords;
+  /** "Not verified since step 7 changed"; `null` or absent where nothing is to be said. */
+  readonly standing?: string | null;
+  /** Whether every sheet says DRAFT across it. */
+  readonly draft?: boolean;
   readonly papers: readonly PaperName[];
   readonly fonts: Fonts;
   /** Which side to draw; of a template that is made for both, `null` draws both. */
@@ -35,6 +39,7 @@ export function identityLines(context: CutContext, side: CutContext['side'], fac
       ? `Fingerprint ${context.fingerprint}`
       : `Revision ${context.revision} · fingerprint ${context.fingerprint}`,
     'SCALE 1:1 · cut the middle of the wide line',
+    ...(context.standing ? [context.standing] : []),
     // Short enough for the strip of a tile.
     ...(correction ? [correctionStamp(correction)] : []),
   ];

@@ -34,6 +34,8 @@ export interface ShopSettings {
   readonly papers: readonly PaperName[];
   /** How many technicians work on a job. */
   readonly crew: number;
+  /** How a guide is printed that is not what was released of it. */
+  readonly unreleased: 'plain' | 'draft';
   readonly signalWords: 'ansi' | 'iso';
   readonly words: TradeWords;
   readonly plainLanguage: PlainLanguage;

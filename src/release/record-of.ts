@@ -13,6 +13,7 @@ import { templateNode } from './template-node.ts';
 /** What a guide would be released as: everything that its technician is told, and the lines to cut. */
 export function recordOf(guide: Guide, job: Job): GuideRecord {
   const telling = tellingOf(guide);
+  const numbers = numbersOf(guide, job);
   return {
     format: RECORD_FORMAT,
     guide: guide.id,
@@ -30,7 +31,7 @@ export function recordOf(guide: Guide, job: Job): GuideRecord {
     })),
     sections: guide.sections.map((section) => sectionNode(section, telling)),
     steps: guide.sections.flatMap((section) =>
-      section.steps.map((step) => stepNode(step, section, job, telling)),
+      section.steps.map((step) => stepNode(step, section, { job, numbers, telling })),
     ),
     templates: [...guide.templates.values()].map((one) => templateNode(one, guide, job, telling)),
   };
@@ -115,13 +116,25 @@ function sectionNode(section: Section, telling: Telling): RecordNode {
   };
 }
 
-function stepNode(step: Step, section: Section, job: Job, telling: Telling): StepNode {
+function stepNode(
+  step: Step,
+  section: Section,
+  {
+    job,
+    numbers,
+    telling,
+  }: {
+    readonly job: Job;
+    readonly numbers: ReadonlyMap<string, number>;
+    readonly telling: Telling;
+  },
+): StepNode {
   const origin = step.origins.at(-1);
   return {
     id: step.id,
     name: step.titleText,
     section: section.id,
-    number: numberOf(step, job),
+    number: numbers.get(step.id) ?? null,
     fingerprint: job.stepFingerprints.get(step.id) ?? '',
     undoes: origin?.kind === 'reverse' ? origin.step : null,
     facts: stepFacts(step, telling),
@@ -161,11 +174,16 @@ function tenth(minutes: number): string {
   return minutes.toFixed(1);
 }
 
-/** The number that every build prints; null where they differ. */
-function numberOf({ id }: Step, { plans }: Job): number | null {
-  const numbers = new Set(
-    plans.flatMap(({ steps }) => steps.flatMap((one) => (one.id === id ? [one.number] : []))),
-  );
-  const [only] = numbers;
-  return numbers.size === 1 && only !== undefined ? only : null;
+/** The numbers of the steps that every build prints alike, which are those of the page for all builds too. */
+function numbersOf(guide: Guide, { plans }: Job): ReadonlyMap<string, number> {
+  const numbers = new Map<string, number>();
+  let place = 0;
+  for (const { id } of guide.sections.flatMap(({ steps }) => steps)) {
+    const printed = new Set(
+      plans.flatMap(({ steps }) => steps.flatMap((one) => (one.id === id ? [one.number] : []))),
+    );
+    if (printed.size > 0) place += 1;
+    if (printed.size === 1 && printed.has(place)) numbers.set(id, place);
+  }
+  return numbers;
 }

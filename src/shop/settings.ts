@@ -87,6 +87,11 @@ export const settingsSchema = z.strictObject({
     'The papers that cut templates are laid out for; `A3`, `Tabloid` and `single`, one large sheet, too.',
   ),
   crew: yamlKey(crew, crewExpected, 'How many can work on one job. The schedule counts on that many hands.'),
+  unreleased: yamlKey(
+    z.enum(['plain', 'draft']).default('plain'),
+    '`plain` or `draft`',
+    'How a guide is printed that is not what was released of it last: as any other, or with DRAFT across each sheet.',
+  ),
   'signal-words': yamlKey(
     z.enum(['ansi', 'iso']).default('ansi'),
     '`ansi` or `iso`',
@@ -130,6 +135,7 @@ export function readSettings(
     units: value.units,
     papers: [...new Set(value.papers)],
     crew: value.crew,
+    unreleased: value.unreleased,
     signalWords: value['signal-words'],
     words: readWords(value.words, usualWords),
     plainLanguage: { off: new Set(switchedOff(value['plain-language'])) },
@@ -147,6 +153,7 @@ export const defaultSettings: ShopSettings = {
   units: 'metric',
   papers: ['a4', 'letter'],
   crew: 1,
+  unreleased: 'plain',
   signalWords: 'ansi',
   words: usualWords,
   plainLanguage: { off: new Set() },

@@ -91,7 +91,10 @@ it('keeps the anchor of a heading under which nothing stands', () => {
 
 it('refuses a kind of block that no layout knows, instead of leaving it out', () => {
   const view = guideView();
-  const strange = { ...view, opening: [...view.opening, { type: 'sketch', plans: null, only: null }] };
+  const strange = {
+    ...view,
+    opening: [...view.opening, { changed: false, type: 'sketch', plans: null, only: null }],
+  };
   expect(render('guide.liquid', strange)).toEqual({
     ok: false,
     problem: expect.stringMatching(

@@ -63,13 +63,14 @@ type Blocks = { readonly [K in BlockView['type']]: BlockView & { readonly type: 
 
 const blocks = (): Blocks => ({
   // What stands for some builds alone is told within the prose.
-  prose: { type: 'prose', plans: null, only: null, html: html() },
-  message: { type: 'message', ...shown(), ...bar('danger'), hazard: html(), body: html() },
-  note: { type: 'note', ...shown(), title: html(), html: html() },
-  why: { type: 'why', ...shown(), title: html(), html: html() },
-  owner: { type: 'owner', ...shown(), title: html(), html: html() },
+  prose: { type: 'prose', changed: true, plans: null, only: null, html: html() },
+  message: { type: 'message', changed: true, ...shown(), ...bar('danger'), hazard: html(), body: html() },
+  note: { type: 'note', changed: true, ...shown(), title: html(), html: html() },
+  why: { type: 'why', changed: true, ...shown(), title: html(), html: html() },
+  owner: { type: 'owner', changed: true, ...shown(), title: html(), html: html() },
   figure: {
     type: 'figure',
+    changed: true,
     ...shown(),
     caption: html(),
     alt: text(),
@@ -81,6 +82,7 @@ const blocks = (): Blocks => ({
   },
   photo: {
     type: 'photo',
+    changed: true,
     ...shown(),
     number: number(),
     shows: html(),
@@ -88,6 +90,7 @@ const blocks = (): Blocks => ({
   },
   template: {
     type: 'template',
+    changed: true,
     ...shown(),
     id: id(),
     title: text(),
@@ -105,11 +108,12 @@ const blocks = (): Blocks => ({
       command: text(),
     },
   },
-  prove: { type: 'prove', ...shown(), title: html(), html: html(), readings: [reading()] },
+  prove: { type: 'prove', changed: true, ...shown(), title: html(), html: html(), readings: [reading()] },
 });
 
 const torque = (): TorqueView => ({
   ...shown(),
+  changed: true,
   id: id(),
   item: text(),
   torque: text(),
@@ -126,6 +130,7 @@ const step = (): StepView => ({
   ...shown(),
   id: id(),
   number: number(),
+  changed: true,
   title: html(),
   facts: [text()],
   needs: [text()],
@@ -232,6 +237,18 @@ export const guideView = (): GuideView => ({
   title: text(),
   platform: link(),
   identity: [{ label: text(), value: text() }],
+  standing: {
+    unverified: text(),
+    verified: text(),
+    note: text(),
+    since: {
+      title: text(),
+      changes: [{ thing: link(), lines: [text()] }],
+      reworded: text(),
+      files: [link()],
+    },
+  },
+  draft: text(),
   opening: Object.values(blocks()),
   picker: {
     groups: [

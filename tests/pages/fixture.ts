@@ -428,6 +428,7 @@ export const shop: Shop = {
     units: 'metric',
     papers: ['a4', 'letter'],
     crew: 2,
+    unreleased: 'plain',
     signalWords: 'ansi',
     words: usualWords,
     plainLanguage: { off: new Set() },

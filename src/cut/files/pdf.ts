@@ -11,13 +11,13 @@ const NO_DATE = new Date(0);
 /**
  * Writes sheets as a PDF at full scale: each page box is exactly its paper, and the viewer is asked not to
  * scale (ISO 32000-1, 12.2). Nothing is compressed, since compressors differ between systems. `correction`
- * stretches each page about its middle for one printer.
+ * stretches each page about its middle for one printer; `draft` puts DRAFT across each.
  */
 export async function writePdf(
   sheets: readonly Sheet[],
   metrics: Metrics,
   title: string,
-  correction: Correction | undefined,
+  { correction, draft }: { readonly correction?: Correction; readonly draft?: boolean },
 ): Promise<Uint8Array> {
   const doc = new PDFDocument({
     autoFirstPage: false,
@@ -40,7 +40,10 @@ export async function writePdf(
   });
   askNotToScale(doc);
   namePages(doc, sheets);
-  for (const sheet of sheets) drawPage(doc, sheet, metrics, correction);
+  for (const sheet of sheets) {
+    drawPage(doc, sheet, metrics, correction);
+    if (draft) drawDraft(doc, sheet, metrics);
+  }
   doc.end();
   await done;
   return new Uint8Array(Buffer.concat(chunks));
@@ -85,6 +88,21 @@ function drawPage(
     doc.transform(by.x, 0, 0, by.y, x - x * by.x, y - y * by.y);
   }
   for (const mark of sheet.marks) drawMark(doc, mark, metrics);
+}
+
+/** Only the edges of the letters, in grey and along the longer side: every line to cut stays legible under them. */
+function drawDraft(doc: PDFKit.PDFDocument, { width, height }: Sheet, { faces }: Metrics): void {
+  const upright = height > width;
+  const capitals = Math.min(width, height) / 4;
+  faces.bold.use(doc, 'bold');
+  doc.fontSize(capitals / faces.bold.capital);
+  const shift = -doc.widthOfString('DRAFT') / 2;
+  doc.save();
+  doc.undash().lineWidth(0.25).strokeColor([150, 150, 150]);
+  if (upright) doc.transform(0, 1, 1, 0, width / 2 + capitals / 2, height / 2);
+  else doc.transform(1, 0, 0, -1, width / 2, height / 2 - capitals / 2);
+  doc.text('DRAFT', shift, 0, { lineBreak: false, baseline: 'alphabetic', stroke: true, fill: false });
+  doc.restore();
 }
 
 function drawMark(doc: PDFKit.PDFDocument, mark: Mark, metrics: Metrics): void {

@@ -5,12 +5,13 @@ import type { Figure } from '../../model/block.ts';
 import type { Guide, Section, Step } from '../../model/guide.ts';
 import type { Job, Plan } from '../../model/job.ts';
 import type { Shop } from '../../model/shop.ts';
+import type { Marks, Standing } from '../../release/standing.ts';
 import type { TradeWords } from '../../trade/words.ts';
 import type { PictureView, TemplateView } from '../steps/block-views.ts';
 import type { Twins } from './alone.ts';
 import { always, type Planned, shownIn } from './plans.ts';
 import { printedWords } from './printed-words.ts';
-import type { FrameView, Shown, StepRef } from './shared-views.ts';
+import type { FrameView, LinkView, Shown, StepRef } from './shared-views.ts';
 
 /** What a page shows that other rooms have drawn: asked for by name, `null` where there is none. */
 export interface Shelf {
@@ -34,6 +35,10 @@ export interface PageContext {
   readonly shelf: Shelf;
   /** From the page to the site's root: empty, or `../` as often as needed. */
   readonly root: string;
+  /** How the guide stands to its latest release; `null` or absent where it was never released. */
+  readonly standing?: Standing | null;
+  /** Drawings of its old lines to cut under the new ones, by address. */
+  readonly overlays?: readonly LinkView[];
 }
 
 /** What prose is printed with: all of the above, and what its nouns and conditions refer to. */
@@ -44,6 +49,8 @@ export interface GuideContext extends PageContext, Planned {
   readonly twins: Twins;
   /** Ids of the items that have a row on the page. */
   readonly listed: ReadonlySet<string>;
+  /** What has changed since the latest release. */
+  readonly marks: Marks;
 }
 
 /** A step with its number on the page on which all builds stand. */

@@ -1,6 +1,7 @@
 import { whenInWords } from '../../job/build-words.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Job } from '../../model/job.ts';
+import { isDraft, marksOf } from '../../release/standing.ts';
 import { aloneView, type InlinePicture } from '../frame/alone.ts';
 import {
   frameOf,
@@ -22,6 +23,7 @@ import { limitRows } from '../overview/limits.ts';
 import { pickerView, pickTable, tableMarkup } from '../overview/pick-table.ts';
 import { safetyGroups, signalKey } from '../overview/safety.ts';
 import { scheduleViews } from '../overview/schedule.ts';
+import { standingView } from '../overview/standing.ts';
 import { blockViews } from '../steps/blocks.ts';
 import { bayData, bayMarkup } from './bay.ts';
 import type { GuideView } from './guide-views.ts';
@@ -82,7 +84,9 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
       ['For', buildsFor(guide)],
       ['Fingerprint', shortFingerprint(job.fingerprint)],
     ].flatMap(([label, value]) => (label && value ? [{ label, value }] : [])),
-    opening: blockViews(guide.opening, context, null),
+    standing: standingView(context),
+    draft: isDraft(context.shop.settings, context.standing) ? 'DRAFT' : null,
+    opening: blockViews(guide.opening, context, null, `guide ${guide.id}`),
     picker: pickerView(context),
     cover: coverView(guide, context),
     contents: contentsRows(guide, context),
@@ -112,7 +116,8 @@ function buildsFor({ builds, file }: Guide): string | undefined {
 /** Everything that the parts of a guide's page look up. */
 function guideContext(guide: Guide, job: Job, page: PageContext): GuideContext {
   const steps = numberSteps(guide, job);
-  const draft = { ...page, guide, job, steps, listed: new Set<string>(), twins: new Map() };
+  const marks = marksOf(page.standing);
+  const draft = { ...page, guide, job, steps, marks, listed: new Set<string>(), twins: new Map() };
   const gathered = job.plans.flatMap(({ gather }) =>
     [gather.wear, gather.tools, gather.supplies, gather.kit].flat(),
   );

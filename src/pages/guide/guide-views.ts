@@ -5,6 +5,7 @@ import type { ContentsRow } from '../overview/contents.ts';
 import type { CoverView } from '../overview/cover.ts';
 import type { ComesOffRow, GatherView, LimitRow } from '../overview/list-views.ts';
 import type { ScheduleView } from '../overview/schedule.ts';
+import type { StandingView } from '../overview/standing.ts';
 import type { BlockView, SignalBar } from '../steps/block-views.ts';
 import type { StepView } from '../steps/step-views.ts';
 import type { HandOverView } from './hand-over.ts';
@@ -16,6 +17,10 @@ export interface GuideView {
   readonly title: string;
   readonly platform: LinkView;
   readonly identity: readonly { readonly label: string; readonly value: string }[];
+  /** How it stands to its latest release; `null` where it was never released. */
+  readonly standing: StandingView | null;
+  /** Printed across each sheet of a guide that a shop does not stand behind: "DRAFT"; else `null`. */
+  readonly draft: string | null;
   readonly opening: readonly BlockView[];
   readonly picker: PickerView | null;
   /** Printed alone. */

@@ -66,7 +66,7 @@ function sectionView(section: Section, guide: Guide, context: GuideContext, list
     const numbered = context.steps.get(step.id);
     return numbered ? [stepView(numbered, context)] : [];
   });
-  const intro = blockViews(section.intro, context, null);
+  const intro = blockViews(section.intro, context, null, `section ${section.id}`);
   const stepsAlone = intro.length === 0 && !Object.values(lists).some((list) => list !== null);
   return {
     ...(stepsAlone ? shownWithSteps(section, context) : shownSection(section, guide, context)),

@@ -1,4 +1,5 @@
 import type { Platform } from '../../model/shop.ts';
+import { marksOf } from '../../release/standing.ts';
 import { frameOf, type GuideContext, guideFolder, type PageContext } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
 import { proseMarkup } from '../frame/prose.ts';
@@ -25,6 +26,7 @@ export function platformPage(
     },
     job: { plans: [], decidingOptions: [] },
     steps: new Map(),
+    marks: marksOf(null),
     listed: new Set(),
     twins: new Map(),
   };

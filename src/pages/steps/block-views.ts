@@ -5,7 +5,13 @@ import type { PrintCheckView } from './print-check.ts';
 import type { TypedCheck } from './typed-check.ts';
 
 /** A block of a section or step, in the order of the text. */
-export type BlockView =
+export type BlockView = BlockKindView & {
+  /** It reads otherwise than in the latest release. */
+  readonly changed: boolean;
+};
+
+/** A block by its kind. */
+export type BlockKindView =
   | (Shown & { readonly type: 'prose'; readonly html: Markup })
   | (MessageView & { readonly type: 'message' })
   | (Shown & {

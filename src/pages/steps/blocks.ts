@@ -5,31 +5,42 @@ import { signalPanel } from '../../trade/signal-words.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { always, shownWhen } from '../frame/plans.ts';
 import { isBlank, proseMarkup } from '../frame/prose.ts';
-import type { BlockView, MessageView, SignalBar } from './block-views.ts';
+import type { BlockKindView, BlockView, MessageView, SignalBar } from './block-views.ts';
 import { photoView } from './evidence.ts';
 import { figureView } from './figure.ts';
 import { readingsOf } from './readings.ts';
 import { templateView } from './template.ts';
 
-/** The blocks of a section or step as the page prints them; what is said only on reversal is left out. */
+/**
+ * The blocks of a section or step as the page prints them; what is said only on reversal is left out.
+ *
+ * @param of whose blocks they are, as the marks of what has changed have it: `step hang`; `null` where none are marked
+ */
 export function blockViews(
   blocks: readonly Block[],
   context: GuideContext,
   stepSide: Side | null,
+  of: string | null = null,
 ): readonly BlockView[] {
   let photos = 0;
-  return blocks.flatMap((block) => {
-    if (block.type !== 'photo') return blockView(block, context, stepSide) ?? [];
-    photos += 1;
-    return { type: 'photo', ...photoView(block, photos, context, stepSide) };
-  });
+  return blocks
+    .filter(({ type }) => type !== 'refit-note')
+    .flatMap((block, place): readonly BlockView[] => {
+      const changed = context.marks.lines.has(`${of} ${place}`);
+      if (block.type === 'photo') {
+        photos += 1;
+        return [{ type: 'photo', ...photoView(block, photos, context, stepSide), changed }];
+      }
+      const view = blockView(block, context, stepSide);
+      return view ? [{ ...view, changed }] : [];
+    });
 }
 
 function blockView(
   block: Exclude<Block, Photo>,
   context: GuideContext,
   stepSide: Side | null,
-): BlockView | null {
+): BlockKindView | null {
   const place = { context, stepSide };
   switch (block.type) {
     case 'prose':
@@ -62,7 +73,7 @@ function blockView(
   }
 }
 
-function templateBlock(id: string, context: GuideContext, shown: typeof always): BlockView | null {
+function templateBlock(id: string, context: GuideContext, shown: typeof always): BlockKindView | null {
   const template = context.guide.templates.get(id);
   return template ? { type: 'template', ...templateView(template, context), ...shown } : null;
 }

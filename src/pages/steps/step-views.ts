@@ -9,6 +9,8 @@ import type { TypedCheck } from './typed-check.ts';
 export interface StepView extends Shown {
   readonly id: string;
   readonly number: number;
+  /** Its time, people or place is other than in the latest release, or it is new. */
+  readonly changed: boolean;
   readonly title: Markup;
   /** Sides, time and people, each in words. */
   readonly facts: readonly string[];
@@ -77,6 +79,8 @@ export interface WrenchSetting {
 
 /** A torque that the step sets. */
 export interface TorqueView extends Shown {
+  /** What is tightened is other than in the latest release. */
+  readonly changed: boolean;
   /** Of the fastener. */
   readonly id: string;
   /** "4 M8 flange nuts". */

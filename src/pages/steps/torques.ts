@@ -62,6 +62,7 @@ function torqueView({ tightened, passes, turn, pass }: Turn, context: GuideConte
     ...(narrowest ? shownWhen(context, { value: narrowest }) : always),
     // What is typed in is kept under it: each pass of a sequence has a line of its own.
     id: pass === 0 ? item.id : `${item.id} ${pass + 1}`,
+    changed: context.marks.items.has(item.id),
     item: all === 1 ? item.noun.singular : `${all} ${item.noun.plural}`,
     torque: formatTorque(passes),
     thread: threadWords(item),

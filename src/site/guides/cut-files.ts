@@ -10,6 +10,7 @@ import { always, shownIn } from '../../pages/frame/plans.ts';
 import type { Shown } from '../../pages/frame/shared-views.ts';
 import type { TemplateFile } from '../../pages/steps/block-views.ts';
 import { printCheckView } from '../../pages/steps/print-check.ts';
+import { isDraft, unverifiedInShort } from '../../release/standing.ts';
 import { PAPERS } from '../../trade/paper.ts';
 import type { PublishedGuide } from '../publication.ts';
 
@@ -20,7 +21,7 @@ export interface CutOutput {
 }
 
 /** The folder of a guide's templates, within the guide's own. */
-const folder = 'cut-templates/';
+export const cutFolder = 'cut-templates/';
 
 /** Lays out every template of a guide at full scale, for each paper of the shop. */
 export function layOutTemplates(
@@ -30,7 +31,7 @@ export function layOutTemplates(
 ): ReadonlyMap<string, CutOutput> {
   const outputs = new Map<string, CutOutput>();
   for (const template of published.guide.templates.values()) {
-    const context = { ...sheetIdentity(published), papers: settings.papers, fonts, side: null };
+    const context = { ...sheetIdentity(published, settings), papers: settings.papers, fonts, side: null };
     const drawn: Drawn[] = [];
     for (const variant of templateVariants(template, published.guide, published.job)) {
       const shown = shownVariant(variant, published);
@@ -38,7 +39,7 @@ export function layOutTemplates(
       drawn.push(...sides.map((side) => ({ ...side, shown })));
     }
     outputs.set(template.id, {
-      files: drawn.flatMap(({ files }) => files.map(({ name, write }) => ({ path: folder + name, write }))),
+      files: drawn.flatMap(({ files }) => files.map(({ name, write }) => ({ path: cutFolder + name, write }))),
       view: {
         drawings: drawn.map(({ shown, side, preview }) => ({
           ...shown,
@@ -63,12 +64,14 @@ function shownVariant({ template, plans }: DrawnVariant, published: PublishedGui
 }
 
 /** What every sheet says of the guide that it belongs to. */
-export function sheetIdentity({ guide, job }: PublishedGuide) {
+export function sheetIdentity({ guide, job, standing }: PublishedGuide, settings: Shop['settings']) {
   return {
     guideTitle: guide.title.value,
     revision: guide.revision?.value ?? '',
     fingerprint: shortFingerprint(job.fingerprint),
     words: guide.words,
+    standing: standing ? unverifiedInShort(standing) : null,
+    draft: isDraft(settings, standing),
   };
 }
 
@@ -79,7 +82,7 @@ function filesOfSide({ shown, side, files }: Drawn, published: PublishedGuide): 
       [...first, sideWords(side, published), shown.only].filter((part) => part).join(', ');
     return {
       ...shown,
-      href: folder + file.name,
+      href: cutFolder + file.name,
       name: told(file.format.toUpperCase(), words.paper),
       sheets: words.paper === null ? null : told(words.paper),
       detail: words.detail,

@@ -2,12 +2,13 @@ import type { PictureFact } from '../../model/guide.ts';
 import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
 import type { GuideView } from '../../pages/guide/guide-views.ts';
 import type { PictureView } from '../../pages/steps/block-views.ts';
+import { overlays } from '../../release/overlay.ts';
 import type { NoteAsk, WatchedWorkspace } from '../../shop/asks.ts';
 import { sha256 } from '../../store/content-hash.ts';
 import type { Store } from '../../store/store.ts';
 import type { SiteKit } from '../kit.ts';
 import type { PublishedGuide } from '../publication.ts';
-import { layOutTemplates } from './cut-files.ts';
+import { cutFolder, layOutTemplates } from './cut-files.ts';
 import { guideFiles } from './guide-files.ts';
 import { type PageLinks, pageLinks } from './link-check.ts';
 import { keepFile, type LinkedFile, type MadeFile, type MadeGuide } from './made.ts';
@@ -80,7 +81,19 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   for (const cut of pageAlone ? [] : [...cuts.values()].flatMap((one) => one.files))
     add(folder + cut.path, await cut.write());
   const root = '../../';
-  const context: PageContext = { shop, root, shelf: shelfOf(stock, root, cuts) };
+  const { standing = null } = published;
+  const changed = standing && !standing.isCurrent ? overlays(...standing.records) : [];
+  for (const { name, svg } of changed) add(folder + cutFolder + name, svg);
+  const context: PageContext = {
+    shop,
+    root,
+    shelf: shelfOf(stock, root, cuts),
+    standing,
+    overlays: changed.map(({ name, title }) => ({
+      href: cutFolder + name,
+      text: `${title}: the line to cut as it was and as it is, at full size`,
+    })),
+  };
   const { path, views, files: data } = guideFiles(published, context);
   for (const file of data) add(file.path, file.content);
 
