@@ -6,7 +6,7 @@ import { renderText } from '../diagnostics/render-text.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
 import { templateVariants } from '../job/index.ts';
 import type { CutTemplate } from '../model/cut-template.ts';
-import { standingOf } from '../release/standing.ts';
+import { releaseStanding } from '../release/standing.ts';
 import { diskFiles } from '../shop/disk-files.ts';
 import { checked } from '../shop/inspect.ts';
 import { inspectGuide } from '../shop/inspect-guide.ts';
@@ -57,7 +57,7 @@ export async function cut(
     await printVerdict(verdict, files, asText, workspace.prefix, closing, io);
     return 1;
   }
-  const published = { ...value, standing: standingOf(value.guide, value.job, value.releases) };
+  const published = { ...value, standing: releaseStanding(value.guide, value.job, value.releases) };
   const context: CutContext = {
     ...sheetIdentity(published, opened.shop.settings),
     papers: papers ?? opened.shop.settings.papers,

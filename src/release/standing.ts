@@ -7,7 +7,7 @@ import type { GuideRecord, ReleaseFacts } from './record.ts';
 import { recordOf } from './record-of.ts';
 
 /** How a guide stands to its latest release. */
-export interface Standing {
+export interface ReleaseStanding {
   readonly revision: string;
   readonly release: ReleaseFacts;
   /** Whether it is still what was released. */
@@ -21,7 +21,11 @@ export interface Standing {
 }
 
 /** How a guide stands to its latest release; `null` where it was never released. */
-export function standingOf(guide: Guide, job: Job, releases: readonly Release[]): Standing | null {
+export function releaseStanding(
+  guide: Guide,
+  job: Job,
+  releases: readonly Release[],
+): ReleaseStanding | null {
   const latest = releases.at(-1)?.record;
   if (!latest?.release) return null;
   const now = recordOf(guide, job);
@@ -39,7 +43,7 @@ export function standingOf(guide: Guide, job: Job, releases: readonly Release[])
 /** Whether a guide may only be printed as a draft: the shop asks for releases, and this is not what was released. */
 export function isDraft(
   { unreleased }: Pick<ShopSettings, 'unreleased'>,
-  standing: Pick<Standing, 'isCurrent'> | null | undefined,
+  standing: Pick<ReleaseStanding, 'isCurrent'> | null | undefined,
 ): boolean {
   return unreleased === 'draft' && !standing?.isCurrent;
 }
@@ -61,7 +65,7 @@ function unverifiedWords(comparison: Comparison, { words }: Guide): string | nul
 }
 
 /** The same for the narrow head of a template's sheet: "Not verified since step 7 changed". */
-export function unverifiedInShort({ comparison, unverified }: Standing): string | null {
+export function unverifiedInShort({ comparison, unverified }: ReleaseStanding): string | null {
   const [first] = ownChanges(comparison);
   return first && unverified !== null ? `Not verified since ${changedThing(first)} changed` : null;
 }
@@ -82,7 +86,7 @@ export interface Marks {
 }
 
 /** The marks of a page; none where the guide was never released. */
-export function marksOf(standing: Pick<Standing, 'comparison'> | null | undefined): Marks {
+export function marksSince(standing: Pick<ReleaseStanding, 'comparison'> | null | undefined): Marks {
   const changes = standing?.comparison.changes ?? [];
   return {
     steps: new Set(

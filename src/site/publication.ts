@@ -2,7 +2,7 @@ import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Platform, Shop } from '../model/shop.ts';
 import type { GuideSummary } from '../pages/reference/guide-summary.ts';
-import type { Standing } from '../release/standing.ts';
+import type { ReleaseStanding } from '../release/standing.ts';
 import type { Workspace } from '../shop/open-workspace.ts';
 import type { Verdict } from '../shop/verdict.ts';
 import type { MadeGuide } from './guides/made.ts';
@@ -13,7 +13,7 @@ export interface PublishedGuide {
   readonly guide: Guide;
   readonly job: Job;
   /** How it stands to its latest release; absent where it was never released. */
-  readonly standing?: Standing | null;
+  readonly standing?: ReleaseStanding | null;
 }
 
 /** What of a workspace is published: what the sound guides gave, and the platforms without an error. */

@@ -5,7 +5,7 @@ import type { Figure } from '../../model/block.ts';
 import type { Guide, Section, Step } from '../../model/guide.ts';
 import type { Job, Plan } from '../../model/job.ts';
 import type { Shop } from '../../model/shop.ts';
-import type { Marks, Standing } from '../../release/standing.ts';
+import type { Marks, ReleaseStanding } from '../../release/standing.ts';
 import type { TradeWords } from '../../trade/words.ts';
 import type { PictureView, TemplateView } from '../steps/block-views.ts';
 import type { Twins } from './alone.ts';
@@ -36,7 +36,7 @@ export interface PageContext {
   /** From the page to the site's root: empty, or `../` as often as needed. */
   readonly root: string;
   /** How the guide stands to its latest release; `null` or absent where it was never released. */
-  readonly standing?: Standing | null;
+  readonly standing?: ReleaseStanding | null;
   /** Drawings of its old lines to cut under the new ones, by address. */
   readonly overlays?: readonly LinkView[];
 }

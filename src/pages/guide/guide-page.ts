@@ -1,7 +1,7 @@
 import { whenInWords } from '../../job/build-words.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Job } from '../../model/job.ts';
-import { isDraft, marksOf } from '../../release/standing.ts';
+import { isDraft, marksSince } from '../../release/standing.ts';
 import { aloneView, type InlinePicture } from '../frame/alone.ts';
 import {
   frameOf,
@@ -116,7 +116,7 @@ function buildsFor({ builds, file }: Guide): string | undefined {
 /** Everything that the parts of a guide's page look up. */
 function guideContext(guide: Guide, job: Job, page: PageContext): GuideContext {
   const steps = numberSteps(guide, job);
-  const marks = marksOf(page.standing);
+  const marks = marksSince(page.standing);
   const draft = { ...page, guide, job, steps, marks, listed: new Set<string>(), twins: new Map() };
   const gathered = job.plans.flatMap(({ gather }) =>
     [gather.wear, gather.tools, gather.supplies, gather.kit].flat(),

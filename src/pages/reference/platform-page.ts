@@ -1,5 +1,5 @@
 import type { Platform } from '../../model/shop.ts';
-import { marksOf } from '../../release/standing.ts';
+import { marksSince } from '../../release/standing.ts';
 import { frameOf, type GuideContext, guideFolder, type PageContext } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
 import { proseMarkup } from '../frame/prose.ts';
@@ -26,7 +26,7 @@ export function platformPage(
     },
     job: { plans: [], decidingOptions: [] },
     steps: new Map(),
-    marks: marksOf(null),
+    marks: marksSince(null),
     listed: new Set(),
     twins: new Map(),
   };

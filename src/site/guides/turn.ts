@@ -1,6 +1,6 @@
 import { guideFacts } from '../../checks/index.ts';
 import { type GuideSummary, summaryOf } from '../../pages/reference/guide-summary.ts';
-import { standingOf } from '../../release/standing.ts';
+import { releaseStanding } from '../../release/standing.ts';
 import { type AnswerTo, type Ask, answers, watched } from '../../shop/asks.ts';
 import { inspectGuide } from '../../shop/inspect-guide.ts';
 import type { Workspace } from '../../shop/open-workspace.ts';
@@ -71,7 +71,7 @@ async function resultOf(
   const checked = { path, facts: value && guideFacts(value.guide), findings };
   if (!kit || !value || findings.some(({ severity }) => severity === 'error'))
     return { ...checked, summary: null, made: null, problems: [] };
-  const standing = standingOf(value.guide, value.job, value.releases);
+  const standing = releaseStanding(value.guide, value.job, value.releases);
   const made = await makeGuide({ ...value, standing }, { seen, note, pageOf, kit, store, pageAlone });
   return { ...checked, summary: summaryOf(value.guide, value.job, seen.shop), made, problems: made.problems };
 }
