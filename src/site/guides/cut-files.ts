@@ -39,7 +39,9 @@ export function layOutTemplates(
       drawn.push(...sides.map((side) => ({ ...side, shown })));
     }
     outputs.set(template.id, {
-      files: drawn.flatMap(({ files }) => files.map(({ name, write }) => ({ path: cutFolder + name, write }))),
+      files: drawn.flatMap(({ files }) =>
+        files.map(({ name, write }) => ({ path: cutFolder + name, write })),
+      ),
       view: {
         drawings: drawn.map(({ shown, side, preview }) => ({
           ...shown,
