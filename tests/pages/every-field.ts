@@ -261,6 +261,8 @@ export const guideView = (): GuideView => ({
   },
   cover: {
     code: { address: text(), drawing: html() },
+    fields: [{ id: id(), label: text() }],
+    letter: true,
     wishes: text(),
     templates: [{ ...shown(), title: text(), sheets: [varying()] }],
   },

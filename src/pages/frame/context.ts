@@ -122,6 +122,7 @@ const styleSheets = [
   'cover.css',
   'print-check.css',
   'print.css',
+  'paper.css',
   'shop.css',
 ];
 

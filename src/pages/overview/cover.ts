@@ -1,10 +1,11 @@
 import { qrCode, qrModules } from '../../drawings/qr-code.ts';
 import type { Markup } from '../../html/markup.ts';
 import { stringify } from '../../html/stringify.ts';
-import { listed, lowered } from '../../job/noun.ts';
+import { capitalised, listed, lowered } from '../../job/noun.ts';
 import type { Block } from '../../model/block.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Build } from '../../model/when.ts';
+import { type TradeWords, usualWords } from '../../trade/words.ts';
 import { type GuideContext, guideFolder, shownStep } from '../frame/context.ts';
 import { always, shownWhen } from '../frame/plans.ts';
 import type { Shown, VaryingView } from '../frame/shared-views.ts';
@@ -14,6 +15,10 @@ import type { PlanCode } from './pick-data.ts';
 export interface CoverView {
   /** The code of the page, which its script turns into that of a build; `null` where the shop has no address. */
   readonly code: CodeView | null;
+  /** What is written down of the vehicle and the job, or typed in before a job sheet is printed. */
+  readonly fields: readonly { readonly id: string; readonly label: string }[];
+  /** Whether the shop's first paper for a browser's print is Letter, else A4. */
+  readonly letter: boolean;
   /** What the customer decides, to be written down; `null` where nothing is. */
   readonly wishes: string | null;
   readonly templates: readonly CoverTemplate[];
@@ -39,6 +44,13 @@ export function coverView(guide: Guide, context: GuideContext): CoverView {
   const wishes = deciding.flatMap(({ wish, name }) => (wish ? [lowered(name)] : []));
   return {
     code: page === null ? null : code(page),
+    fields: [
+      { id: 'vehicle', label: identifiedBy(guide.words) },
+      { id: 'odometer', label: 'Odometer, or hours run' },
+      { id: 'job', label: 'Job number' },
+      { id: 'customer', label: 'Customer' },
+    ],
+    letter: context.shop.settings.papers.find((paper) => paper === 'a4' || paper === 'letter') === 'letter',
     wishes: wishes.length === 0 ? null : `As the customer wishes: ${listed(wishes)}`,
     templates: [...guide.templates.values()].map((template) => ({
       ...shownTemplate(template.id, guide, context),
@@ -50,6 +62,13 @@ export function coverView(guide: Guide, context: GuideContext): CoverView {
         ),
     })),
   };
+}
+
+/** What tells one vehicle from all others: its registration, and on a road vehicle the number of its chassis. */
+function identifiedBy({ registration }: TradeWords): string {
+  return registration === usualWords.registration
+    ? `${capitalised(registration)} or VIN`
+    : capitalised(registration);
 }
 
 /** Where a guide's page is published; `null` where the shop has no address. */

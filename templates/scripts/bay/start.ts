@@ -1,5 +1,6 @@
 import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import { readAddress } from '../address.ts';
+import { startPaper } from '../paper/start.ts';
 import type { Picker } from '../picker.ts';
 import type { PickTable } from '../plan.ts';
 import { startAwake } from './awake.ts';
@@ -49,6 +50,7 @@ export function startBay(table: PickTable | null, picker: Picker): void {
   holdSignOff(fields, keeper);
   startPanel(keeper, table);
   panel.hidden = false;
+  startPaper(page);
 }
 
 function startPanel(keeper: Keeper, table: PickTable | null): void {

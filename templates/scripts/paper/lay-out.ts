@@ -1,0 +1,133 @@
+import { make } from '../bay/elements.ts';
+import { type Draft, split } from './job-sheet.ts';
+import { type Band, pack, type Run } from './pack.ts';
+
+/** Space that stays free at the foot of a column, since a print sets its letters a little otherwise than a screen. */
+const SLACK = 3;
+
+/** CSS pixels to a millimetre. */
+const MM = 96 / 25.4;
+
+/** Space between two sections on one sheet, as the style sheet has it. */
+const GAP = 5 * MM;
+
+/**
+ * Fills sheets with what is to be printed. Each sheet is a box of its own, so that no browser breaks anything, and all
+ * print the same.
+ *
+ * @param into where the sheets stand; it is part of the page, since what stands there is measured
+ * @param foot makes the foot of a sheet
+ */
+export function layOut(
+  drafts: readonly Draft[],
+  into: HTMLElement,
+  foot: (number: number, of: number) => HTMLElement,
+): void {
+  const body = make('div', 'paper-body');
+  into.replaceChildren(make('section', 'paper-sheet', body, foot(1, 10)));
+  const room = body.clientHeight - SLACK * MM;
+  const [wide, narrow] = [make('div', ''), make('div', 'paper-column')];
+  body.append(wide, make('div', 'paper-columns', narrow, make('div', 'paper-column')));
+  const measure = (columns: 1 | 2) => (element: HTMLElement) => {
+    const place = columns === 1 ? wide : narrow;
+    place.append(element);
+    const { height } = element.getBoundingClientRect();
+    return height;
+  };
+  const full = measure(1);
+  // Room for the contents, whose numbers are known last.
+  fillContents(drafts, () => [10, 11]);
+  const drawn = drafts.map((draft) => {
+    const heightOf = measure(draft.columns);
+    const again = full(draft.again);
+    const pieces = draft.pieces.flatMap(({ element, keep }) =>
+      split(element, room - again, heightOf).map((part) => ({ element: part, keep })),
+    );
+    const run: Run = {
+      head: full(draft.head),
+      again,
+      columns: draft.columns,
+      fresh: draft.fresh,
+      pieces: pieces.map(({ element, keep }) => ({ height: heightOf(element), keep })),
+    };
+    return { draft, pieces, run };
+  });
+  const plan = planOf(drawn, room);
+  into.replaceChildren(
+    ...plan.map((bands, index) => {
+      const elements = bands.map(bandOf);
+      return make(
+        'section',
+        'paper-sheet',
+        make('div', 'paper-body', ...elements),
+        foot(index + 1, plan.length),
+      );
+    }),
+  );
+  fillContents(drafts, (name) =>
+    plan.flatMap((bands, sheet) => (bands.some(({ of }) => of.draft.name === name) ? [sheet + 1] : [])),
+  );
+}
+
+/** A draft that is measured. */
+interface Drawn {
+  readonly draft: Draft;
+  readonly pieces: readonly { readonly element: HTMLElement }[];
+  readonly run: Run;
+}
+
+/** What a sheet holds of a draft. */
+interface Placed extends Band {
+  readonly of: Drawn;
+}
+
+/** What fills the rest of a sheet stands there, or at the end where the sheet is full already. */
+function planOf(drawn: readonly Drawn[], room: number): readonly (readonly Placed[])[] {
+  const inOrder = packed(drawn, room);
+  const alone = inOrder.flatMap(([first]) => (first?.of.draft.fills ? [first.of] : []));
+  if (alone.length === 0) return inOrder;
+  const end = alone.map((one) => ({ ...one, run: { ...one.run, fresh: true } }));
+  return packed([...drawn.filter((one) => !alone.includes(one)), ...end], room);
+}
+
+function packed(drawn: readonly Drawn[], room: number): readonly (readonly Placed[])[] {
+  const plan = pack(
+    drawn.map(({ run }) => run),
+    room,
+    GAP,
+  );
+  return plan.map((bands) =>
+    bands.flatMap((band) => {
+      const of = drawn[band.run];
+      return of ? [{ ...band, of }] : [];
+    }),
+  );
+}
+
+function bandOf({ begins, columns, of: { draft, pieces } }: Placed): HTMLElement {
+  const inside = columns.map(({ from, to }) =>
+    make('div', 'paper-column', ...pieces.slice(from, to).map(({ element }) => element)),
+  );
+  const head = begins ? draft.head : (draft.again.cloneNode(true) as HTMLElement);
+  const kind = draft.columns === 1 ? 'paper-one' : 'paper-columns';
+  return make(
+    'div',
+    draft.fills ? 'paper-band paper-fills' : 'paper-band',
+    head,
+    make('div', kind, ...inside),
+  );
+}
+
+/** Says on the cover what stands in the print, and on which sheets. */
+function fillContents(drafts: readonly Draft[], sheetsOf: (name: string) => readonly number[]): void {
+  const place = drafts
+    .flatMap(({ pieces }) => pieces)
+    .find(({ element }) => element.matches('.paper-contents'))?.element;
+  const names = new Set(drafts.flatMap(({ name }) => (name === '' ? [] : [name])));
+  const rows = [...names].map((name) => {
+    const on = sheetsOf(name);
+    const words = on.length === 1 ? `sheet ${on[0]}` : `sheets ${on[0]} to ${on.at(-1)}`;
+    return make('span', '', `${name}: ${words}`);
+  });
+  place?.replaceChildren(make('b', '', 'In this print'), ...rows);
+}
