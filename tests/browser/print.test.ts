@@ -6,7 +6,8 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { shortFingerprint } from '../../src/pages/frame/identity.ts';
 import { contrast } from '../../src/site/accent.ts';
 import { long, sampleOf } from '../samples.ts';
-import { open } from './browser.ts';
+import { open, startFirefox } from './browser.ts';
+import { type JobSheet, jobSheetOf, printInFirefox } from './job-sheet.ts';
 import { inPrint, type Job, openGuide, printJob, printTo } from './printing.ts';
 import { feetOf, headOf, imagesOf, inkOf, type Paper, paint, papers, textOf } from './sheets.ts';
 import { demoForTests } from './site-for-tests.ts';
@@ -262,5 +263,93 @@ describe('the end of a sheet', () => {
       expect(units.filter(({ kind, height }) => kind === 'step' && height > paper.height)).toHaveLength(1);
       expect(torn).toEqual([]);
     }
+  });
+});
+
+describe('the job sheet', () => {
+  const [a4, letter] = papers as readonly [Paper, Paper];
+  /** Nothing torn, parted, over its sheet or left unsaid, and the first step by the third sheet. */
+  const expectSound = (sheet: JobSheet, title: string) => {
+    const { over, parted, lostMessages, steps, messages } = sheet;
+    expect({ over, parted, lostMessages }, title).toEqual({ over: [], parted: [], lostMessages: [] });
+    expect(messages, title).toBeGreaterThan(2);
+    expect(
+      steps.map(([number]) => Number(number)),
+      title,
+    ).toEqual(steps.map((_, index) => index + 1));
+    expect(steps[0]?.[1], title).toBeLessThanOrEqual(3);
+  };
+  /** Title, revision, fingerprint and number at the foot of each sheet of a print. */
+  const expectFeet = (file: string, { data, name }: Job) => {
+    const sheets = textOf(file).map((text) => text.replace(/\s+/g, ' '));
+    const print = shortFingerprint(data.fingerprint).replace(/\s/g, ' ');
+    for (const [index, text] of sheets.entries()) {
+      const foot = text.slice(-300);
+      for (const words of [data.title, `Revision ${data.revision}`, print])
+        expect(foot, name).toContain(words);
+      expect(foot, name).toContain(`Sheet ${index + 1} of ${sheets.length}`);
+    }
+    return sheets.length;
+  };
+
+  it('takes half the paper of the whole guide, on A4 and Letter (at most 10 sheets, others 7, or half)', async () => {
+    for (const { name, file, paper, title } of all()) {
+      const sheet = await jobSheetOf(press, press, name, paper, null);
+      expectSound(sheet, title);
+      const most = name === 'lamp-cradle' ? 10 : 7;
+      // What the whole guide took before its time chart, lists of files and second listing were left out of the print.
+      const whole = textOf(file).length + 2;
+      expect(sheet.count, `${title}: ${whole} as a whole`).toBeLessThanOrEqual(
+        Math.max(most, Math.floor(whole / 2)),
+      );
+    }
+  });
+
+  it('prints as it was filled, each sheet with its foot, in Chromium and in Firefox', async () => {
+    const firefox = await startFirefox();
+    for (const job of all().filter(({ name, paper }) => name === 'lamp-cradle' && (long || paper === a4))) {
+      const file = join(press.top, `job ${job.title}.pdf`);
+      const { count } = await jobSheetOf(press, press, job.name, job.paper, file);
+      expect(expectFeet(file, job)).toBe(count);
+      const { sheet, job: printed, whole } = await printInFirefox(firefox, press, job.name, job.paper);
+      expectSound(sheet, `${job.title}, Firefox`);
+      expect(expectFeet(printed, job)).toBe(sheet.count);
+      expect(sheet.count).toBe(count);
+      const identity = new RegExp(
+        `${job.data.title}.*Revision ${job.data.revision}.*Fingerprint ${shortFingerprint(job.data.fingerprint).replace(/\s/g, ' ')}`,
+      );
+      const sheets = textOf(whole).map((text) => text.replace(/\s+/g, ' ').trim());
+      expect(sheets.length).toBeGreaterThan(10);
+      for (const text of sheets) expect(text.slice(-300)).toMatch(identity);
+      // The last thing above the foot is never the heading of what follows.
+      const headings = new Set(job.data.sections.map(({ title }) => title));
+      const last = sheets.map((text) => text.replace(identity, '').trim());
+      for (const text of last)
+        for (const title of headings) expect(text.endsWith(title), text.slice(-80)).toBe(false);
+    }
+    await firefox.close();
+  });
+
+  it('carries what was typed of the vehicle on each sheet and label, and what was ticked', async () => {
+    const { page } = await open(press.browser, press.folder, 'guides/lamp-cradle/index.html');
+    await page.check('#arch .bay-ticks input');
+    await page.click('.paper-job');
+    await page.click('.paper-typed summary');
+    await page.fill('[data-vehicle="vehicle"]', 'QL 4711');
+    const told = await page.locator('.paper-foot .paper-vehicle').allTextContents();
+    expect(new Set(told)).toEqual(new Set(['Vehicle registration or VIN: QL 4711']));
+    const labels = await page.locator('.paper-label').allTextContents();
+    expect(labels.length).toBeGreaterThan(3);
+    for (const label of labels) expect(label).toContain('QL 4711');
+    expect(await page.locator('.paper-step .paper-tick', { hasText: '✓' }).count()).toBe(1);
+    await page.keyboard.press('Escape');
+    expect(await page.locator('main').isVisible()).toBe(true);
+    await page.context().close();
+  });
+
+  it('is printed on the paper that is asked for', async () => {
+    const file = join(press.top, 'letter.pdf');
+    await jobSheetOf(press, press, 'crash-bar', letter, file);
+    expect(execFileSync('pdfinfo', [file], { encoding: 'utf8' })).toMatch(/Page size:\s+612 x 792/);
   });
 });

@@ -22,11 +22,12 @@ const KEPT = new Map([
 export function copyOf(from: Element): HTMLElement {
   const copy = from.cloneNode(true) as HTMLElement;
   // A copy of a field does not hold what was typed into it.
-  const typed = [...from.querySelectorAll('input')].map((input) => (input.checked ? '✓' : input.value));
+  const typed = [...from.querySelectorAll('input')].map((input) => typedInto(input));
   for (const [index, input] of [...copy.querySelectorAll('input')].entries()) {
-    if (input.type === 'checkbox')
-      input.closest('.evidence-line, li, td')?.setAttribute('data-done', typed[index] ?? '');
-    else input.replaceWith(make('span', 'write', typed[index] ?? ''));
+    const value = typed[index] ?? '';
+    if (input.type === 'checkbox') {
+      input.closest('.evidence-line, li, td')?.setAttribute('data-done', value);
+    } else input.replaceWith(make('span', input.type === 'radio' ? 'tick' : 'write', value));
   }
   for (const tick of copy.querySelectorAll('.tick')) {
     if (tick.matches('.seen-to') || tick.closest('[data-done="✓"]')) tick.textContent = '✓';
@@ -38,6 +39,11 @@ export function copyOf(from: Element): HTMLElement {
     if (!element.closest('svg')) strip(element);
   }
   return copy;
+}
+
+function typedInto({ type, checked, value }: HTMLInputElement): string {
+  if (type !== 'checkbox' && type !== 'radio') return value;
+  return checked ? '✓' : '';
 }
 
 /** The words of an element in one line. */

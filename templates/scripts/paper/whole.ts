@@ -12,8 +12,8 @@ export function keepHeadings(main: HTMLElement): void {
   if ('CSSMarginRule' in window) return;
   const boxes: HTMLElement[] = [];
   window.addEventListener('beforeprint', () => {
-    for (const place of [main, ...main.querySelectorAll<HTMLElement>(':scope > .part')])
-      boxes.push(...kept(place));
+    const places = main.querySelectorAll<HTMLElement>(':scope > section, :scope > .sheets > section');
+    for (const place of [main, ...places]) boxes.push(...kept(place));
   });
   window.addEventListener('afterprint', () => {
     for (const box of boxes.splice(0)) box.replaceWith(...box.childNodes);
@@ -41,5 +41,8 @@ function kept(place: HTMLElement): readonly HTMLElement[] {
   return boxes;
 }
 
-const isHidden = (element: Element) =>
-  element.getClientRects().length === 0 || (element as HTMLElement).hidden;
+/** What the print leaves out. */
+const UNPRINTED =
+  '[hidden], .comes-off, .schedule, .schedule-link, .why, .owner, .bay-held, .files, .files-title';
+
+const isHidden = (element: Element) => element.matches(UNPRINTED);
