@@ -23,7 +23,8 @@ export interface JobSheet {
 
 /** Reads the sheets in the page. A message is told with all its words, in the order of the page, before what it guards. */
 const readSheets = `(() => {
-  const words = (element) => (element?.textContent ?? '').replace(/[\\s.]+/g, ' ').trim();
+  // The sheet lets a hazard run on into what it does: blanks and full stops are no difference.
+  const words = (element) => (element?.textContent ?? '').replace(/[\\s.]+/g, '');
   const seen = (element) => !element.closest('[hidden]') && !element.closest('.why');
   const told = (root, name) => [...root.querySelectorAll(name)].filter(seen).map((one) => {
     const copy = one.cloneNode(true);
@@ -42,7 +43,7 @@ const readSheets = `(() => {
     const last = column.lastElementChild;
     return last?.matches('h2, h3, .paper-head, .paper-message') ? [words(last).slice(0, 40)] : [];
   });
-  const torn = [...document.querySelectorAll('.paper-step-head h3')].map(words).filter((title) => title.endsWith(', continued'));
+  const torn = [...document.querySelectorAll('.paper-step-head h3')].map(words).filter((title) => title.endsWith(',continued'));
   const steps = sheets.flatMap((sheet, index) =>
     [...sheet.querySelectorAll('.paper-step-head > b')].map((number) => [words(number), index + 1]));
   let messages = 0;

@@ -37,21 +37,18 @@ export function layOut(
   const full = measure(1);
   // Room for the contents, whose numbers are known last.
   fillContents(drafts, () => [10, 11]);
-  const drawn = drafts.map((draft) => {
-    const heightOf = measure(draft.columns);
-    const again = full(draft.again);
-    const pieces = draft.pieces.flatMap(({ element, keep }) =>
-      split(element, room - again, heightOf).map((part) => ({ element: part, keep })),
-    );
-    const run: Run = {
-      head: full(draft.head),
-      again,
-      columns: draft.columns,
-      fresh: draft.fresh,
-      pieces: pieces.map(({ element, keep }) => ({ height: heightOf(element), keep })),
-    };
-    return { draft, pieces, run };
-  });
+  const drawn = drafts.flatMap((draft) =>
+    widened(draft, room - full(draft.again), measure(draft.columns)).map((one): Drawn => {
+      const heightOf = measure(one.columns);
+      const again = full(one.again);
+      const pieces = one.pieces.flatMap(({ element, keep }) =>
+        split(element, room - again, heightOf).map((part) => ({ element: part, keep })),
+      );
+      const sizes = pieces.map(({ element, keep }) => ({ height: heightOf(element), keep }));
+      const { columns, fresh } = one;
+      return { draft: one, pieces, run: { head: full(one.head), again, columns, fresh, pieces: sizes } };
+    }),
+  );
   const plan = planOf(drawn, room);
   into.replaceChildren(
     ...plan.map((bands, index) => {
@@ -67,6 +64,36 @@ export function layOut(
   fillContents(drafts, (name) =>
     plan.flatMap((bands, sheet) => (bands.some(({ of }) => of.draft.name === name) ? [sheet + 1] : [])),
   );
+}
+
+/** A step that is higher than a column takes the width of the sheet, with its own words in two columns. */
+function widened(draft: Draft, most: number, heightOf: (element: HTMLElement) => number): readonly Draft[] {
+  if (draft.columns === 1) return [draft];
+  const drafts: Draft[] = [];
+  for (const piece of draft.pieces) {
+    const columns = piece.element.matches('.paper-step') && heightOf(piece.element) > most ? 1 : 2;
+    if (columns === 1) piece.element.classList.add('paper-wide');
+    const last = drafts.at(-1);
+    if (!last || last.columns === columns) {
+      drafts.splice(-1, 1, { ...(last ?? draft), columns, pieces: [...(last?.pieces ?? []), piece] });
+      continue;
+    }
+    // A heading goes along with what stands under it.
+    const led = last.pieces.findLastIndex(({ keep }) => !keep) + 1;
+    const again = draft.again.cloneNode(true) as HTMLElement;
+    if (led === 0) drafts.splice(-1, 1, { ...last, columns, pieces: [...last.pieces, piece] });
+    else {
+      drafts.splice(-1, 1, { ...last, pieces: last.pieces.slice(0, led) });
+      drafts.push({
+        ...draft,
+        head: again,
+        fresh: false,
+        columns,
+        pieces: [...last.pieces.slice(led), piece],
+      });
+    }
+  }
+  return drafts.length === 0 ? [draft] : drafts;
 }
 
 /** A draft that is measured. */
