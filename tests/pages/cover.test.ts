@@ -118,7 +118,13 @@ describe('the cover of a print', () => {
 
   it('leaves room for the vehicle and the technician', () => {
     const html = guideHtml();
-    for (const words of ['Vehicle registration', 'Technician']) {
+    for (const words of [
+      'Vehicle registration or VIN',
+      'Odometer, or hours run',
+      'Job number',
+      'Customer',
+      'Technician',
+    ]) {
       expect(html).toMatch(new RegExp(`${words}</th><td class="write"></td>`));
     }
   });
