@@ -59,6 +59,34 @@ export function rangeCounterpart(range: QuantityRange): QuantityRange | undefine
   return most ? { least: inSystemUnit(range.least, unitNamed(most.unit)), most } : undefined;
 }
 
+/**
+ * What a reading should be, in both systems: `0–2 mm (0–5/64 in)`. Whoever measures in inches has a rule of 64ths, so
+ * that a small length is given in them too, rounded into the range and never out of it.
+ */
+export function formatReading(range: QuantityRange): string {
+  const other = readingCounterpart(range);
+  return other ? `${formatRange(range)} (${formatRange(other)})` : formatRange(range);
+}
+
+/** The range of a reading in the other system, both ends in one unit; undefined where one system serves all. */
+export function readingCounterpart(range: QuantityRange): QuantityRange | undefined {
+  const other = rangeCounterpart(range);
+  if (other?.most.unit !== 'in' || Math.abs(other.most.base) < SIXTY_FOURTH) return other;
+  const small = (end: Quantity) => end.base >= 0 && end.base < FRACTION_FROM;
+  const [from, to] = [
+    Math.ceil(other.least.base / SIXTY_FOURTH) * SIXTY_FOURTH,
+    Math.floor(other.most.base / SIXTY_FOURTH) * SIXTY_FOURTH,
+  ];
+  // A range narrower than a rule shows is read otherwise, in decimals.
+  if (small(other.most) && from >= to) return other;
+  const inside = (end: Quantity, length: number): Quantity =>
+    small(end) ? { ...end, written: inchFraction(base<'length'>(length)).text } : end;
+  return { least: inside(other.least, from), most: inside(other.most, to) };
+}
+
+/** In mm. */
+const SIXTY_FOURTH = 25.4 / 64;
+
 /** The quantity in the other system, rounded to what a shop reads; undefined where one system serves all. */
 export function counterpart<D extends Dimension>(quantity: Quantity<D>): Quantity<D> | undefined {
   const name = otherUnit(quantity);

@@ -6,6 +6,7 @@ import {
   formatQuantity,
   formatRange,
   formatRangeBoth,
+  formatReading,
   quantityOf,
   significant,
 } from '../../src/units/format.ts';
@@ -70,6 +71,18 @@ describe("both systems, the author's first", () => {
     expect(plain(formatRangeBoth(range('180..240 mm', 'length')))).toBe('180–240 mm (7 3/32–9 7/16 in)');
     expect(plain(formatRangeBoth(range('-10..40 °C', 'temperature')))).toBe('−10 °C to 40 °C (14–104 °F)');
     expect(plain(formatRange(range('45 min..1 h 30 min', 'time')))).toBe('45 min to 1 h 30 min');
+  });
+
+  test('gives a small reading in 64ths of an inch, as a rule has them, never beyond its limits', () => {
+    // Worked out by hand: 5/64 in = 1.984 mm, 6/64 = 2.38; 1/32 in = 0.794 mm, 3/64 = 1.19; 1/64 in = 0.397 mm.
+    const words = (text: string) => plain(formatReading(range(text, 'length')));
+    expect(words('0..2 mm')).toBe('0–2 mm (0–5/64 in)');
+    expect(words('0..1 mm')).toBe('0–1 mm (0–1/32 in)');
+    expect(words('0.5..2.5 mm')).toBe('0.5–2.5 mm (1/32–3/32 in)');
+    expect(words('8..14 mm')).toBe('8–14 mm (5/16–35/64 in)');
+    // A feeler gauge is needed here: no rule shows it.
+    expect(words('0.1..0.3 mm')).toBe('0.1–0.3 mm (0.00394–0.0118 in)');
+    expect(words('0.5..0.7 mm')).toBe('0.5–0.7 mm (0.0197–0.0276 in)');
   });
 });
 

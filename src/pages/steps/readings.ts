@@ -2,7 +2,7 @@ import { listed } from '../../job/index.ts';
 import { placedIn } from '../../job/walk.ts';
 import type { Block } from '../../model/block.ts';
 import type { Measure, Side } from '../../model/item.ts';
-import { formatRangeBoth } from '../../units/format.ts';
+import { formatReading } from '../../units/format.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { shownWhen } from '../frame/plans.ts';
 import type { ReadingView } from './block-views.ts';
@@ -39,6 +39,6 @@ export function readingsOf(
 
 /** What a reading should be: a range in both systems of units, or words; `null` where nothing is stated. */
 export function expectedWords({ expect, words }: Measure): string | null {
-  if (expect) return formatRangeBoth(expect.value);
+  if (expect) return formatReading(expect.value);
   return words.length > 0 ? listed(words, 'or') : null;
 }

@@ -1,6 +1,6 @@
 import { type CrowfootUse, listed, settingInLine } from '../../job/index.ts';
 import type { Measure } from '../../model/item.ts';
-import { formatQuantity, formatRangeBoth, rangeCounterpart } from '../../units/format.ts';
+import { formatQuantity, formatReading, readingCounterpart } from '../../units/format.ts';
 import { parseQuantity } from '../../units/parse.ts';
 import type { Quantity, QuantityRange } from '../../units/quantity.ts';
 import { formatTorque, statedTorques, type TorqueSpec } from '../../units/torque.ts';
@@ -39,7 +39,7 @@ export function readingCheck({ expect, words }: Pick<Measure, 'expect' | 'words'
 
 function rangeCheck(range: QuantityRange): TypedCheck {
   const { dimension, unit } = range.most;
-  const both = [range, rangeCounterpart(range) ?? range];
+  const both = [range, readingCounterpart(range) ?? range];
   const least = Math.min(...both.map((one) => printedBase(one.least)));
   const most = Math.max(...both.map((one) => printedBase(one.most)));
   return {
@@ -47,7 +47,7 @@ function rangeCheck(range: QuantityRange): TypedCheck {
     dimension,
     unit,
     ranges: `${least}..${most}`,
-    otherwise: `Outside ${formatRangeBoth(range)}. Measure again. If it stays so, find the cause before you go on.`,
+    otherwise: `Outside ${formatReading(range)}. Measure again. If it stays so, find the cause before you go on.`,
   };
 }
 
