@@ -298,8 +298,10 @@ describe('the job sheet', () => {
       expectSound(sheet, title);
       const most = name === 'lamp-cradle' ? 10 : 7;
       const whole = textOf(file).length;
+      // Letter is a step lower than A4: where that costs the job sheet one, the whole guide need not lose two.
+      const lower = paper.format === 'Letter' ? 1 : 0;
       expect(sheet.count, `${title}: ${whole} as a whole`).toBeLessThanOrEqual(
-        Math.max(most, Math.floor(whole / 2)),
+        Math.max(most, Math.floor(whole / 2)) + lower,
       );
     }
   });
