@@ -111,7 +111,13 @@ describe('the glossary', () => {
 describe('the first page', () => {
   it('lists everything without its script, sizes in the order of their numbers', () => {
     const { lists } = indexPage(guides, page('', shop));
-    expect(lists.map(({ title }) => title)).toEqual(['Tools', 'To wear', 'Fasteners', 'Glossary', 'Handbook']);
+    expect(lists.map(({ title }) => title)).toEqual([
+      'Tools',
+      'To wear',
+      'Fasteners',
+      'Glossary',
+      'Handbook',
+    ]);
     expect(lists[0]?.links.map(({ text }) => text)).toEqual([
       'T20 bit',
       'T25 bit',
