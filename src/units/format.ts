@@ -54,7 +54,7 @@ export function formatRangeBoth(range: QuantityRange): string {
 }
 
 /** A range in the other system, both ends in one unit; undefined where one system serves all. */
-export function rangeCounterpart(range: QuantityRange): QuantityRange | undefined {
+function rangeCounterpart(range: QuantityRange): QuantityRange | undefined {
   const most = counterpart(range.most);
   return most ? { least: inSystemUnit(range.least, unitNamed(most.unit)), most } : undefined;
 }
