@@ -95,6 +95,7 @@ function inItem(item: Item): Reference[] {
   return [
     ...named(item.with, 'tool'),
     ...named(item.needs, 'need'),
+    ...('ends' in item ? named(item.ends, 'item') : []),
     ...('or' in item ? named(item.or, 'alternative') : []),
     ...('holds' in item ? named(item.holds, 'item') : []),
     ...('covers' in item ? named(item.covers, 'item') : []),

@@ -1,6 +1,6 @@
 import type { Circuit } from '../model/item.ts';
 import { meant } from './attribute.ts';
-import { size, wire } from './attribute-types.ts';
+import { refs, size, wire, words } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
 
@@ -22,8 +22,14 @@ export const circuit = directive({
       'What protects it. It must carry the load, and blow before the wire is too hot.',
     ),
     voltage: meant(size('voltage'), 'Of the supply that it hangs on.'),
+    colour: meant(words, 'Of its insulation, as in `red` or `black with a white stripe`.'),
+    ends: meant(
+      refs,
+      'What goes on its ends, one id or two. `with` names the tool that crimps or solders them; those from the box are counted against it.',
+    ),
   },
-  summary: 'Declares a feed: its load, the length of its wire one way, the size of the wire and the fuse.',
+  summary:
+    'Declares a feed: its load, the length of its wire one way, the size and colour of the wire, what goes on its ends, and the fuse.',
   example:
     '::circuit[Vent feed]{#vent-feed load="3.5 A" length="6 m" wire="2.5 mm²" fuse="10 A" voltage="12 V"}',
   build: (read): Circuit | null => {
@@ -37,6 +43,8 @@ export const circuit = directive({
       wire: values.wire,
       fuse: values.fuse,
       voltage: values.voltage,
+      colour: values.colour,
+      ends: values.ends?.value ?? [],
     };
   },
 });

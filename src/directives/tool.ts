@@ -1,6 +1,6 @@
 import type { Tool } from '../model/item.ts';
 import { meant } from './attribute.ts';
-import { drive, list, range, refs, size, wholeNumber } from './attribute-types.ts';
+import { drive, flag, list, range, refs, size, wholeNumber } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled, MOST } from './item-attributes.ts';
 import { unlisted } from './unlabelled.ts';
@@ -35,6 +35,11 @@ export const tool = directive({
       size('length'),
       'Of a torque wrench, from the middle of its grip to that of its square. With a crowfoot, the step prints what the wrench is set to.',
     ),
+    crimps: meant(
+      range('area'),
+      'The sections of wire on which it crimps terminals, as in `0.5..6 mm²`. A wire outside them is a finding.',
+    ),
+    solders: meant(flag, 'It solders terminals.'),
     or: meant(refs, 'Tools that serve as well.'),
   },
   summary:
@@ -60,6 +65,8 @@ export const tool = directive({
       diameter: values.diameter ?? known?.diameter ?? null,
       offset: values.offset ?? known?.offset ?? null,
       length: values.length ?? known?.length ?? null,
+      crimps: values.crimps ?? known?.crimps ?? null,
+      solders: values.solders !== null || known?.solders === true,
       or: values.or?.value ?? known?.or ?? [],
     };
   },

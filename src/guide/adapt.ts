@@ -39,6 +39,7 @@ export function adaptItem<I extends Item>(item: I, by: Adaptation): I {
     ...('covers' in item ? { covers: item.covers.map(ref) } : {}),
     ...('on' in item ? { on: item.on.map(ref) } : {}),
     ...('stack' in item ? { stack: item.stack.map(ref), coat: item.coat && ref(item.coat) } : {}),
+    ...('ends' in item ? { ends: item.ends.map(ref) } : {}),
     ...('chosenBy' in item ? { chosenBy: item.chosenBy && ref(item.chosenBy) } : {}),
     ...('replaces' in item ? { replaces: item.replaces && ref(item.replaces) } : {}),
   };

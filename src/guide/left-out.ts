@@ -59,6 +59,7 @@ function namesOf(item: Item): readonly string[] {
     ...item.with,
     ...item.needs,
     ...('or' in item ? item.or : []),
+    ...('ends' in item ? item.ends : []),
     ...('holds' in item ? item.holds : []),
     ...('on' in item ? item.on : []),
     ...('covers' in item ? item.covers : []),

@@ -85,6 +85,10 @@ export interface Tool extends ItemBase<'tool'> {
   readonly offset: Written<Quantity<'length'>> | null;
   /** Of a torque wrench: from the middle of its grip to that of its square. */
   readonly length: Written<Quantity<'length'>> | null;
+  /** The sections of wire on which it crimps terminals. */
+  readonly crimps: Written<QuantityRange<'area'>> | null;
+  /** It solders. */
+  readonly solders: boolean;
   /** Tools that serve as well. */
   readonly or: readonly Ref[];
 }
@@ -239,6 +243,10 @@ export interface Circuit extends ItemBase<'circuit'> {
   readonly wire: Written<Wire> | null;
   readonly fuse: Written<Quantity<'current'>> | null;
   readonly voltage: Written<Quantity<'voltage'>> | null;
+  /** Of its insulation. */
+  readonly colour: Written<string> | null;
+  /** What its one or two ends get, from the box or the supplies. */
+  readonly ends: readonly Ref[];
 }
 
 /** A kind of fastener that the workspace knows. */

@@ -100,6 +100,10 @@ const tellers: {
   claim: (held) => quantityFact('load', held),
   wire: (held) => told('wire', held?.value.size),
   fuse: (held) => quantityFact('fuse', held),
+  colour: (held) => told('colour', held?.value),
+  ends: (refs, telling) => names('on its ends', refs, telling, true),
+  crimps: (held) => rangeFact('crimps', held),
+  solders: (is) => yesFact('solders', is),
   voltage: (held) => quantityFact('voltage', held),
   load: (held) => quantityFact('current', held),
 };

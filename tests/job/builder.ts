@@ -202,6 +202,8 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
         diameter: null,
         offset: null,
         length: null,
+        crimps: null,
+        solders: false,
         or: refs(words.or),
       } as Tool;
     case 'wear':

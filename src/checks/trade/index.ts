@@ -1,4 +1,6 @@
 import type { Rule } from '../rule.ts';
+import { cableEndUnfit } from './cable-end-unfit.ts';
+import { cableEndsDiffer } from './cable-ends-differ.ts';
 import { circuitIncomplete } from './circuit-incomplete.ts';
 import { circuitMarginal } from './circuit-marginal.ts';
 import { clearanceHoleLarge } from './clearance-hole-large.ts';
@@ -32,6 +34,8 @@ import { wrenchLengthMissing } from './wrench-length-missing.ts';
 
 /** What a lead technician checks by heart: tools that fit, torques that hold, holes, ratings and feeds. */
 export const tradeRules: readonly Rule[] = [
+  cableEndUnfit,
+  cableEndsDiffer,
   circuitIncomplete,
   circuitMarginal,
   clearanceHoleLarge,

@@ -110,6 +110,10 @@ function itemJson(item: Item): ItemJson {
     expectWords: item.kind === 'measure' ? [...item.words] : [],
     from: item.kind === 'setting' ? item.from.value : null,
     to: item.kind === 'setting' ? item.to.value : null,
+    colour: item.kind === 'circuit' ? (item.colour?.value ?? null) : null,
+    ends: item.kind === 'circuit' ? item.ends.map(({ value }) => value) : [],
+    crimps: item.kind === 'tool' && item.crimps ? rangeJson(item.crimps.value) : null,
+    solders: item.kind === 'tool' && item.solders,
     outcomes: item.kind === 'inspection' ? item.outcomes.map(({ value }) => value) : [],
   };
 }

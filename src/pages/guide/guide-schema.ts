@@ -92,6 +92,13 @@ const item = z.strictObject({
   expectWords: z.array(z.string()).describe('The words that a measure may read as; empty for a quantity'),
   from: z.string().nullable().describe('What a setting stands at as the vehicle comes'),
   to: z.string().nullable().describe('What a setting is set to'),
+  colour: z.string().nullable().describe('Of the insulation of a feed'),
+  ends: z.array(id).describe('What goes on the ends of a feed'),
+  crimps: z
+    .strictObject({ least: quantity, most: quantity })
+    .nullable()
+    .describe('The sections of wire on which a tool crimps terminals'),
+  solders: z.boolean(),
   outcomes: z.array(id).describe('What an inspection may find'),
 });
 
