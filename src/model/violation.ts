@@ -26,12 +26,15 @@ export type StateName =
   | 'discarded'
   | 'given to the owner';
 
+/** What is judged of an action: its wording and its tools are the business of other rules. */
+export type PlayedAction = Pick<Action, 'verb' | 'target' | 'trial' | 'amount' | 'at'>;
+
 /** What every fault of the dry run has. */
 interface Shown {
   /** The action that shows it; the declaration of what no action touches. */
   readonly at: Span;
   /** `null` where no action shows it: the needs of a step, an item that nothing touches. */
-  readonly action: Action | null;
+  readonly action: PlayedAction | null;
   readonly step: Step | null;
   /** The sides on which it happens; empty where its item has none. */
   readonly sides: readonly ('left' | 'right')[];

@@ -1,12 +1,11 @@
-import type { Step } from '../../model/guide.ts';
 import type { BenchItem, BenchState } from '../../model/job.ts';
 import type { StateName } from '../../model/violation.ts';
-import { handledEach } from '../phrase.ts';
 import { type Ledger, lotsAt, plansIn } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { holdingOf } from './next-state.ts';
 import { type MembersOf, noPlan, type PlanSet } from './plan-set.ts';
 import type { Change, Onlooker } from './play.ts';
+import type { PlayedStep } from './script.ts';
 
 type Place = Exclude<keyof BenchState, 'movement'>;
 
@@ -44,7 +43,7 @@ export function openDiary(plans: number): Diary {
         changes.push(change);
         if (!isUsedUp(change.lot)) touched.add(change.lot);
       },
-      stepDone: (step: Step, set: PlanSet, ledger: Ledger) => {
+      stepDone: (step: PlayedStep, set: PlanSet, ledger: Ledger) => {
         const states = benchesOf(touched, set, ledger);
         for (const [plan, done] of ledger.script.membersOf(set).entries()) {
           if (done) benches[plan]?.set(step.id, states(plan));
@@ -55,8 +54,8 @@ export function openDiary(plans: number): Diary {
 }
 
 /** A supply that need not come off is no longer anyone's concern. */
-function isUsedUp({ item }: Lot): boolean {
-  return item?.kind === 'supply' && !item.temporary;
+function isUsedUp({ thing }: Lot): boolean {
+  return thing?.kind === 'supply' && !thing.temporary;
 }
 
 interface Entry {
@@ -74,7 +73,7 @@ function benchesOf(touched: ReadonlySet<Lot>, set: PlanSet, ledger: Ledger): (pl
       const here = cell.set & set;
       if (!place || here === noPlan) continue;
       entries.get(place)?.push({ lot, set: here });
-      if (lot.item?.immobile) pinned |= here;
+      if (lot.thing?.immobile) pinned |= here;
     }
   }
   // What nothing holds any more stands loose until it is lifted.
@@ -87,7 +86,7 @@ function benchesOf(touched: ReadonlySet<Lot>, set: PlanSet, ledger: Ledger): (pl
     if (here !== noPlan) entries.get('loose')?.push({ lot, set: here });
   }
   const stated = ledger.script.lots
-    .filter((lot) => lot.item?.immobile)
+    .filter((lot) => lot.thing?.immobile)
     .reduce((found, lot) => found | (ledger.script.lotSets[lot.index] ?? noPlan), noPlan);
   const lists = placeNames.map((place) => listsOf(entries.get(place) ?? [], set, ledger.script.membersOf));
   const isPinned = ledger.script.membersOf(pinned);
@@ -119,7 +118,7 @@ function listsOf(
   for (const { lot, set } of entries) {
     const members = membersOf(set);
     lists.forEach((list, plan) => {
-      if (members[plan]) addTo(list, lot, handled(lot));
+      if (members[plan]) addTo(list, lot, lot.handled);
     });
   }
   return (plan) => lists[plan] ?? [];
@@ -127,7 +126,7 @@ function listsOf(
 
 function itemsOf(entries: readonly Entry[]): readonly BenchItem[] {
   const list: BenchItem[] = [];
-  for (const { lot } of entries) addTo(list, lot, handled(lot));
+  for (const { lot } of entries) addTo(list, lot, lot.handled);
   return list;
 }
 
@@ -139,9 +138,4 @@ export function addTo(list: BenchItem[], lot: Lot, count = lot.count): void {
   } else {
     list.push({ item: lot.id, count, side: lot.side });
   }
-}
-
-/** How many pieces are handled: spares stay in the box. */
-export function handled({ item, count }: Lot): number {
-  return item ? handledEach(item) : count;
 }

@@ -1,10 +1,12 @@
-import type { Guide } from '../../model/guide.ts';
+import type { Guide, Step } from '../../model/guide.ts';
 import type { Violation } from '../../model/violation.ts';
 import type { Build, Option } from '../../model/when.ts';
 import { fewestTraits } from '../build-words.ts';
+import { stepsOf } from '../walk.ts';
 import type { Fault, Ledger } from './ledger.ts';
 import type { PlanSet } from './plan-set.ts';
 import { laterRemedy } from './remedy.ts';
+import type { PlayedStep } from './script.ts';
 
 /** Every fault once: its sides together, the smallest build that shows it as the witness, and what mends it later. */
 export function gatherViolations(
@@ -13,6 +15,8 @@ export function gatherViolations(
   options: readonly Option[],
   guide: Guide,
 ): readonly Violation[] {
+  const steps = new Map<PlayedStep, Step>(stepsOf(guide).map((step) => [step, step]));
+  const stepOf = (played: PlayedStep | null) => (played && steps.get(played)) ?? null;
   const found = new Map<string, { first: Fault; sides: Set<'left' | 'right'>; set: PlanSet }>();
   for (const { fault, set } of faults) {
     const key = faultKey(fault);
@@ -22,12 +26,18 @@ export function gatherViolations(
     found.set(key, known);
   }
   return [...found.values()].map(({ first, sides, set }) => {
-    const { side: _, ...what } = first;
+    const { side: _, step, ...what } = first;
     const shows = script.membersOf(set);
     const inside = groups.filter((_, plan) => shows[plan]).flat();
     const outside = groups.filter((_, plan) => !shows[plan]).flat();
     const witness = witnessOf(inside, outside, options);
-    return { ...what, sides: [...sides].sort(), witness, later: laterRemedy(first, script, guide) };
+    return {
+      ...what,
+      step: stepOf(step),
+      sides: [...sides].sort(),
+      witness,
+      later: laterRemedy(first, script, guide, stepOf),
+    };
   });
 }
 

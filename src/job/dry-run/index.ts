@@ -1,14 +1,17 @@
 import type { Guide } from '../../model/guide.ts';
+import type { Action } from '../../model/inline.ts';
 import type { BenchState } from '../../model/job.ts';
-import type { Violation } from '../../model/violation.ts';
+import type { PlayedAction, Violation } from '../../model/violation.ts';
 import type { Span } from '../../source/span.ts';
 import type { Outcomes } from '../outcomes.ts';
+import { toolsOf } from '../uses.ts';
+import { actionsOf, stepsOf } from '../walk.ts';
 import { openDiary } from './bench.ts';
 import { gatherViolations } from './gather-violations.ts';
 import { judgeFixings } from './judge-fixings.ts';
 import { play } from './play.ts';
 import { scriptOf } from './script.ts';
-import { type Sheets, sheetsOf } from './sheets.ts';
+import { type Sheets, sheetsOf, type ToolsOfMove } from './sheets.ts';
 
 /** What playing a guide gives the people in the bay, for builds that read alike. */
 export interface Played extends Sheets {
@@ -35,10 +38,20 @@ export function dryRun(guide: Guide, { deciding, groups }: Outcomes, gap: Span |
   const diary = openDiary(builds.length);
   const ledger = play(script, diary.onlooker);
   judgeFixings(diary.changes, ledger);
-  const sheets = sheetsOf(diary.changes, ledger);
+  const sheets = sheetsOf(diary.changes, ledger, toolsIn(guide));
   return {
     violations: gatherViolations(ledger, groups, deciding, guide),
     halt: script.halt,
     played: diary.benches.map((benches, plan) => ({ benches, ...sheets(plan) })),
+  };
+}
+
+function toolsIn(guide: Guide): ToolsOfMove {
+  const actions = new Map<PlayedAction, Action>(
+    stepsOf(guide).flatMap((step) => actionsOf(step).map(({ node }) => [node, node] as const)),
+  );
+  return ({ action }) => {
+    const written = actions.get(action);
+    return written ? toolsOf(written, guide.items.get(written.target.value)).map(({ value }) => value) : [];
   };
 }

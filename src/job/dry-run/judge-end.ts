@@ -1,5 +1,4 @@
 import type { Violation } from '../../model/violation.ts';
-import { featuresOf } from '../target.ts';
 import { type Cell, type Fault, type Ledger, lotsAt, plansIn, replacedIn, tell } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { isGone } from './next-state.ts';
@@ -17,7 +16,7 @@ export function judgeEnd(ledger: Ledger): void {
 function judgeCell(lot: Lot, cell: Cell, ledger: Ledger): void {
   const astray = cell.set & ~mayEndSo(lot, cell, ledger);
   tellEnd(lot, { kind: 'left', item: lot.id, state: cell.state }, cell.last, astray, ledger);
-  if (lot.item?.kind !== 'fastener' || lot.item.reuse || !isGone(cell.state)) return;
+  if (lot.thing?.kind !== 'fastener' || lot.thing.reuse || !isGone(cell.state)) return;
   // A one-time fastener that is gone has a replacement in its place.
   const replaced = replacedIn(lot, cell.set, ledger);
   tellEnd(lot, { kind: 'one-time-lost', item: lot.id }, cell.last, cell.set & ~replaced, ledger);
@@ -28,7 +27,7 @@ type Ending = Violation extends infer V ? (V extends unknown ? Omit<V, Kept> : n
 
 /** A fault of the end is shown at the last action that left it so. */
 function tellEnd(lot: Lot, what: Ending, last: Cell['last'], set: PlanSet, ledger: Ledger): void {
-  const at = last?.action.at ?? lot.item?.idAt;
+  const at = last?.action.at ?? lot.thing?.at;
   if (!at) return;
   const place = { at, action: last?.action ?? null, step: last?.step ?? null, side: lot.side };
   tell(ledger, lot, { ...what, ...place } as Fault, set);
@@ -36,9 +35,9 @@ function tellEnd(lot: Lot, what: Ending, last: Cell['last'], set: PlanSet, ledge
 
 /** The plans in which a lot may stay as it is. */
 function mayEndSo(lot: Lot, { state, set }: Cell, ledger: Ledger): PlanSet {
-  const { item, count, on } = lot;
+  const { thing, count, on } = lot;
   const when = (right: boolean) => (right ? set : noPlan);
-  switch (item?.kind) {
+  switch (thing?.kind) {
     case 'part':
     case 'fastener':
       // What lies on the bench is accounted for once another is in its place.
@@ -46,10 +45,7 @@ function mayEndSo(lot: Lot, { state, set }: Cell, ledger: Ledger): PlanSet {
       return when(state === 'in place' || state === 'tight' || isGone(state));
     case 'kit': {
       const spare =
-        item.unknown.has('spare') ||
-        item.unknown.has('chosen-by') ||
-        (item.chosenBy !== null && isHandled(lot, ledger)) ||
-        (item.spare?.value ?? 0) >= count;
+        thing.spare === null || (thing.chosen && isHandled(lot, ledger)) || thing.spare >= count;
       return when(
         state === 'in place' || state === 'tight' || isGone(state) || (state === 'in the box' && spare),
       );
@@ -62,11 +58,11 @@ function mayEndSo(lot: Lot, { state, set }: Cell, ledger: Ledger): PlanSet {
         set,
       );
     case 'condition':
-      return when(state !== 'holds' || item.stays);
+      return when(state !== 'holds' || thing.stays);
     case 'setting':
       return when(state === 'set');
     case 'supply':
-      return when(state === 'not on' || !item.temporary);
+      return when(state === 'not on' || !thing.temporary);
     default:
       return set;
   }
@@ -94,28 +90,25 @@ function judgeCut(lot: Lot, ledger: Ledger): void {
   const whole = doneIn(others.filter((one) => one.cut?.whole));
   const holes = doneIn(others.filter((one) => !one.cut?.whole));
   const made = doneIn([lot]) | (cut.whole ? noPlan : whole & ~holes);
-  const feature = featuresOf(cut.template).find(({ id }) => id === lot.id);
-  const at = cut.whole ? cut.template.at : feature?.at;
-  if (!at) return;
-  const place = { at, action: null, step: null, side: lot.side };
+  const place = { at: cut.at, action: null, step: null, side: lot.side };
   tell(ledger, lot, { kind: 'never-made', item: lot.id, ...place }, here & ~made);
 }
 
 /** No supply runs out, and none that is declared goes unused; what is left of a roll or a tube is no fault. */
 function judgeSupply(lot: Lot, ledger: Ledger): void {
-  const { item } = lot;
+  const { id, thing } = lot;
   const uses = ledger.used[lot.index] ?? [];
   // What is used on either side is counted with the whole.
-  if (item?.kind !== 'supply' || lot.side !== null || !item.quantity || item.unknown.has('quantity')) return;
+  if (thing?.kind !== 'supply' || lot.side !== null || !thing.quantity) return;
   const applied = uses.reduce((found, use) => found | use.set, noPlan);
   const here = ledger.script.lotSets[lot.index] ?? noPlan;
   // Put on with no amount stated, or used in words alone: nothing can be added up.
   const cells = ledger.script.lots
-    .filter(({ id }) => id === item.id)
+    .filter((one) => one.id === id)
     .flatMap(({ index }) => ledger.cells[index] ?? []);
   const stated = uses.length > 0 || cells.some((cell) => cell.last !== null);
-  if (!stated) tellEnd(lot, { kind: 'never-applied', item: item.id }, null, here & ~applied, ledger);
-  const { base: declared } = item.quantity.value;
+  if (!stated) tellEnd(lot, { kind: 'never-applied', item: id }, null, here & ~applied, ledger);
+  const { base: declared } = thing.quantity;
   const count = ledger.script.plans;
   const members = uses.map((use) => ledger.script.membersOf(use.set));
   const sums = Array.from({ length: count }, (_, plan) =>
@@ -128,6 +121,6 @@ function judgeSupply(lot: Lot, ledger: Ledger): void {
     if (!over) continue;
     const set = plansWhere(count, (plan) => sums[plan] === used);
     const from = uses.filter((use) => (use.set & set) !== noPlan).map((use) => use.at);
-    tellEnd(lot, { kind: 'supply-overused', item: item.id, used, declared, from }, last, set, ledger);
+    tellEnd(lot, { kind: 'supply-overused', item: id, used, declared, from }, last, set, ledger);
   }
 }

@@ -1,12 +1,12 @@
-import type { Fastener, KitItem } from '../../model/item.ts';
-import { isFixing } from '../actions.ts';
 import { type Fault, type Ledger, tell } from './ledger.ts';
-import { type Lot, sharesSide } from './lot.ts';
+import type { Lot } from './lot.ts';
 import { isInPlace } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
 import type { Change } from './play.ts';
 import type { Deed, Scene, Script } from './script.ts';
+import { sharesSide } from './shares-side.ts';
 import { type Standing, standingOf } from './standing.ts';
+import type { Thing } from './thing.ts';
 
 /** A bolt with all that lies on it, on one side. */
 interface Stack {
@@ -29,12 +29,16 @@ interface Bench {
  * Holds what was played against what is said of its fasteners: all that lies on a bolt is there when it is
  * tightened, what goes on its thread was put on, and what may not be loose together never is.
  */
-export function judgeFixings(changes: readonly Change[], ledger: Ledger): void {
+export function judgeFixings(
+  changes: readonly Change[],
+  ledger: Ledger,
+  scenes: readonly Scene[] = ledger.script.scenes,
+): void {
   const { script } = ledger;
   const bench: Bench = { ledger, standing: standingOf(script), stacks: stacksOf(script), wet: new Map() };
   const byMove = new Map<Deed, Change[]>();
   for (const change of changes) byMove.set(change.move, [...(byMove.get(change.move) ?? []), change]);
-  for (const scene of script.scenes) {
+  for (const scene of scenes) {
     if (scene.set !== noPlan) judgeScene(scene, byMove, bench);
   }
 }
@@ -59,21 +63,21 @@ function judgeScene(scene: Scene, byMove: ReadonlyMap<Deed, readonly Change[]>, 
   judgeLeftLoose(scene, byMove, bench);
 }
 
-function fixingOf(lot: Lot): Fastener | KitItem | null {
-  return lot.item && isFixing(lot.item) ? lot.item : null;
+function fixingOf({ thing }: Lot): Thing | null {
+  return thing?.fixing ? thing : null;
 }
 
 function stacksOf({ lots }: Script): readonly Stack[] {
   return lots.flatMap((bolt) => {
     const stack = fixingOf(bolt)?.stack ?? [];
     if (stack.length === 0) return [];
-    const ids = new Set(stack.map(({ value }) => value));
+    const ids = new Set(stack);
     const pieces = lots.filter((lot) => ids.has(lot.id) && lot !== bolt && sharesSide(bolt.side, lot.side));
     return [
       {
         bolt,
         pieces,
-        fixings: [bolt, ...pieces.filter((lot) => fixingOf(lot)?.thread || fixingOf(lot)?.torque)],
+        fixings: [bolt, ...pieces.filter((lot) => fixingOf(lot)?.threaded || fixingOf(lot)?.torqued)],
       },
     ];
   });
@@ -106,9 +110,9 @@ function judgeStacks(change: Change, { stacks, standing, ledger }: Bench): void 
 function judgeCoat(change: Change, used: Set<string>, { wet, ledger }: Bench): void {
   const coat = fixingOf(change.lot)?.coat;
   if (!coat || isInPlace(change.before) || !isInPlace(change.after)) return;
-  used.add(coat.value);
-  const dry = change.set & ~(wet.get(coat.value) ?? noPlan);
-  tellOf(change.lot, change, { kind: 'coat-missing', item: change.lot.id, supply: coat.value }, dry, ledger);
+  used.add(coat);
+  const dry = change.set & ~(wet.get(coat) ?? noPlan);
+  tellOf(change.lot, change, { kind: 'coat-missing', item: change.lot.id, supply: coat }, dry, ledger);
 }
 
 const isLoose = (state: string) => state === 'off' || state === 'loosened' || state === 'started';

@@ -2,7 +2,7 @@ import type { Verb } from '../../model/inline.ts';
 import type { ItemKind } from '../../model/item.ts';
 import type { StateName } from '../../model/violation.ts';
 import type { Span } from '../../source/span.ts';
-import { actionRule, isFixing } from '../actions.ts';
+import { actionRule } from '../actions.ts';
 import { type Cell, cellsIn, type Fault, type Ledger, lotsAt, plansIn, replacedIn, tell } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { fillsPlace, holdingOf, isInPlace, nextState, slidesUnder } from './next-state.ts';
@@ -58,7 +58,7 @@ function startsWhereItMay(move: Deed, lot: Lot, cell: Cell, ledger: Ledger): boo
     return false;
   }
   if (from.length === 0 || from.includes(state)) return true;
-  if (lot.item?.kind === 'supply' && !lot.item.temporary) return true;
+  if (lot.thing?.kind === 'supply' && !lot.thing.temporary) return true;
   // A step done on each side does the same thing twice to what has no sides: once for a supply, and for other
   // things it is told elsewhere that they have none.
   const isEach = move.step?.side?.value === 'each';
@@ -71,12 +71,12 @@ function startsWhereItMay(move: Deed, lot: Lot, cell: Cell, ledger: Ledger): boo
 /** A measure on which something waits is taken twice in one step. */
 function isTakenTwice(move: Deed, lot: Lot, { state, last }: Cell, { script }: Ledger): boolean {
   const again = last !== null && last.step === move.step && last.action !== move.action;
-  return lot.item?.kind === 'measure' && state === 'done' && again && script.needed.has(lot);
+  return lot.thing?.kind === 'measure' && state === 'done' && again && script.needed.has(lot);
 }
 
 function isThing(lot: Lot): boolean {
   // A supply holds only what the fastener held that it replaces.
-  return lot.item !== null && !isFixing(lot.item) && lot.item.kind !== 'supply';
+  return lot.thing !== null && !lot.thing.fixing && lot.thing.kind !== 'supply';
 }
 
 /** Nothing holds what is lifted. */
@@ -191,7 +191,7 @@ function placeFree(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
 }
 
 function oneTime(move: Deed, lot: Lot, { set, state }: Cell, ledger: Ledger): void {
-  if (lot.item && isFixing(lot.item) && !lot.item.reuse && state === 'off') {
+  if (lot.thing && !lot.thing.reuse && state === 'off') {
     tell(ledger, lot, fault(move, lot, { kind: 'one-time-refitted', item: lot.id }), set);
   }
 }
@@ -226,12 +226,12 @@ export function judgeSides(move: Deed, ledger: Ledger): void {
   const stepSide = move.step?.side?.value ?? null;
   if (stepSide === null) return;
   const first = ledger.script.lots.find((lot) => lot.id === move.action.target.value);
-  if (!first || first.item?.unknown.has('side') || move.step?.unknown.has('side')) return;
+  if (!first || first.thing?.sideKnown === false || move.step?.unknown.has('side')) return;
   const itemSide = first.sideWritten;
   // What each side finds cannot be one finding.
   const changes =
-    first.item?.kind === 'inspection' ||
-    (actionRule(move.action.verb).from.length > 0 && first.item?.kind !== 'supply');
+    first.thing?.kind === 'inspection' ||
+    (actionRule(move.action.verb).from.length > 0 && first.thing?.kind !== 'supply');
   const twice = stepSide === 'each' && itemSide === null && changes;
   const elsewhere = itemSide !== null && itemSide !== 'each' && itemSide !== stepSide;
   if (!twice && !elsewhere) return;
@@ -278,8 +278,8 @@ function unmetIn(
   ledger: Ledger,
 ): readonly { readonly unmet: Unmet; readonly set: PlanSet }[] {
   // What was put on for a while is counted on each side too; the whole of it meets the need.
-  const isWhole = need.item?.kind !== 'supply' || need.side === null;
-  const met = need.item && isWhole ? metBy[need.item.kind] : undefined;
+  const isWhole = need.thing?.kind !== 'supply' || need.side === null;
+  const met = need.thing && isWhole ? metBy[need.thing.kind] : undefined;
   if (met === undefined) return [];
   return cellsIn(need, set, ledger).flatMap(({ state, last, set: plans }) => {
     const ended = last?.action.at ?? null;

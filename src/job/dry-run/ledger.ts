@@ -3,12 +3,16 @@ import type { Span } from '../../source/span.ts';
 import type { Lot } from './lot.ts';
 import { fillsPlace } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
-import type { Deed, Script } from './script.ts';
+import type { Deed, PlayedStep, Script } from './script.ts';
 
-type Distribute<T> = T extends unknown ? Omit<T, 'sides' | 'witness' | 'later'> : never;
+type Worked = 'step' | 'sides' | 'witness' | 'later';
+type Distribute<T> = T extends unknown ? Omit<T, Worked> : never;
 
 /** A fault on one side; its witness is worked out when all has been played. */
-export type Fault = Distribute<Violation> & { readonly side: 'left' | 'right' | null };
+export type Fault = Distribute<Violation> & {
+  readonly step: PlayedStep | null;
+  readonly side: 'left' | 'right' | null;
+};
 
 /** How a lot stands in the plans of a set, which share all that has been done to it. */
 export interface Cell {

@@ -1,12 +1,14 @@
-import type { CutTemplate } from '../../model/cut-template.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Ref } from '../../model/inline.ts';
 import type { Item, Side } from '../../model/item.ts';
 import type { StateName } from '../../model/violation.ts';
-import type { Written } from '../../source/span.ts';
+import type { Span, Written } from '../../source/span.ts';
 import { isFixing } from '../actions.ts';
+import { handledEach } from '../phrase.ts';
 import { type Relation, related } from '../relations.ts';
 import { featuresOf } from '../target.ts';
+import { sharesSide } from './shares-side.ts';
+import { type Thing, thingOf } from './thing.ts';
 
 /** All pieces of one item, template or hole on one side: they are always handled together. */
 export interface Lot {
@@ -14,13 +16,15 @@ export interface Lot {
   readonly index: number;
   readonly id: string;
   /** `null` for a template or a hole. */
-  readonly item: Item | null;
-  /** The template of a template or hole, and whether it is cut as a whole. */
-  readonly cut: { readonly template: CutTemplate; readonly whole: boolean } | null;
+  readonly thing: Thing | null;
+  /** The template of a template or hole, whether it is cut as a whole, and where it is drawn. */
+  readonly cut: { readonly template: string; readonly whole: boolean; readonly at: Span } | null;
   /** `null` for what has no sides. */
   readonly side: 'left' | 'right' | null;
   readonly sideWritten: Side | null;
   readonly count: number;
+  /** How many pieces are handled: spares stay in the box. */
+  readonly handled: number;
   readonly start: StateName;
   readonly holds: number[];
   /** Also what holds, sits on and covers the thing that it replaces, as far as that is still there. */
@@ -57,12 +61,12 @@ export function lotsOf(guide: Guide): readonly Lot[] {
   }
   for (const template of guide.templates.values()) {
     const side = template.side ? { value: template.side, at: template.at } : null;
-    add(template.id, null, side, 1, { template, whole: true });
-    for (const { id } of featuresOf(template)) {
-      if (id !== null) add(id, null, side, 1, { template, whole: false });
+    add(template.id, null, side, 1, { template: template.id, whole: true, at: template.at });
+    for (const { id, at } of featuresOf(template)) {
+      if (id !== null) add(id, null, side, 1, { template: template.id, whole: false, at });
     }
   }
-  relate(lots);
+  relate(lots, guide);
   return lots;
 }
 
@@ -71,20 +75,23 @@ export function lotsOf(guide: Guide): readonly Lot[] {
  * covered. A fastener that replaces another holds what that one held, unless it says otherwise. A relation to what it
  * cannot name is told by another rule, and relates nothing.
  */
-function relate(lots: readonly Lot[]): void {
+function relate(lots: readonly Lot[], { items }: Pick<Guide, 'items'>): void {
   const byId = new Map<string, Lot[]>();
   for (const one of lots) byId.set(one.id, [...(byId.get(one.id) ?? []), one]);
   const named = (from: Lot, refs: readonly Ref[], name: Relation['name']) =>
     refs.flatMap((ref) =>
       (byId.get(ref.value) ?? []).filter(
-        (to) => to.item && related[name].includes(to.item.kind) && sharesSide(from.side, to.side),
+        (to) => to.thing && related[name].includes(to.thing.kind) && sharesSide(from.side, to.side),
       ),
     );
   for (const one of lots) {
-    const { item } = one;
+    const item = one.thing && items.get(one.id);
     if (!item) continue;
     const old = 'replaces' in item && item.replaces ? named(one, [item.replaces], 'replaces') : [];
-    const inherited = old.flatMap((other) => (other.item && 'holds' in other.item ? other.item.holds : []));
+    const inherited = old.flatMap((other) => {
+      const own = items.get(other.id);
+      return own && 'holds' in own ? own.holds : [];
+    });
     const holds = 'holds' in item && item.holds.length > 0 ? item.holds : inherited;
     link(one, named(one, holds, 'holds'), 'holds', 'heldBy');
     link(one, old, 'replaces', 'replacedBy');
@@ -119,11 +126,6 @@ function link(
   }
 }
 
-/** Whether two things can touch: what has no side touches both. */
-export function sharesSide(a: Side | null, b: Side | null): boolean {
-  return a === null || b === null || a === 'each' || b === 'each' || a === b;
-}
-
 function lot(
   index: number,
   id: string,
@@ -136,11 +138,12 @@ function lot(
   return {
     index,
     id,
-    item,
+    thing: item && thingOf(item),
     cut: null,
     side,
     sideWritten,
     count,
+    handled: item ? handledEach(item) : count,
     start: startOf(item, guide),
     holds: [],
     heldBy: [],

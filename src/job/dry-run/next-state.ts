@@ -1,6 +1,5 @@
 import type { Verb } from '../../model/inline.ts';
 import type { StateName } from '../../model/violation.ts';
-import { isFixing } from '../actions.ts';
 import type { Lot } from './lot.ts';
 
 /** Fasteners that are in, tight or not, and parts that are in place. */
@@ -14,8 +13,8 @@ export function fillsPlace(state: StateName): boolean {
 }
 
 /** Whether a part comes off, and goes on, under a fastener that is only loosened. */
-export function slidesUnder({ item }: Lot): boolean {
-  return item !== null && isFixing(item) && item.freeWhenLoosened;
+export function slidesUnder({ thing }: Lot): boolean {
+  return thing?.freeWhenLoosened ?? false;
 }
 
 /** The states in which a fastener holds its part; one that frees it when loosened need not come out. */
@@ -57,9 +56,9 @@ export function nextState(verb: Verb, lot: Lot, before: StateName, loosenedFirst
     case 'take-off':
       return 'not on';
     case 'set':
-      return lot.item?.kind === 'setting' ? 'set' : 'holds';
+      return lot.thing?.kind === 'setting' ? 'set' : 'holds';
     case 'clear':
-      return lot.item?.kind === 'setting' ? 'as found' : 'does not hold';
+      return lot.thing?.kind === 'setting' ? 'as found' : 'does not hold';
     case 'clean':
     case 'route':
       return before;
@@ -76,7 +75,7 @@ export function nextState(verb: Verb, lot: Lot, before: StateName, loosenedFirst
 }
 
 /** A fastener with a torque, or one that was loosened before it came off, is only started by going in. */
-function fittedState({ item }: Lot, loosenedFirst: boolean): StateName {
-  if (!item || !isFixing(item)) return 'in place';
-  return item.torque || loosenedFirst ? 'started' : 'tight';
+function fittedState({ thing }: Lot, loosenedFirst: boolean): StateName {
+  if (!thing?.fixing) return 'in place';
+  return thing.torqued || loosenedFirst ? 'started' : 'tight';
 }

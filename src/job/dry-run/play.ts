@@ -1,4 +1,3 @@
-import type { Step } from '../../model/guide.ts';
 import type { StateName } from '../../model/violation.ts';
 import { judgeMove, judgeNeeds, judgeSides } from './judge.ts';
 import { judgeEnd } from './judge-end.ts';
@@ -6,7 +5,7 @@ import { type Cell, cellsIn, type Ledger, lotsAt, openLedger, plansIn } from './
 import type { Lot } from './lot.ts';
 import { holdingOf, isInPlace, nextState } from './next-state.ts';
 import { noPlan, type PlanSet } from './plan-set.ts';
-import type { Deed, Script } from './script.ts';
+import type { Deed, PlayedStep, Scene, Script } from './script.ts';
 
 /** One change of a lot. */
 export interface Change {
@@ -23,14 +22,18 @@ export interface Change {
 export interface Onlooker {
   readonly changed: (change: Change) => void;
   /** When a step is done. */
-  readonly stepDone: (step: Step, set: PlanSet, ledger: Ledger) => void;
+  readonly stepDone: (step: PlayedStep, set: PlanSet, ledger: Ledger) => void;
 }
 
-/** Plays a guide for all plans at once, and gives back how everything stands at the end. */
-export function play(script: Script, onlooker: Onlooker): Ledger {
+/**
+ * Plays a guide for all plans at once, and gives back how everything stands at the end.
+ *
+ * @param scenes in the order in which they are done; as the guide has them, where nothing else is said
+ */
+export function play(script: Script, onlooker: Onlooker, scenes: readonly Scene[] = script.scenes): Ledger {
   const ledger = openLedger(script);
   let order = 0;
-  for (const scene of script.scenes) {
+  for (const scene of scenes) {
     if (scene.set === noPlan) continue;
     ledger.blind ||= !scene.known;
     judgeNeeds(scene, null, ledger);
@@ -41,13 +44,13 @@ export function play(script: Script, onlooker: Onlooker): Ledger {
       judgeNeeds(scene, move, ledger);
       make(move, order, ledger, onlooker);
     }
-    if (!scene.step) continue;
+    if (!scene.step || !scene.whole) continue;
     ledger.stepsDone.set(scene.step.id, scene.set);
     onlooker.stepDone(scene.step, scene.set, ledger);
   }
   ledger.blind ||= script.halt !== null;
   // Where the job was ended, it is for others to say what becomes of the vehicle.
-  const ended = script.scenes.reduce((found, { ends }) => found | ends, noPlan);
+  const ended = scenes.reduce((found, { ends, whole }) => (whole ? found | ends : found), noPlan);
   for (const { index } of script.lots) ledger.told[index] = (ledger.told[index] ?? noPlan) | ended;
   judgeEnd(ledger);
   return ledger;
@@ -69,7 +72,7 @@ function make(move: Deed, order: number, ledger: Ledger, onlooker: Onlooker): vo
     ledger.cells[lot.index] = merged([...changed, ...others]);
     hang(lot, move, ledger);
     use(lot, move, ledger);
-    if (lot.item?.kind === 'condition') lapse(lot, move, order, ledger, onlooker);
+    if (lot.thing?.kind === 'condition') lapse(lot, move, order, ledger, onlooker);
   }
 }
 
@@ -90,7 +93,7 @@ function lapse(ended: Lot, move: Deed, order: number, ledger: Ledger, onlooker: 
   const { lots, lotNeeds } = ledger.script;
   const over = plansIn(ended, move.set, ledger, (state) => state !== 'holds');
   for (const lot of over === noPlan ? [] : lots) {
-    if (lot.item?.kind !== 'condition' || !lotNeeds[lot.index]?.includes(ended)) continue;
+    if (lot.thing?.kind !== 'condition' || !lotNeeds[lot.index]?.includes(ended)) continue;
     const cells = ledger.cells[lot.index] ?? [];
     const lapsed = plansIn(lot, over, ledger, (state) => state === 'holds');
     if (lapsed === noPlan) continue;
@@ -140,7 +143,7 @@ function merged(cells: readonly Cell[]): readonly Cell[] {
 function hang(lot: Lot, { action, set }: Deed, ledger: Ledger): void {
   const { index } = lot;
   // What comes out one at a time leaves its part held by the others.
-  if (action.verb === 'remove' && lot.item?.kind === 'fastener' && !lot.item.oneByOne) {
+  if (action.verb === 'remove' && lot.thing?.kind === 'fastener' && !lot.thing.oneByOne) {
     for (const part of lotsAt(lot.holds, ledger)) {
       const held = lotsAt(part.heldBy, ledger).reduce(
         (found, one) => found | plansIn(one, set, ledger, holdingOf(one)),
@@ -162,9 +165,9 @@ function hang(lot: Lot, { action, set }: Deed, ledger: Ledger): void {
 }
 
 function use(lot: Lot, { action, set }: Deed, ledger: Ledger): void {
-  if (!action.amount || lot.item?.kind !== 'supply') return;
+  if (!action.amount || lot.thing?.kind !== 'supply') return;
   // Amounts of another kind cannot be added up, which another rule tells.
-  if (action.amount.value.dimension !== lot.item.quantity?.value.dimension) return;
+  if (action.amount.value.dimension !== lot.thing.quantity?.dimension) return;
   const here = set & (ledger.script.lotSets[lot.index] ?? noPlan);
   const whole = ledger.script.lots.find((one) => one.id === lot.id) ?? lot;
   ledger.used[whole.index]?.push({ set: here, amount: action.amount.value.base, at: action.amount.at });

@@ -1,9 +1,9 @@
-import type { Guide } from '../../model/guide.ts';
+import type { Guide, Step } from '../../model/guide.ts';
 import type { Verb } from '../../model/inline.ts';
 import type { Violation } from '../../model/violation.ts';
 import { ownPlace } from '../own-place.ts';
 import type { Fault } from './ledger.ts';
-import type { Script } from './script.ts';
+import type { PlayedStep, Script } from './script.ts';
 
 /** What would have mended a fault, had it come before: one of some actions on one thing. */
 interface Remedy {
@@ -12,7 +12,12 @@ interface Remedy {
 }
 
 /** Where a later step does what a fault asks for; `null` where none does. */
-export function laterRemedy(fault: Fault, { scenes }: Script, guide: Guide): Violation['later'] {
+export function laterRemedy(
+  fault: Fault,
+  { scenes }: Script,
+  guide: Guide,
+  stepOf: (played: PlayedStep | null) => Step | null,
+): Violation['later'] {
   const remedy = remedyOf(fault);
   if (!remedy) return null;
   const moves = scenes.flatMap((scene) => scene.moves);
@@ -23,7 +28,8 @@ export function laterRemedy(fault: Fault, { scenes }: Script, guide: Guide): Vio
     .slice(first + 1)
     .find(({ action }) => remedy.verbs.includes(action.verb) && action.target.value === remedy.id);
   if (!later) return null;
-  const { action, step } = later;
+  const { action } = later;
+  const step = stepOf(later.step);
   const isDerived = step?.origins.some(({ kind }) => kind === 'reverse') ?? false;
   return { verb: action.verb, item: remedy.id, at: step && isDerived ? ownPlace(step, guide) : action.at };
 }

@@ -2,6 +2,7 @@ import type { Block } from '../../model/block.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Action, Ref, Verb } from '../../model/inline.ts';
 import type { Item, Side } from '../../model/item.ts';
+import type { PlayedAction } from '../../model/violation.ts';
 import type { Build, When } from '../../model/when.ts';
 import type { Span } from '../../source/span.ts';
 import { actionRule, targetKinds } from '../actions.ts';
@@ -12,10 +13,13 @@ import { holds, optionsIn, whenKey } from '../when.ts';
 import { type Lot, lotsOf } from './lot.ts';
 import { everyPlan, type MembersOf, membership, noPlan, type PlanSet, plansWhere } from './plan-set.ts';
 
+/** What is judged of a step. */
+export type PlayedStep = Pick<Step, 'id' | 'side' | 'unknown'>;
+
 /** One action on one side of the vehicle, or on all that it names. */
 export interface Deed {
-  readonly action: Action;
-  readonly step: Step | null;
+  readonly action: PlayedAction;
+  readonly step: PlayedStep | null;
   readonly lots: readonly Lot[];
   /** The plans in which it is made. */
   readonly set: PlanSet;
@@ -27,7 +31,7 @@ export interface Deed {
 
 /** A step as it is played. */
 export interface Scene {
-  readonly step: Step | null;
+  readonly step: PlayedStep | null;
   /** The plans in which it is done. */
   readonly set: PlanSet;
   /** Conditions and measures that it asks for, and where. */
@@ -35,6 +39,8 @@ export interface Scene {
   readonly moves: readonly Deed[];
   /** The plans in which the job ends with it. */
   readonly ends: PlanSet;
+  /** Whether the step is done with its last move: one that is interrupted is played in several scenes. */
+  readonly whole: boolean;
   /** Whether all that comes before it is known. */
   readonly known: boolean;
 }
@@ -45,6 +51,7 @@ export interface Script {
   readonly plans: number;
   readonly membersOf: MembersOf;
   readonly lots: readonly Lot[];
+  /** As the guide has them. */
   readonly scenes: readonly Scene[];
   /** For each lot, the plans that have it. */
   readonly lotSets: readonly PlanSet[];
@@ -71,7 +78,7 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
   let ended = noPlan;
   const inspected = (whens: readonly When[]) =>
     [...new Set(whens.flatMap(optionsIn))].flatMap((id) =>
-      (byId.get(id) ?? []).filter(({ item }) => item?.kind === 'inspection'),
+      (byId.get(id) ?? []).filter(({ thing }) => thing?.kind === 'inspection'),
     );
   const movesOf = (step: Step | null, placed: ReturnType<typeof actionsOf>): Deed[] =>
     passesOf(step).flatMap((pass) =>
@@ -99,6 +106,7 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
       set,
       needs: [...needsOf(step.needs), ...hangs],
       moves: movesOf(step, actionsOf(step)),
+      whole: true,
       ends: step.stop ? set : noPlan,
     };
     ended |= scene.ends;
@@ -119,6 +127,7 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
         set: setOf(whens) & ~ended,
         needs: needsOf(block.needs),
         moves: movesOf(null, measured),
+        whole: true,
         ends: noPlan,
       },
     ];
@@ -129,7 +138,9 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
   ]);
   // What is missing at the end leaves the end unknown.
   if (gap) halt ??= gap;
-  const lotNeeds = lots.map(({ item }) => (item ? needsOf(item.needs).map(({ lot }) => lot) : []));
+  const lotNeeds = lots.map(({ id, thing }) =>
+    thing ? needsOf(guide.items.get(id)?.needs ?? []).map(({ lot }) => lot) : [],
+  );
   return {
     plans: builds.length,
     membersOf: membership(builds.length),
@@ -139,11 +150,10 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
       const target = findTarget(guide, id);
       return setOf(target ? whensOfTarget(guide, target).map(({ value }) => value) : []);
     }),
-    outlined: lots.map(({ cut }) =>
-      cut?.whole
-        ? cut.template.outlines.reduce((set, { when }) => set | setOf(when ? [when.value] : []), noPlan)
-        : noPlan,
-    ),
+    outlined: lots.map(({ cut }) => {
+      const outlines = cut?.whole ? guide.templates.get(cut.template)?.outlines : undefined;
+      return outlines?.reduce((set, { when }) => set | setOf(when ? [when.value] : []), noPlan) ?? noPlan;
+    }),
     lotNeeds,
     needed: new Set([...scenes.map((scene) => scene.needs.map(({ lot }) => lot)), ...lotNeeds].flat()),
     halt,
@@ -154,8 +164,8 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
  * Whether an action reaches a lot on a pass over one side, or over all. What is put on for a while is put on
  * there, and comes off from wherever it is.
  */
-function isReached({ item, side }: Lot, pass: 'left' | 'right' | null, verb: Verb): boolean {
-  if (item?.kind === 'supply' && verb === 'apply') return !item.temporary || side === pass;
+function isReached({ thing, side }: Lot, pass: 'left' | 'right' | null, verb: Verb): boolean {
+  if (thing?.kind === 'supply' && verb === 'apply') return !thing.temporary || side === pass;
   return pass === null || side === null || side === pass;
 }
 

@@ -1,13 +1,11 @@
-import type { Item } from '../../model/item.ts';
 import type { Bag, BagLine, BenchItem, CountLine, FastenerLine } from '../../model/job.ts';
 import type { StateName } from '../../model/violation.ts';
-import { isFixing } from '../actions.ts';
-import { toolsOf } from '../uses.ts';
-import { addTo, handled } from './bench.ts';
+import { addTo } from './bench.ts';
 import { type Ledger, replacedIn } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { isInPlace } from './next-state.ts';
 import type { Change } from './play.ts';
+import type { Deed } from './script.ts';
 
 /** The sheets of one plan. */
 export interface Sheets {
@@ -25,10 +23,17 @@ interface Fate {
   readonly replaced: boolean;
 }
 
+/** The tools that a move is made with. */
+export type ToolsOfMove = (move: Deed) => readonly string[];
+
 /** The sheets of every plan. Plans in which all counted things fare alike share theirs. */
-export function sheetsOf(changes: readonly Change[], ledger: Ledger): (plan: number) => Sheets {
+export function sheetsOf(
+  changes: readonly Change[],
+  ledger: Ledger,
+  toolsOf: ToolsOfMove,
+): (plan: number) => Sheets {
   const { membersOf } = ledger.script;
-  const lots = ledger.script.lots.filter(({ item }) => isOfVehicle(item) || item?.kind === 'kit');
+  const lots = ledger.script.lots.filter((lot) => isOfVehicle(lot) || lot.thing?.kind === 'kit');
   const counted = new Set(lots);
   const own = changes.filter(({ lot }) => counted.has(lot));
   // Also what replaces a counted thing decides how that is accounted for.
@@ -39,14 +44,14 @@ export function sheetsOf(changes: readonly Change[], ledger: Ledger): (plan: num
   const known = new Map<string, Sheets>();
   return (plan) => {
     const key = sets.map((members) => (members[plan] ? '1' : '0')).join('');
-    const sheets = known.get(key) ?? sheetsFrom(fatesIn(plan, lots, own, ledger));
+    const sheets = known.get(key) ?? sheetsFrom(fatesIn(plan, lots, own, ledger), toolsOf);
     known.set(key, sheets);
     return sheets;
   };
 }
 
-function sheetsFrom(fates: readonly Fate[]): Sheets {
-  return { bags: bagsOf(fates), countSheet: countSheetOf(fates), fasteners: fastenersOf(fates) };
+function sheetsFrom(fates: readonly Fate[], toolsOf: ToolsOfMove): Sheets {
+  return { bags: bagsOf(fates), countSheet: countSheetOf(fates), fasteners: fastenersOf(fates, toolsOf) };
 }
 
 function fatesIn(
@@ -75,7 +80,7 @@ function fatesIn(
 function bagsOf(fates: readonly Fate[]): readonly Bag[] {
   const bySteps = new Map<string, { readonly fate: Fate; readonly index: number }[]>();
   const removals = fates
-    .filter(({ lot }) => lot.item?.kind === 'fastener')
+    .filter(({ lot }) => lot.thing?.kind === 'fastener')
     .flatMap((fate) => fate.changes.map((change, index) => ({ fate, index, change })))
     .filter(({ change }) => change.after === 'off' && change.move.step)
     .sort((a, b) => a.change.order - b.change.order);
@@ -97,7 +102,7 @@ function bagsOf(fates: readonly Fate[]): readonly Bag[] {
 /** What became of every countable thing that was taken off the vehicle or came in the box. */
 function countSheetOf(fates: readonly Fate[]): readonly CountLine[] {
   const told = fates.filter(
-    ({ lot, changes }) => lot.item?.kind === 'kit' || changes.some(({ after }) => after === 'off'),
+    ({ lot, changes }) => lot.thing?.kind === 'kit' || changes.some(({ after }) => after === 'off'),
   );
   return byItem(told).map(({ line, all, first }) => {
     const countIn = (isSuch: (end: StateName) => boolean) =>
@@ -105,7 +110,7 @@ function countSheetOf(fates: readonly Fate[]): readonly CountLine[] {
     const fitted = all.reduce((sum, fate) => sum + (isInPlace(fate.end) ? spareOf(fate) : 0), 0);
     return {
       item: line.item,
-      from: first.lot.item?.kind === 'kit' ? 'box' : 'vehicle',
+      from: first.lot.thing?.kind === 'kit' ? 'box' : 'vehicle',
       out: line.count,
       back: countIn(isInPlace) - fitted,
       discarded: countIn((end) => end === 'discarded'),
@@ -120,17 +125,16 @@ function countSheetOf(fates: readonly Fate[]): readonly CountLine[] {
 }
 
 /** Every fastener, with the steps that handle it. */
-function fastenersOf(fates: readonly Fate[]): readonly FastenerLine[] {
-  const fixings = fates.filter(({ lot }) => lot.item !== null && isFixing(lot.item));
+function fastenersOf(fates: readonly Fate[], toolsOf: ToolsOfMove): readonly FastenerLine[] {
+  const fixings = fates.filter(({ lot }) => lot.thing?.fixing);
   return byItem(fixings).map(({ line, first: { lot, changes } }): FastenerLine => {
     const stepOf = (isSuch: (change: Change) => boolean) => changes.find(isSuch)?.move.step?.id ?? null;
-    const item = lot.item ?? undefined;
-    const tools = changes.flatMap(({ move }) => toolsOf(move.action, item).map((tool) => tool.value));
+    const tools = changes.flatMap(({ move }) => toolsOf(move));
     return {
       item: line.item,
-      from: item?.kind === 'kit' ? 'box' : 'vehicle',
-      count: line.side === 'each' ? 2 * handled(lot) : handled(lot),
-      perSide: line.side === 'each' ? handled(lot) : null,
+      from: lot.thing?.kind === 'kit' ? 'box' : 'vehicle',
+      count: line.side === 'each' ? 2 * lot.handled : lot.handled,
+      perSide: line.side === 'each' ? lot.handled : null,
       removedIn: stepOf(({ after }) => after === 'off'),
       putIn: stepOf(({ before, after }) => !isInPlace(before) && isInPlace(after)),
       tightenedIn: changes.findLast(({ after }) => after === 'tight')?.move.step?.id ?? null,
@@ -139,14 +143,14 @@ function fastenersOf(fates: readonly Fate[]): readonly FastenerLine[] {
   });
 }
 
-function isOfVehicle(item: Item | null): boolean {
-  return item?.kind === 'part' || item?.kind === 'fastener';
+function isOfVehicle({ thing }: Lot): boolean {
+  return thing?.kind === 'part' || thing?.kind === 'fastener';
 }
 
 /** The pieces of a lot from the box that are kept as spare. */
-function spareOf({ lot: { item, count }, end }: Fate): number {
-  if (item?.kind !== 'kit' || !item.spare) return 0;
-  return isInPlace(end) ? item.spare.value : end === 'in the box' ? count : 0;
+function spareOf({ lot: { thing, count }, end }: Fate): number {
+  if (!thing?.spare) return 0;
+  return isInPlace(end) ? thing.spare : end === 'in the box' ? count : 0;
 }
 
 /** The lots of each item together, in the order of declaration. */
