@@ -1,4 +1,5 @@
-import type { Span } from '../source/span.ts';
+import type { Span, Written } from '../source/span.ts';
+import type { Quantity } from '../units/quantity.ts';
 import type { Step } from './guide.ts';
 import type { Action, Ref, Verb } from './inline.ts';
 import type { Side } from './item.ts';
@@ -27,7 +28,9 @@ export type StateName =
   | 'given to the owner';
 
 /** What is judged of an action: its wording and its tools are the business of other rules. */
-export type PlayedAction = Pick<Action, 'verb' | 'target' | 'trial' | 'amount' | 'at'>;
+export interface PlayedAction extends Pick<Action, 'verb' | 'target' | 'trial' | 'at'> {
+  readonly amount: Written<Pick<Quantity, 'dimension' | 'base'>> | null;
+}
 
 /** What every fault of the dry run has. */
 interface Shown {

@@ -35,6 +35,8 @@ export function judgeFixings(
   scenes: readonly Scene[] = ledger.script.scenes,
 ): void {
   const { script } = ledger;
+  const asked = script.lots.some(({ thing }) => thing?.coat || thing?.oneByOne || thing?.stack.length);
+  if (!asked) return;
   const bench: Bench = { ledger, standing: standingOf(script), stacks: stacksOf(script), wet: new Map() };
   const byMove = new Map<Deed, Change[]>();
   for (const change of changes) byMove.set(change.move, [...(byMove.get(change.move) ?? []), change]);
@@ -60,7 +62,7 @@ function judgeScene(scene: Scene, byMove: ReadonlyMap<Deed, readonly Change[]>, 
   }
   // What is put on in one step and not used in it is still wet in the next.
   for (const id of used) bench.wet.set(id, noPlan);
-  judgeLeftLoose(scene, byMove, bench);
+  if (scene.left) judgeLeftLoose(scene, byMove, bench);
 }
 
 function fixingOf({ thing }: Lot): Thing | null {

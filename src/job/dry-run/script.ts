@@ -21,6 +21,8 @@ export interface Deed {
   readonly action: PlayedAction;
   readonly step: PlayedStep | null;
   readonly lots: readonly Lot[];
+  /** The side on which it is made, in a step that is done on each; else `null`. */
+  readonly side: 'left' | 'right' | null;
   /** The plans in which it is made. */
   readonly set: PlanSet;
   /** Whether all that comes before it is known, so that it can be judged. */
@@ -41,6 +43,8 @@ export interface Scene {
   readonly ends: PlanSet;
   /** Whether the step is done with its last move: one that is interrupted is played in several scenes. */
   readonly whole: boolean;
+  /** Whether other work comes after it; false for the last scene of a step that is still being done. */
+  readonly left: boolean;
   /** Whether all that comes before it is known. */
   readonly known: boolean;
 }
@@ -90,7 +94,9 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
         const lots = (byId.get(node.target.value) ?? []).filter((lot) => isReached(lot, pass, node.verb));
         const outer = step ? stepWhens(step) : [];
         const hangsOn = inspected(whens.filter((when) => !outer.includes(when)));
-        return [{ action: node, step, lots, set: setOf(whens) & ~ended, known: halt === null, hangsOn }];
+        const side = step?.side?.value === 'each' ? pass : null;
+        const set = setOf(whens) & ~ended;
+        return [{ action: node, step, lots, side, set, known: halt === null, hangsOn }];
       }),
     );
   const reach = (place: Span): boolean => {
@@ -107,6 +113,7 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
       needs: [...needsOf(step.needs), ...hangs],
       moves: movesOf(step, actionsOf(step)),
       whole: true,
+      left: true,
       ends: step.stop ? set : noPlan,
     };
     ended |= scene.ends;
@@ -128,6 +135,7 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
         needs: needsOf(block.needs),
         moves: movesOf(null, measured),
         whole: true,
+        left: true,
         ends: noPlan,
       },
     ];

@@ -1,5 +1,6 @@
 import type { Item, ItemKind } from '../../model/item.ts';
 import type { Span } from '../../source/span.ts';
+import type { Dimension } from '../../units/quantity.ts';
 import { isFixing } from '../actions.ts';
 
 /** What the judge knows of an item: plain facts, which a guide publishes for its rehearsal. */
@@ -25,7 +26,7 @@ export interface Thing {
   /** A condition that need not be cleared. */
   readonly stays: boolean;
   /** How much of a supply is declared, in the base unit of its dimension; `null` where that is not known. */
-  readonly quantity: { readonly dimension: string; readonly base: number } | null;
+  readonly quantity: { readonly dimension: Dimension; readonly base: number } | null;
   /** How many may remain in the box; `null` where what is written cannot be read. */
   readonly spare: number | null;
   /** So many are taken as a reading asks for; the rest stays in the box by right. */

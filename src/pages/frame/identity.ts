@@ -36,3 +36,17 @@ export function identityWords(
   const print = shortFingerprint(fingerprint);
   return revision ? `revision ${revision.value}, ${print}` : print;
 }
+
+/** "revision 3, 2 October 2026"; empty where the guide states neither. */
+export function editionWords({ revision, updated }: Pick<Guide, 'revision' | 'updated'>): string {
+  const parts = [revision ? `revision ${revision.value}` : null, updated ? dateWords(updated.value) : null];
+  return parts.filter((part) => part !== null).join(', ');
+}
+
+/** Digits of a step's fingerprint that tell it from what it was before: a page has some hundred steps at the most. */
+const STEP_DIGITS = 16;
+
+/** By what the page's scripts know a step again in another edition. */
+export function stepPrint(id: string, { stepFingerprints }: Pick<Job, 'stepFingerprints'>): string {
+  return (stepFingerprints.get(id) ?? '').slice(0, STEP_DIGITS);
+}

@@ -1,0 +1,166 @@
+import {
+  actionWords,
+  capitalised,
+  findTarget,
+  handledEach,
+  isFixing,
+  itemTorqueWords,
+  listed,
+  lowered,
+  type Target,
+  toolsOf,
+} from '../../job/index.ts';
+import { actionsOf, stepsOf } from '../../job/walk.ts';
+import type { Guide, Step } from '../../model/guide.ts';
+import type { Action } from '../../model/inline.ts';
+import type { Item, Tool } from '../../model/item.ts';
+import { toolFitsDrive } from '../../trade/drive-fit.ts';
+import { orderWords, tighteningOrder } from '../../trade/pattern.ts';
+import type { Question } from './rehearsal-data.ts';
+
+/** Answers besides the right one, at the most. */
+const OTHERS = 3;
+
+/** Makes the questions about an action of a guide: with what, how tight, in which order, on which side. */
+export type AskAbout = (action: Action, step: Step | null) => readonly Question[];
+
+/** What the answers of one guide are taken from: only what the guide itself says can be right, or plausible. */
+export function questionsOf(guide: Guide): AskAbout {
+  const uses = stepsOf(guide).flatMap((step) =>
+    actionsOf(step).map(({ node }) => toolSet(node, guide.items.get(node.target.value), guide)),
+  );
+  const sets = new Map(uses.flatMap((tools) => (tools.length > 0 ? [[setName(tools), tools] as const] : [])));
+  const torques = new Set([...guide.items.values()].map(itemTorqueWords).filter((words) => words !== ''));
+  return (action, step) => {
+    const target = findTarget(guide, action.target.value);
+    if (!target) return [];
+    const item = target.kind === 'item' ? target.item : null;
+    return [
+      sideQuestion(action, item, guide, step),
+      toolQuestion(action, target, [...sets.values()], guide),
+      item && torqueQuestion(action, item, torques),
+      item && orderQuestion(action, item, step),
+    ].filter((question) => question !== null);
+  };
+}
+
+/** The text of an action from which neither its torque nor its side can be read. */
+export function plainActionWords(action: Action, target: Target, step: Step | null, guide: Guide): string {
+  const stepSide = step?.side?.value ?? null;
+  const sided = target.kind === 'item' && 'side' in target.item && target.item.side?.value !== 'each';
+  const bare =
+    target.kind === 'item'
+      ? { ...target, item: { ...target.item, torque: null, ...(sided ? { side: null } : {}) } as Item }
+      : target;
+  return actionWords({ ...action, inSequence: null }, bare, { stepSide, starts: true, words: guide.words });
+}
+
+function question(
+  about: Question['about'],
+  ask: string,
+  right: string,
+  others: readonly string[],
+  why: string,
+): Question | null {
+  if (others.length === 0) return null;
+  // In the order of the alphabet nothing tells which is right.
+  const options = [right, ...others.slice(0, OTHERS)].sort();
+  return { about, ask, options, right: options.indexOf(right), why };
+}
+
+function toolSet(action: Action, item: Item | undefined, guide: Guide): readonly Tool[] {
+  return toolsOf(action, item).flatMap(({ value }) => {
+    const tool = guide.items.get(value);
+    return tool?.kind === 'tool' ? [tool] : [];
+  });
+}
+
+/** "Bit driver and T25 bit", "Torque wrench (2–20 N·m) and 13 mm socket". */
+function setName(tools: readonly Tool[]): string {
+  return capitalised(listed(tools.map(({ noun }) => noun.singular.replace(/, (.*)$/, ' ($1)'))));
+}
+
+function toolQuestion(
+  action: Action,
+  target: Target,
+  sets: readonly (readonly Tool[])[],
+  guide: Guide,
+): Question | null {
+  const item = target.kind === 'item' ? target.item : undefined;
+  const right = toolSet(action, item, guide);
+  if (right.length === 0) return null;
+  const wrong = sets.filter((tools) => isPlainlyWrong(tools, right, action, item));
+  const name = setName(right);
+  const nearFirst = [...wrong].sort((a, b) => shared(b, right) - shared(a, right));
+  return question('tool', 'With what?', name, nearFirst.map(setName), `The guide takes: ${lowered(name)}`);
+}
+
+/** How much a set of tools looks like another: the closer, the better the question. */
+function shared(tools: readonly Tool[], right: readonly Tool[]): number {
+  return tools.filter((tool) => right.includes(tool)).length;
+}
+
+/**
+ * A set that nobody could defend: none of its tools goes on the fastener, or a torque is stated and no tool of it
+ * measures that torque. Whatever serves as well as the right tools is no wrong answer.
+ */
+function isPlainlyWrong(
+  tools: readonly Tool[],
+  right: readonly Tool[],
+  { verb }: Action,
+  item: Item | undefined,
+): boolean {
+  const serves = (one: Tool) => tools.some(({ id, or }) => id === one.id || isNamed(or, one) || isNamed(one.or, { id }));
+  if (right.every(serves)) return false;
+  const cuts = (tool: Tool) => tool.cutterRadius !== null || tool.diameter !== null;
+  if (verb === 'cut' || verb === 'drill') return !tools.some(cuts);
+  if (!item || !isFixing(item) || !item.drive) return !tools.some((tool) => right.includes(tool));
+  const { drive, torque } = item;
+  const fits = tools.some((tool) => tool.drive && toolFitsDrive(tool.drive.value, drive.value) !== 'no');
+  const stated = verb === 'tighten' && torque !== null;
+  const measures = tools.some(({ range }) => range !== null);
+  return !fits || (stated && !measures);
+}
+
+function isNamed(refs: Tool['or'], { id }: { readonly id: string }): boolean {
+  return refs.some(({ value }) => value === id);
+}
+
+/** Only torques that the guide states for something are offered: none is invented. */
+function torqueQuestion({ verb }: Action, item: Item, torques: ReadonlySet<string>): Question | null {
+  const right = itemTorqueWords(item);
+  if (verb !== 'tighten' || right === '') return null;
+  const others = [...torques].filter((words) => words !== right);
+  const byFeel = 'By feel: the guide states no torque for it';
+  return question('torque', 'How tight?', right, [...others.slice(0, OTHERS - 1), byFeel], `The guide states ${right}`);
+}
+
+const otherOrders = {
+  cross: ['one after another, clockwise', 'first all of one side, then all of the other'],
+  circle: ['one after another, clockwise', 'first all of one half, then all of the other'],
+  row: ['from one end to the other', 'from both ends to the middle'],
+} as const;
+
+function orderQuestion({ verb, inSequence }: Action, item: Item, step: Step | null): Question | null {
+  if (verb !== 'tighten' || inSequence || !isFixing(item) || !item.pattern) return null;
+  const sides = item.side?.value === 'each' && step?.side?.value !== 'each';
+  const order = tighteningOrder(handledEach(item), item.pattern.value);
+  if (!order || sides) return null;
+  const right = capitalised(orderWords(order, item.pattern.value));
+  const others = otherOrders[item.pattern.value].map(capitalised).filter((words) => words !== right);
+  return question('order', 'In which order?', right, others, `The order is: ${lowered(right)}`);
+}
+
+function sideQuestion(action: Action, item: Item | null, guide: Guide, step: Step | null): Question | null {
+  if (!item || !('side' in item) || (step?.side ?? null) !== null) return null;
+  const side = item.side?.value ?? null;
+  if (side === null || side === 'each') return null;
+  const target = findTarget(guide, item.id);
+  const { left, right } = guide.words;
+  const text = target ? plainActionWords(action, target, step, guide).toLowerCase() : '';
+  // A name that tells the side asks nothing.
+  if ([left, right, 'left', 'right'].some((word) => text.split(/[^\p{L}]+/u).includes(word))) return null;
+  const name = guide.words[side];
+  const other = side === 'left' ? right : left;
+  return question('side', 'On which side?', capitalised(name), [capitalised(other)], `It is on the ${name}`);
+}

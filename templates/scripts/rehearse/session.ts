@@ -1,0 +1,233 @@
+import type { Fault } from '../../../src/job/dry-run/ledger.ts';
+import type { Lot } from '../../../src/job/dry-run/lot.ts';
+import { judgeFixings } from '../../../src/job/dry-run/judge-fixings.ts';
+import { type Change, play } from '../../../src/job/dry-run/play.ts';
+import { scriptFrom } from '../../../src/job/dry-run/portable.ts';
+import type { Deed, Scene, Script } from '../../../src/job/dry-run/script.ts';
+import type { StateName } from '../../../src/model/violation.ts';
+import type { RehearsalData } from '../../../src/pages/rehearsal/rehearsal-data.ts';
+
+/** Something that is chosen: an action on one side, or a step or a proof that is done as a whole. */
+export interface Task {
+  /** Position in the order of the guide. */
+  readonly index: number;
+  /** Position of its step or proof among the scenes of the ledger. */
+  readonly scene: number;
+  /** The id of its step; `null` for a proof. */
+  readonly step: string | null;
+  /** `null` for what is done as a whole. */
+  readonly move: Deed | null;
+  /** Position of its action; `null` for what is done as a whole. */
+  readonly action: number | null;
+  /** What tells it from all others, in this edition and the next: no position stands in it. */
+  readonly key: string;
+}
+
+/** What is said to a choice. */
+export type Verdict =
+  /** It can be done; `later` where the guide does something else first. */
+  | { readonly kind: 'done'; readonly later: boolean }
+  | { readonly kind: 'done-before' }
+  /** It cannot be done as things stand. */
+  | { readonly kind: 'refused'; readonly faults: readonly Fault[] }
+  /** Its step waits for another, as the guide says. */
+  | { readonly kind: 'after'; readonly step: string }
+  /** Another of the same sequence comes first. */
+  | { readonly kind: 'out-of-turn'; readonly first: number }
+  /** It can be done, and then something else no longer can: the work that fails, or the end. */
+  | { readonly kind: 'bars'; readonly faults: readonly Fault[]; readonly task: number | null };
+
+/** How a lot stands. */
+export interface Standing {
+  readonly lot: Lot;
+  readonly state: StateName;
+  /** Nothing holds it any more, and it has not been lifted. */
+  readonly hangs: boolean;
+}
+
+/** A guide in one build, ready to be rehearsed in any order. */
+export interface Session {
+  readonly tasks: readonly Task[];
+  /** What would be said to a task after others, which were done in that order. */
+  readonly judge: (done: readonly number[], task: number) => Verdict;
+  /** How everything stands after some tasks. */
+  readonly standing: (done: readonly number[]) => readonly Standing[];
+}
+
+/** Faults that show only when all is done. */
+const endKinds: ReadonlySet<Fault['kind']> = new Set<Fault['kind']>([
+  'left',
+  'one-time-lost',
+  'never-made',
+  'never-applied',
+  'supply-overused',
+]);
+
+/** Opens a rehearsal of one plan of a guide. */
+export function openSession(data: RehearsalData, plan: number): Session {
+  const script = scriptFrom(data.ledger, plan);
+  const tasks = tasksOf(script, data);
+  const inOrder = tasks.map(({ index }) => index);
+  const known = new Set(faultsOf(inOrder).map(faultKey));
+
+  function faultsOf(order: readonly number[], whole = true): readonly Fault[] {
+    const { faults } = played(order);
+    return whole ? faults : faults.filter(({ kind }) => !endKinds.has(kind));
+  }
+
+  function played(order: readonly number[]) {
+    const scenes = scenesOf(order, tasks, script);
+    const changes: Change[] = [];
+    const ledger = play(script, { changed: (change) => changes.push(change), stepDone: () => {} }, scenes);
+    judgeFixings(changes, ledger, scenes);
+    return { ledger, faults: ledger.faults.map(({ fault }) => fault) };
+  }
+
+  /** What is wrong with an order that is not wrong with the guide's own. */
+  const wrong = (order: readonly number[], whole: boolean) =>
+    faultsOf(order, whole).filter((fault) => !known.has(faultKey(fault)));
+
+  function judge(done: readonly number[], index: number): Verdict {
+    const before = new Set(done);
+    if (before.has(index)) return { kind: 'done-before' };
+    const task = tasks[index];
+    if (!task) throw new Error(`there is no task ${index}`);
+    const faults = wrong([...done, index], false);
+    if (faults.length > 0) return { kind: 'refused', faults };
+    const link = linkOf(task, before);
+    if (link) return link;
+    const rest = inOrder.filter((one) => one !== index && !before.has(one));
+    const first = Math.min(index, ...rest);
+    const barred = whatFails([...done, index], rest);
+    return barred ?? { kind: 'done', later: first !== index };
+  }
+
+  /** What the ledger cannot know: steps that the guide puts one after another, and the turns of a sequence. */
+  function linkOf(task: Task, before: ReadonlySet<number>): Verdict | null {
+    const after = task.step === null ? [] : (data.steps[task.step]?.after ?? []);
+    const step = after.find((id) => tasks.some((one) => one.step === id && !before.has(one.index)));
+    if (step !== undefined) return { kind: 'after', step };
+    const turn = task.action === null ? null : data.actions[task.action]?.sequence;
+    if (!turn) return null;
+    const first = tasks.find(
+      (one) =>
+        one.scene === task.scene &&
+        one.index < task.index &&
+        !before.has(one.index) &&
+        one.action !== null &&
+        data.actions[one.action]?.sequence?.label === turn.label,
+    );
+    return first ? { kind: 'out-of-turn', first: first.index } : null;
+  }
+
+  /**
+   * Whether the rest can still be done: in the order of the guide, or with what does not go yet put off. Where it
+   * cannot, what the order of the guide stumbles over first.
+   */
+  function whatFails(order: readonly number[], rest: readonly number[]): Verdict | null {
+    if (wrong([...order, ...rest], true).length === 0) return null;
+    let done = order;
+    let left = rest;
+    let stumble: Verdict | null = null;
+    while (left.length > 0) {
+      const late = new Set<number>();
+      const going = () => left.filter((one) => !late.has(one));
+      for (let faults = wrong([...done, ...left], false); faults.length > 0; ) {
+        const culprits = going().filter((one) => faults.some((fault) => isAt(tasks[one], fault)));
+        const [first = null] = culprits;
+        stumble ??= {
+          kind: 'bars',
+          faults: first === null ? faults : faults.filter((fault) => isAt(tasks[first], fault)),
+          task: first,
+        };
+        if (culprits.length === 0) return stumble;
+        for (const one of culprits) late.add(one);
+        faults = wrong([...done, ...going()], false);
+      }
+      if (late.size === left.length) return stumble;
+      done = [...done, ...going()];
+      left = left.filter((one) => late.has(one));
+    }
+    const end = wrong(done, true);
+    return end.length > 0 ? { kind: 'bars', faults: end, task: null } : null;
+  }
+
+  return {
+    tasks,
+    judge,
+    standing: (done) => {
+      const { ledger } = played(done);
+      return script.lots.flatMap((lot) => {
+        const [cell] = (ledger.cells[lot.index] ?? []).filter(({ set }) => set !== 0n);
+        return cell ? [{ lot, state: cell.state, hangs: ledger.hanging[lot.index] !== 0n }] : [];
+      });
+    },
+  };
+}
+
+/** Apart from the place in the order, what a fault tells. */
+function faultKey(fault: Fault): string {
+  const what = Object.values(fault).filter((value) => typeof value === 'string');
+  return [fault.step?.id ?? '', fault.action?.at.start ?? '', fault.side ?? '', ...what].join('\n');
+}
+
+/** Whether a fault shows at a task. */
+function isAt(task: Task | undefined, { action, step, side, at }: Fault): boolean {
+  if (!task) return false;
+  if (!action) return at.file === 'scene' && task.scene === at.start;
+  const { move } = task;
+  if (move?.action !== action || move.step !== step) return false;
+  return side === null || move.side === null || move.side === side;
+}
+
+function tasksOf(script: Script, data: RehearsalData): readonly Task[] {
+  const trials = new Set(script.scenes.flatMap(({ moves }) => moves.map(({ action }) => action.trial?.value)));
+  const tasks: Task[] = [];
+  const times = new Map<string, number>();
+  const add = (scene: number, step: string | null, move: Deed | null) => {
+    const action = move && move.action.at.start;
+    const print = step === null ? '' : (data.steps[step]?.fingerprint ?? '');
+    const what = move
+      ? `${move.action.verb} ${move.action.target.value} ${move.side ?? ''}`
+      : (data.titles[scene] ?? '');
+    const name = `${step ?? ''} ${print} ${what}`;
+    const time = times.get(name) ?? 0;
+    times.set(name, time + 1);
+    tasks.push({ index: tasks.length, scene, step, move, action, key: `${name} ${time}` });
+  };
+  for (const [scene, { step, set, moves }] of script.scenes.entries()) {
+    if (set === 0n) continue;
+    const own = moves.filter(
+      (move) => move.set !== 0n && move.lots.some(({ index }) => script.lotSets[index] !== 0n),
+    );
+    for (const move of own) add(scene, step?.id ?? null, move);
+    // What no action tells is done as a whole: a trial fit, a step in words alone, a proof.
+    if (own.length === 0 || step === null || trials.has(step.id)) add(scene, step?.id ?? null, null);
+  }
+  return tasks;
+}
+
+/** An order of tasks as scenes: what is done of a step without a break is one. */
+function scenesOf(order: readonly number[], tasks: readonly Task[], script: Script): readonly Scene[] {
+  const done = new Map<number, number>();
+  const all = new Map<number, number>();
+  for (const { scene } of tasks) all.set(scene, (all.get(scene) ?? 0) + 1);
+  const runs: { scene: number; moves: Deed[]; ends: boolean }[] = [];
+  for (const index of order) {
+    const task = tasks[index];
+    if (!task) continue;
+    const { scene, move } = task;
+    let run = runs.at(-1);
+    if (run?.scene !== scene) {
+      run = { scene, moves: [], ends: false };
+      runs.push(run);
+    }
+    if (move) run.moves.push(move);
+    done.set(scene, (done.get(scene) ?? 0) + 1);
+    run.ends = done.get(scene) === all.get(scene);
+  }
+  return runs.flatMap(({ scene, moves, ends }, place) => {
+    const own = script.scenes[scene];
+    return own ? [{ ...own, moves, ends, left: ends || place < runs.length - 1 }] : [];
+  });
+}
