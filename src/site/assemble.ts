@@ -4,6 +4,7 @@ import { platformFolder } from '../pages/frame/context.ts';
 import { guideSchemaJson } from '../pages/guide/guide-schema.ts';
 import { indexPage } from '../pages/reference/index-page.ts';
 import { platformPage } from '../pages/reference/platform-page.ts';
+import { type CribEntry, cribData } from '../pages/rehearsal/crib-data.ts';
 import type { PictureView } from '../pages/steps/block-views.ts';
 import { comparisonSchemaJson } from '../release/comparison-json.ts';
 import { recordSchemaJson } from '../release/record.ts';
@@ -59,6 +60,7 @@ export async function assembleSite(publication: Publication, ground: SiteGround)
   const problems: string[] = [...kit.problems];
   for (const file of await assetFiles(publication.shop.settings, ground)) add(file);
   add(keptSearchIndex(publication, ground));
+  add(keepFile(store, 'assets/crib.js', cribScript(cribData(publication.shop))));
   for (const file of publication.made.flatMap(({ files }) => files)) add(file);
 
   const writer = pageWriter(kit.render, store, basis);
@@ -107,6 +109,11 @@ export async function assetFiles(
     keepFile(store, manifestPath, siteManifest(settings)),
     ...(await siteIcons(settings.accent)).map(({ path, bytes }) => keepFile(store, path, bytes)),
   ];
+}
+
+/** What the shop owns as a classic script that sets one global. */
+function cribScript(crib: readonly CribEntry[]): string {
+  return `globalThis.shopCrib=${JSON.stringify(crib)};\n`;
 }
 
 /** The search index, from the store where nothing that is found by it has changed. */

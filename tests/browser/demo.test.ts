@@ -24,8 +24,11 @@ function sample(): readonly string[] {
   const alike = (path: string) => kinds.find((kind) => path.startsWith(kind));
   const firsts = kinds.map((kind) => pages.find((path) => path.startsWith(kind)));
   const inPages = pages.filter((path) => /^guides\/.+\/index\.html$/.test(path));
-  const inOneFile = pages.filter((path) => path.startsWith('guides/') && !inPages.includes(path));
-  const guides = [...sampleOf(inPages, 3), ...sampleOf(inOneFile, 2)];
+  const rehearsals = pages.filter((path) => path.endsWith('/rehearsal.html'));
+  const inOneFile = pages.filter(
+    (path) => path.startsWith('guides/') && !inPages.includes(path) && !rehearsals.includes(path),
+  );
+  const guides = [...sampleOf(inPages, 3), ...sampleOf(inOneFile, 2), ...sampleOf(rehearsals, 1)];
   const others = pages.filter((path) => !alike(path) && !path.startsWith('guides/'));
   return long ? pages : [...others, ...firsts.flatMap((path) => path ?? []), ...guides];
 }

@@ -9,6 +9,7 @@ import {
   indexView,
   platformView,
   referenceView,
+  rehearsalView,
 } from './every-field.ts';
 
 const { layouts } = await readTemplates({ paths: [], read: () => null });
@@ -55,6 +56,7 @@ const views = [
   ['reference.liquid', referenceView()],
   ['glossary.liquid', glossaryView()],
   ['handbook.liquid', handbookView()],
+  ['rehearsal.liquid', rehearsalView()],
 ] as const;
 
 describe.each(views)('%s', (layout, view) => {

@@ -13,6 +13,7 @@ import type { GuideView, SectionView } from '../../src/pages/guide/guide-views.t
 import type { GatherRow, GatherView } from '../../src/pages/overview/list-views.ts';
 import type { GuideEntry, IndexView, PlatformView } from '../../src/pages/overview/overview-views.ts';
 import type { GlossaryView, ReferenceView, UsedInView } from '../../src/pages/reference/reference-views.ts';
+import type { RehearsalView } from '../../src/pages/rehearsal/rehearsal-view.ts';
 import type { BlockView, PictureView, ReadingView, SignalBar } from '../../src/pages/steps/block-views.ts';
 import type { StepView, TorqueView } from '../../src/pages/steps/step-views.ts';
 import { usualWords } from '../../src/trade/words.ts';
@@ -318,7 +319,17 @@ export const guideView = (): GuideView => ({
   footnotes: html(),
   table: markup(`"${text()}"`),
   bay: markup(`"${text()}"`),
+  rehearsal: link(),
   alone: link(),
+});
+
+/** The page on which a guide is rehearsed. */
+export const rehearsalView = (): RehearsalView => ({
+  frame: frame(),
+  title: text(),
+  guide: link(),
+  edition: text(),
+  steps: [{ id: id(), blocks: Object.values(blocks()) }],
 });
 
 const entry = (): GuideEntry => ({

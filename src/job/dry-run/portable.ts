@@ -62,6 +62,7 @@ interface ThingData {
   readonly stays?: boolean | undefined;
   readonly quantity?: { readonly dimension: Dimension; readonly base: number } | undefined;
   readonly spare?: number | undefined;
+  readonly chosen?: boolean | undefined;
 }
 
 /** An action as it is written, once for both of its sides. */
@@ -170,6 +171,7 @@ function thingData({ kind, stack, coat, quantity, spare, reuse, ...flags }: Thin
     stays: set(flags.stays),
     quantity: quantity ?? undefined,
     spare: spare || undefined,
+    chosen: set(flags.chosen),
   };
 }
 
@@ -195,7 +197,8 @@ export function scriptFrom(data: LedgerData, plan: number): Script {
   const standing = (list: readonly number[] | undefined): PlanSet =>
     list === undefined || list.includes(plan) ? 1n : noPlan;
   const lots = data.lots.map(lotFrom);
-  const at = (indexes: readonly number[] | undefined) => (indexes ?? []).flatMap((index) => lots[index] ?? []);
+  const at = (indexes: readonly number[] | undefined) =>
+    (indexes ?? []).flatMap((index) => lots[index] ?? []);
   const actions = data.actions.map(actionFrom);
   const scenes = data.scenes.map((scene, index): Scene => {
     const step = scene.step && stepFrom(scene.step, index);
@@ -271,6 +274,7 @@ function thingFrom(data: ThingData, at: Span): Thing {
     stays: data.stays ?? false,
     quantity: data.quantity ?? null,
     spare: data.spare ?? 0,
+    chosen: data.chosen ?? false,
     sideKnown: true,
   };
 }

@@ -29,7 +29,12 @@ export function aloneContext(context: GuideContext, inline: InlinePicture): Guid
 }
 
 /** What a view tells of the site and not of the guide, by the names of its fields. */
-const ofSite: { readonly [field: string]: unknown } = { page: null, files: [], printCheck: null };
+const ofSite: { readonly [field: string]: unknown } = {
+  page: null,
+  files: [],
+  printCheck: null,
+  rehearsal: null,
+};
 
 /**
  * The same view for a guide that stands alone. What does not change is shared, so that it costs little beside

@@ -45,6 +45,8 @@ export interface PageContext {
 export interface GuideContext extends PageContext, Planned {
   readonly guide: Pick<Guide, 'id' | 'builds' | 'words' | 'items' | 'templates'>;
   readonly steps: ReadonlyMap<string, NumberedStep>;
+  /** The page on which the guide's places stand, from the page that is made; empty where that is the same. */
+  readonly places: string;
   /** Is told what of the page's prose reads otherwise where the guide stands alone. */
   readonly twins: Twins;
   /** Ids of the items that have a row on the page. */
@@ -143,6 +145,8 @@ export function frameOf(
     readonly title: string;
     readonly styles?: readonly string[];
     readonly scripts?: readonly string[];
+    /** Scripts with data of the page, which lie beside it and run first. */
+    readonly data?: readonly string[];
     /** Where the page is about one platform; else the shop's. */
     readonly words?: TradeWords;
   },
@@ -154,7 +158,10 @@ export function frameOf(
     shop: shop.settings.name,
     logo: shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null,
     styles: [...styleSheets.map((sheet) => `${root}assets/${sheet}`), ...(page.styles ?? [])],
-    scripts: [...(page.scripts ?? []), 'offline.js'].map((script) => `${root}assets/${script}`),
+    scripts: [
+      ...(page.data ?? []),
+      ...[...(page.scripts ?? []), 'offline.js'].map((script) => `${root}assets/${script}`),
+    ],
     policy,
     inlined: null,
   };

@@ -19,9 +19,9 @@ export function mentionElement(
   if (mention.of === 'step') return stepElement(mention, context, starts, say);
   const noun = nounOfMention(mention, context);
   const words = say(mentionWords(mention, noun, starts));
-  if (mention.of === 'cut-template') return element('a', { href: `#${id}` }, [words]);
+  if (mention.of === 'cut-template') return element('a', { href: `${context.places}#${id}` }, [words]);
   if (mention.of !== 'hole' && !context.listed.has(id)) return words;
-  return element('a', { className: ['item'], href: `#${itemAnchor(id)}` }, [words]);
+  return element('a', { className: ['item'], href: `${context.places}#${itemAnchor(id)}` }, [words]);
 }
 
 /** The id on the page of the row of an item or a hole. The underscore keeps it apart from the ids that authors write. */
@@ -34,10 +34,13 @@ function stepElement(mention: Mention, context: GuideContext, starts: boolean, s
   const ref = stepRef(context, mention.target.value);
   if (!ref) return say(mention.as ?? mention.target.value);
   if (mention.as !== null) {
-    return element('a', { href: `#${ref.id}` }, [say(mention.as), ...printedNumber(ref.id, context)]);
+    return element('a', { href: `${context.places}#${ref.id}` }, [
+      say(mention.as),
+      ...printedNumber(ref.id, context),
+    ]);
   }
   const word = say(starts ? capitalised('step ') : 'step ');
-  return element('a', { href: `#${ref.id}` }, [word, stepNumber(ref)]);
+  return element('a', { href: `${context.places}#${ref.id}` }, [word, stepNumber(ref)]);
 }
 
 function nounOfMention(mention: Mention, { guide, shop }: GuideContext): Noun {

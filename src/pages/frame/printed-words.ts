@@ -19,6 +19,7 @@ export interface PrintedWords {
   readonly search: string;
   readonly everyOne: string;
   readonly nothingFound: string;
+  readonly rehearsal: string;
 }
 
 /** The table in the words of a trade. */
@@ -36,5 +37,6 @@ export function printedWords({ vehicle, vehicles, registration }: TradeWords): P
     search: capitalised(vehicle),
     everyOne: `Every ${vehicle}`,
     nothingFound: `Nothing found. Try fewer words, another spelling, or every ${vehicle}.`,
+    rehearsal: `The whole job, done here before a ${vehicle} is touched. You lay out what it needs and say what is done next and with what, in any order that holds; what the ${vehicle} would not let you do is told at once, and why. At the end stands what went wrong, with the step that explains it.`,
   };
 }

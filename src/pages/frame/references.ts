@@ -10,7 +10,8 @@ type Written = ProseElement<unknown>;
 export function linkElement(context: GuideContext, node: Written, children: PlainProse): PlainNode {
   const href = String(node.properties.href ?? '');
   if (href.startsWith('#')) {
-    return element('a', node.properties, [...children, ...printedNumber(href.slice(1), context)]);
+    const own = { ...node.properties, href: context.places + href };
+    return element('a', own, [...children, ...printedNumber(href.slice(1), context)]);
   }
   const target = context.shelf.link(href, node.at?.file ?? '');
   if (target === null) return element('span', {}, children);

@@ -1,4 +1,6 @@
 import { notChecked } from '../../checks/index.ts';
+import { portable } from '../../job/dry-run/portable.ts';
+import { scriptOf } from '../../job/dry-run/script.ts';
 import { actionWords, findTarget, isCounted, isFixing } from '../../job/index.ts';
 import { actionsOf, type Placed } from '../../job/walk.ts';
 import type { Guide, Step } from '../../model/guide.ts';
@@ -12,6 +14,7 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Recheck } from '../../units/recheck.ts';
 import type { TorquePass } from '../../units/torque.ts';
 import { notCheckedWords } from '../overview/not-checked.ts';
+import { firstBuilds } from '../rehearsal/rehearsal.ts';
 import { photoWords } from '../steps/evidence.ts';
 import type { GuideJson } from './guide-schema.ts';
 
@@ -71,6 +74,7 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
       text: notCheckedWords(one, guide),
       when: one.whens.map(whenText),
     })),
+    ledger: portable(scriptOf(guide, firstBuilds(job), null)),
     plans: job.plans.map((plan) => planJson(plan, inspections)),
   };
 }

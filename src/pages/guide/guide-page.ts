@@ -24,6 +24,10 @@ import { pickerView, pickTable, tableMarkup } from '../overview/pick-table.ts';
 import { safetyGroups, signalKey } from '../overview/safety.ts';
 import { scheduleViews } from '../overview/schedule.ts';
 import { standingView } from '../overview/standing.ts';
+import { rehearsalData } from '../rehearsal/rehearsal.ts';
+import type { RehearsalData } from '../rehearsal/rehearsal-data.ts';
+import { rehearsalPage } from '../rehearsal/rehearsal-page.ts';
+import type { RehearsalView } from '../rehearsal/rehearsal-view.ts';
 import { blockViews } from '../steps/blocks.ts';
 import { bayData, bayMarkup } from './bay.ts';
 import type { GuideView } from './guide-views.ts';
@@ -41,6 +45,10 @@ export interface GuidePages {
    * @param inline its pictures, as the page names them
    */
   readonly alone: (frame: FrameView, inline: InlinePicture) => GuideView;
+  /** The page on which the guide is rehearsed. */
+  readonly rehearsal: RehearsalView;
+  /** What is rehearsed, beside that page. */
+  readonly rehearsed: RehearsalData;
 }
 
 /** Makes the views of a guide once for its page and its one file. */
@@ -53,6 +61,8 @@ export function guidePages(guide: Guide, job: Job, page: PageContext): GuidePage
       const { frame: _, ...own } = view;
       return { ...aloneView(own, context.twins, inline), frame };
     },
+    rehearsal: rehearsalPage(guide, job, context),
+    rehearsed: rehearsalData(guide, job, context),
   };
 }
 
@@ -103,6 +113,7 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
     footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),
     table: tableMarkup(pickTable(context)),
     bay: bayMarkup(bayData(guide, job, context)),
+    rehearsal: { text: 'Rehearse this job', href: 'rehearsal.html' },
     alone: null,
   };
 }
@@ -117,7 +128,16 @@ function buildsFor({ builds, file }: Guide): string | undefined {
 function guideContext(guide: Guide, job: Job, page: PageContext): GuideContext {
   const steps = numberSteps(guide, job);
   const marks = marksSince(page.standing);
-  const draft = { ...page, guide, job, steps, marks, listed: new Set<string>(), twins: new Map() };
+  const draft = {
+    ...page,
+    guide,
+    job,
+    steps,
+    marks,
+    listed: new Set<string>(),
+    places: '',
+    twins: new Map(),
+  };
   const gathered = job.plans.flatMap(({ gather }) =>
     [gather.wear, gather.tools, gather.supplies, gather.kit].flat(),
   );

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { LedgerData } from '../../job/dry-run/portable.ts';
 
 /**
  * What a guide's JSON holds, so that others can recompute what Baybook prints. The published JSON Schema and
@@ -28,23 +29,25 @@ const side = z.enum(['left', 'right', 'each']).nullable();
 
 const pass = z.union([z.strictObject({ newtonMetres: z.number() }), z.strictObject({ degrees: z.number() })]);
 
+const kind = z.enum([
+  'wear',
+  'tool',
+  'supply',
+  'kit',
+  'part',
+  'fastener',
+  'connector',
+  'condition',
+  'measure',
+  'setting',
+  'inspection',
+  'rating',
+  'circuit',
+]);
+
 const item = z.strictObject({
   id,
-  kind: z.enum([
-    'wear',
-    'tool',
-    'supply',
-    'kit',
-    'part',
-    'fastener',
-    'connector',
-    'condition',
-    'measure',
-    'setting',
-    'inspection',
-    'rating',
-    'circuit',
-  ]),
+  kind,
   label: z.string(),
   when,
   count: z
@@ -209,6 +212,83 @@ const plan = z
   })
   .describe('The job as it is for the builds that read alike');
 
+const plans = z.array(z.number().int()).optional().describe('The plans in which it stands; without it, all');
+const positions = z.array(z.number().int()).optional();
+const flag = z.boolean().optional();
+const oneSide = z.enum(['left', 'right']).optional();
+const bothSides = z.enum(['left', 'right', 'each']).optional();
+const amount = z
+  .strictObject({ dimension: z.string(), base: z.number() })
+  .optional()
+  .describe('In the base unit');
+
+const lot = z
+  .strictObject({
+    id,
+    side: oneSide,
+    sideWritten: bothSides,
+    count: z.number().int(),
+    handled: z.number().int().describe('Without spares'),
+    start: z.string().describe('How it is before the work begins'),
+    thing: z
+      .strictObject({
+        kind,
+        fixing: flag.describe('A fastener, of the vehicle or from the box'),
+        once: flag.describe('It serves once'),
+        torqued: flag,
+        threaded: flag,
+        freeWhenLoosened: flag,
+        oneByOne: flag,
+        stack: z.array(id).optional(),
+        coat: id.optional(),
+        immobile: flag,
+        temporary: flag,
+        stays: flag,
+        quantity: amount,
+        spare: z.number().int().optional(),
+        chosen: flag.describe('So many are taken as a reading asks for'),
+      })
+      .optional()
+      .describe('Left out for a template or a hole'),
+    cut: z.strictObject({ template: id, whole: z.boolean() }).optional(),
+    holds: positions,
+    heldBy: positions,
+    on: positions,
+    plugs: positions,
+    covers: positions,
+    coveredBy: positions,
+    replaces: positions,
+    replacedBy: positions,
+    needs: positions,
+    in: plans,
+    outlined: positions.describe('Of a template: the plans in which it has an outline to cut'),
+  })
+  .describe('All pieces of one item, template or hole on one side; relations are positions in this list');
+
+const ledger = z
+  .strictObject({
+    lots: z.array(lot),
+    actions: z.array(z.strictObject({ verb: z.string(), target: id, trial: id.optional(), amount })),
+    scenes: z.array(
+      z.strictObject({
+        step: z.strictObject({ id, side: bothSides }).nullable().describe('null for a proof'),
+        needs: positions,
+        moves: z.array(
+          z.strictObject({
+            action: z.number().int(),
+            side: oneSide,
+            lots: z.array(z.number().int()),
+            hangsOn: positions,
+            in: plans,
+          }),
+        ),
+        ends: positions.describe('The plans in which the job ends with it'),
+        in: plans,
+      }),
+    ),
+  })
+  .describe('What the dry run plays, step by step: with it the guide can be judged in any order of work');
+
 /** The schema. */
 const guideSchema = z
   .strictObject({
@@ -274,12 +354,13 @@ const guideSchema = z
         }),
       )
       .describe('What could not be judged, and why'),
+    ledger,
     plans: z.array(plan),
   })
   .describe('An install guide with its totals, as Baybook prints it');
 
 /** What the JSON holds. */
-export type GuideJson = z.infer<typeof guideSchema>;
+export type GuideJson = Omit<z.infer<typeof guideSchema>, 'ledger'> & { readonly ledger: LedgerData };
 
 /** The JSON Schema (draft 7) of a guide's JSON. */
 export function guideSchemaJson(): string {

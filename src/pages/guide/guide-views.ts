@@ -48,6 +48,8 @@ export interface GuideView {
   readonly table: Markup;
   /** What the page's script keeps progress by: see `bay.ts`. */
   readonly bay: Markup;
+  /** The page on which it is rehearsed; `null` where the guide stands alone. */
+  readonly rehearsal: LinkView | null;
   /** The guide as one file that can be handed on; `null` on that file itself. */
   readonly alone: LinkView | null;
 }

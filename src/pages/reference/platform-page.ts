@@ -28,6 +28,7 @@ export function platformPage(
     steps: new Map(),
     marks: marksSince(null),
     listed: new Set(),
+    places: '',
     twins: new Map(),
   };
   const titled = platform.sections.filter(({ id }) => id !== null);

@@ -88,7 +88,10 @@ function toolQuestion(
 ): Question | null {
   const item = target.kind === 'item' ? target.item : undefined;
   const right = toolSet(action, item, guide);
-  if (right.length === 0) return null;
+  // What has a torque is only started by going in, which is done by hand.
+  const started =
+    action.verb !== 'tighten' && action.verb !== 'remove' && item && isFixing(item) && item.torque;
+  if (right.length === 0 || started) return null;
   const wrong = sets.filter((tools) => isPlainlyWrong(tools, right, action, item));
   const name = setName(right);
   const nearFirst = [...wrong].sort((a, b) => shared(b, right) - shared(a, right));
@@ -101,8 +104,9 @@ function shared(tools: readonly Tool[], right: readonly Tool[]): number {
 }
 
 /**
- * A set that nobody could defend: none of its tools goes on the fastener, or a torque is stated and no tool of it
- * measures that torque. Whatever serves as well as the right tools is no wrong answer.
+ * A set of the same trade that nobody could defend. On a fastener: it turns fasteners, and none of its tools goes on
+ * this one, or a torque is stated and none of them measures one. In a hole: a bit of another size; for an outline: a
+ * bit that only drills. What serves as well as the right tools is no wrong answer.
  */
 function isPlainlyWrong(
   tools: readonly Tool[],
@@ -110,16 +114,29 @@ function isPlainlyWrong(
   { verb }: Action,
   item: Item | undefined,
 ): boolean {
-  const serves = (one: Tool) => tools.some(({ id, or }) => id === one.id || isNamed(or, one) || isNamed(one.or, { id }));
+  const serves = (one: Tool) =>
+    tools.some((tool) => tool.id === one.id || isNamed(tool.or, one) || isNamed(one.or, tool));
   if (right.every(serves)) return false;
-  const cuts = (tool: Tool) => tool.cutterRadius !== null || tool.diameter !== null;
-  if (verb === 'cut' || verb === 'drill') return !tools.some(cuts);
-  if (!item || !isFixing(item) || !item.drive) return !tools.some((tool) => right.includes(tool));
+  if (verb === 'drill') return isOtherBit(tools, right);
+  if (verb === 'cut') return tools.some(onlyDrills) && !right.some(onlyDrills);
+  if (!item || !isFixing(item) || !item.drive) return false;
   const { drive, torque } = item;
-  const fits = tools.some((tool) => tool.drive && toolFitsDrive(tool.drive.value, drive.value) !== 'no');
+  const turning = tools.filter((tool) => tool.drive !== null);
+  const fits = turning.some((tool) => tool.drive && toolFitsDrive(tool.drive.value, drive.value) !== 'no');
   const stated = verb === 'tighten' && torque !== null;
   const measures = tools.some(({ range }) => range !== null);
-  return !fits || (stated && !measures);
+  return turning.length > 0 && (!fits || (stated && !measures));
+}
+
+function onlyDrills({ diameter, cutterRadius }: Tool): boolean {
+  return diameter !== null && cutterRadius === null;
+}
+
+function isOtherBit(tools: readonly Tool[], right: readonly Tool[]): boolean {
+  const sizes = (set: readonly Tool[]) => set.flatMap(({ diameter }) => diameter?.value.base ?? []);
+  const own = sizes(right);
+  const others = sizes(tools);
+  return own.length > 0 && others.length > 0 && !others.some((size) => own.includes(size));
 }
 
 function isNamed(refs: Tool['or'], { id }: { readonly id: string }): boolean {
@@ -132,7 +149,13 @@ function torqueQuestion({ verb }: Action, item: Item, torques: ReadonlySet<strin
   if (verb !== 'tighten' || right === '') return null;
   const others = [...torques].filter((words) => words !== right);
   const byFeel = 'By feel: the guide states no torque for it';
-  return question('torque', 'How tight?', right, [...others.slice(0, OTHERS - 1), byFeel], `The guide states ${right}`);
+  return question(
+    'torque',
+    'How tight?',
+    right,
+    [...others.slice(0, OTHERS - 1), byFeel],
+    `The guide states ${right}`,
+  );
 }
 
 const otherOrders = {

@@ -14,6 +14,8 @@ export interface RehearsalData {
   /** How each thing is called, by id. */
   readonly names: { readonly [id: string]: Name };
   readonly steps: { readonly [id: string]: RehearsedStep };
+  /** The drives of its fasteners, as an author writes them. */
+  readonly drives: readonly string[];
   /** The title of each scene of the ledger. */
   readonly titles: readonly string[];
   /** For each action of the ledger. */

@@ -1,7 +1,7 @@
 import { plainText } from '../../html/prose.ts';
 import { actionsIn, portable } from '../../job/dry-run/portable.ts';
 import { scriptOf } from '../../job/dry-run/script.ts';
-import { findTarget, mentionWords, provesOf, stepsOf, targetNoun } from '../../job/index.ts';
+import { findTarget, isFixing, mentionWords, provesOf, stepsOf, targetNoun } from '../../job/index.ts';
 import { usesOfStep } from '../../job/uses.ts';
 import { actionsOf, placedIn } from '../../job/walk.ts';
 import type { Prove } from '../../model/block.ts';
@@ -9,6 +9,7 @@ import type { Guide, Step } from '../../model/guide.ts';
 import type { Action } from '../../model/inline.ts';
 import type { Job, Plan } from '../../model/job.ts';
 import type { PlayedAction } from '../../model/violation.ts';
+import { writtenDrive } from '../../trade/drives.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { editionWords, stepPrint } from '../frame/identity.ts';
 import { plainActionWords, questionsOf } from './questions.ts';
@@ -31,10 +32,11 @@ export function rehearsalData(guide: Guide, job: Job, { steps }: Pick<GuideConte
     plans: job.plans.map((plan) => rehearsedPlan(plan, guide)),
     ledger: portable(script),
     names: namesIn(guide),
-    steps: Object.fromEntries(
-      [...steps.values()].map(({ step }) => [step.id, rehearsedStep(step, job)]),
+    steps: Object.fromEntries([...steps.values()].map(({ step }) => [step.id, rehearsedStep(step, job)])),
+    drives: drivesIn(guide),
+    titles: script.scenes.map(
+      ({ step }) => (step ? titleOf.get(step.id) : proofTitle(proves.shift(), guide)) ?? '',
     ),
-    titles: script.scenes.map(({ step }) => (step ? titleOf.get(step.id) : proofTitle(proves.shift(), guide)) ?? ''),
     actions: actionsIn(script).map((action) => {
       const { node, step } = written.get(action) ?? { node: null, step: null };
       const target = node && findTarget(guide, node.target.value);
@@ -96,6 +98,13 @@ function namesIn(guide: Guide): { readonly [id: string]: Name } {
   );
 }
 
+function drivesIn({ items }: Guide): readonly string[] {
+  const drives = [...items.values()].flatMap((item) =>
+    isFixing(item) && item.drive ? [item.drive.value] : [],
+  );
+  return [...new Set(drives.map(writtenDrive))];
+}
+
 function rehearsedStep(step: Step, job: Job) {
   return {
     title: step.titleText,
@@ -107,8 +116,14 @@ function rehearsedStep(step: Step, job: Job) {
   };
 }
 
-function rehearsedPlan({ statement, steps, gather, builds: [build = {}] }: Plan, guide: Guide) {
-  const line = ({ item, firstStep }: { readonly item: string; readonly firstStep: string | null }): LaidOut[] => {
+function rehearsedPlan({ statement, found, steps, gather, builds: [build = {}] }: Plan, guide: Guide) {
+  const line = ({
+    item,
+    firstStep,
+  }: {
+    readonly item: string;
+    readonly firstStep: string | null;
+  }): LaidOut[] => {
     const found = guide.items.get(item);
     if (found?.kind !== 'tool' && found?.kind !== 'supply' && found?.kind !== 'wear') return [];
     const or = found.kind === 'tool' ? found.or.map(({ value }) => value) : [];
@@ -118,7 +133,8 @@ function rehearsedPlan({ statement, steps, gather, builds: [build = {}] }: Plan,
   const laid = new Set(layOut.map(({ id }) => id));
   const byId = new Map(stepsOf(guide).map((step) => [step.id, step]));
   return {
-    statement,
+    // What is found hangs on the vehicle of the day: who rehearses says which way it goes.
+    statement: found === '' ? statement : `${statement}; found: ${found}`,
     numbers: Object.fromEntries(steps.map(({ id, number }) => [id, number])),
     layOut: layOut.filter(({ step }) => step !== null),
     uses: Object.fromEntries(

@@ -3,6 +3,7 @@ import { identityWords } from '../../pages/frame/identity.ts';
 import { guideJson } from '../../pages/guide/guide-json.ts';
 import { type GuidePages, guidePages } from '../../pages/guide/guide-page.ts';
 import { pickList } from '../../pages/guide/pick-list.ts';
+import type { RehearsalData } from '../../pages/rehearsal/rehearsal-data.ts';
 import { pageFeet } from '../page-feet.ts';
 import type { PublishedGuide } from '../publication.ts';
 
@@ -16,16 +17,23 @@ interface GuideFiles {
   readonly files: readonly { readonly path: string; readonly content: string }[];
 }
 
+/** Data as a classic script: from `file://` nothing else is read. */
+function rehearsalScript(data: RehearsalData): string {
+  return `globalThis.rehearsed=${JSON.stringify(data)};\n`;
+}
+
 /** The page of a guide, its data, its pick list, and the style sheet that names it at the foot of each printed sheet. */
 export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): GuideFiles {
   const folder = guideFolder(guide);
+  const views = guidePages(guide, job, page);
   const json = guideJson(guide, job, page.root + schemaPath);
   return {
     path: `${folder}index.html`,
-    views: guidePages(guide, job, page),
+    views,
     files: [
       { path: `${folder}guide.json`, content: `${JSON.stringify(json, null, 1)}\n` },
       { path: `${folder}pick-list.csv`, content: pickList(guide, job) },
+      { path: `${folder}rehearsal.js`, content: rehearsalScript(views.rehearsed) },
       {
         path: `${folder}page-feet.css`,
         content: pageFeet(guide, identityWords(guide, job), job.plans.length < 2),

@@ -29,9 +29,12 @@ interface SingleFileParts {
   readonly read: (path: string) => string | Uint8Array;
 }
 
-/** The path of the guide as one file; `index.html` is the guide's page. */
+/** Names of other pages in a guide's folder. */
+const taken: ReadonlySet<string> = new Set(['index', 'rehearsal']);
+
+/** The path of the guide as one file. */
 export function singleFilePath(guide: PublishedGuide['guide']): string {
-  return `${guideFolder(guide)}${guide.id === 'index' ? 'index-guide' : guide.id}.html`;
+  return `${guideFolder(guide)}${taken.has(guide.id) ? `${guide.id}-guide` : guide.id}.html`;
 }
 
 /**

@@ -1,6 +1,6 @@
+import { judgeFixings } from '../../../src/job/dry-run/judge-fixings.ts';
 import type { Fault } from '../../../src/job/dry-run/ledger.ts';
 import type { Lot } from '../../../src/job/dry-run/lot.ts';
-import { judgeFixings } from '../../../src/job/dry-run/judge-fixings.ts';
 import { type Change, play } from '../../../src/job/dry-run/play.ts';
 import { scriptFrom } from '../../../src/job/dry-run/portable.ts';
 import type { Deed, Scene, Script } from '../../../src/job/dry-run/script.ts';
@@ -181,11 +181,13 @@ function isAt(task: Task | undefined, { action, step, side, at }: Fault): boolea
 }
 
 function tasksOf(script: Script, data: RehearsalData): readonly Task[] {
-  const trials = new Set(script.scenes.flatMap(({ moves }) => moves.map(({ action }) => action.trial?.value)));
+  const trials = new Set(
+    script.scenes.flatMap(({ moves }) => moves.map(({ action }) => action.trial?.value)),
+  );
   const tasks: Task[] = [];
   const times = new Map<string, number>();
   const add = (scene: number, step: string | null, move: Deed | null) => {
-    const action = move && move.action.at.start;
+    const action = move ? move.action.at.start : null;
     const print = step === null ? '' : (data.steps[step]?.fingerprint ?? '');
     const what = move
       ? `${move.action.verb} ${move.action.target.value} ${move.side ?? ''}`
@@ -212,22 +214,22 @@ function scenesOf(order: readonly number[], tasks: readonly Task[], script: Scri
   const done = new Map<number, number>();
   const all = new Map<number, number>();
   for (const { scene } of tasks) all.set(scene, (all.get(scene) ?? 0) + 1);
-  const runs: { scene: number; moves: Deed[]; ends: boolean }[] = [];
+  const runs: { scene: number; moves: Deed[]; whole: boolean }[] = [];
   for (const index of order) {
     const task = tasks[index];
     if (!task) continue;
     const { scene, move } = task;
     let run = runs.at(-1);
     if (run?.scene !== scene) {
-      run = { scene, moves: [], ends: false };
+      run = { scene, moves: [], whole: false };
       runs.push(run);
     }
     if (move) run.moves.push(move);
     done.set(scene, (done.get(scene) ?? 0) + 1);
-    run.ends = done.get(scene) === all.get(scene);
+    run.whole = done.get(scene) === all.get(scene);
   }
-  return runs.flatMap(({ scene, moves, ends }, place) => {
+  return runs.flatMap(({ scene, moves, whole }, place) => {
     const own = script.scenes[scene];
-    return own ? [{ ...own, moves, ends, left: ends || place < runs.length - 1 }] : [];
+    return own ? [{ ...own, moves, whole, left: whole || place < runs.length - 1 }] : [];
   });
 }
