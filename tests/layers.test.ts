@@ -135,13 +135,14 @@ describe('the house', () => {
 });
 
 describe('browser scripts', () => {
-  it('share only units, the print check and types with the rest', () => {
+  it('share only units, the print check, the judge of the dry run and types with the rest', () => {
     const scripts = filesUnder('templates').flatMap(importsOf);
     const wrong = scripts.filter(
       ({ to, typeOnly }) =>
         to.startsWith('src/') &&
         !typeOnly &&
         !to.startsWith('src/units/') &&
+        !to.startsWith('src/job/dry-run/') &&
         to !== 'src/trade/print-check.ts',
     );
     expect(told(wrong)).toEqual([]);

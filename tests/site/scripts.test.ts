@@ -1,5 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { resolve } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { browserScript } from '../../src/site/scripts.ts';
 
@@ -20,6 +21,13 @@ describe('the scripts of the pages', () => {
       encoding: 'utf8',
     });
     expect(await browserScript('guide')).toBe(built);
+  });
+
+  it('bring the judge of a rehearsal in a script of its own, under 40 kB compressed, and load it nowhere else', async () => {
+    const script = await browserScript('rehearse');
+    expect(gzipSync(script).length).toBeLessThan(40_000);
+    expect(script).toContain('still-held');
+    expect(await browserScript('guide')).not.toContain('still-held');
   });
 
   it('ask no other host for anything', async () => {

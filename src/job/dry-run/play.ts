@@ -29,8 +29,14 @@ export interface Onlooker {
  * Plays a guide for all plans at once, and gives back how everything stands at the end.
  *
  * @param scenes in the order in which they are done; as the guide has them, where nothing else is said
+ * @param isAll whether the work is done with them, so that its end is judged as well
  */
-export function play(script: Script, onlooker: Onlooker, scenes: readonly Scene[] = script.scenes): Ledger {
+export function play(
+  script: Script,
+  onlooker: Onlooker,
+  scenes: readonly Scene[] = script.scenes,
+  isAll = true,
+): Ledger {
   const ledger = openLedger(script);
   let order = 0;
   for (const scene of scenes) {
@@ -52,7 +58,7 @@ export function play(script: Script, onlooker: Onlooker, scenes: readonly Scene[
   // Where the job was ended, it is for others to say what becomes of the vehicle.
   const ended = scenes.reduce((found, { ends, whole }) => (whole ? found | ends : found), noPlan);
   for (const { index } of script.lots) ledger.told[index] = (ledger.told[index] ?? noPlan) | ended;
-  judgeEnd(ledger);
+  if (isAll) judgeEnd(ledger);
   return ledger;
 }
 

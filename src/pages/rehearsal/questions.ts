@@ -22,7 +22,7 @@ import type { Question } from './rehearsal-data.ts';
 const OTHERS = 3;
 
 /** Makes the questions about an action of a guide: with what, how tight, in which order, on which side. */
-export type AskAbout = (action: Action, step: Step | null) => readonly Question[];
+type AskAbout = (action: Action, step: Step | null) => readonly Question[];
 
 /** What the answers of one guide are taken from: only what the guide itself says can be right, or plausible. */
 export function questionsOf(guide: Guide): AskAbout {

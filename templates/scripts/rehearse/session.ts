@@ -1,5 +1,5 @@
 import { judgeFixings } from '../../../src/job/dry-run/judge-fixings.ts';
-import type { Fault } from '../../../src/job/dry-run/ledger.ts';
+import type { Fault, Ledger } from '../../../src/job/dry-run/ledger.ts';
 import type { Lot } from '../../../src/job/dry-run/lot.ts';
 import { type Change, play } from '../../../src/job/dry-run/play.ts';
 import { scriptFrom } from '../../../src/job/dry-run/portable.ts';
@@ -54,38 +54,30 @@ export interface Session {
   readonly standing: (done: readonly number[]) => readonly Standing[];
 }
 
-/** Faults that show only when all is done. */
-const endKinds: ReadonlySet<Fault['kind']> = new Set<Fault['kind']>([
-  'left',
-  'one-time-lost',
-  'never-made',
-  'never-applied',
-  'supply-overused',
-]);
-
 /** Opens a rehearsal of one plan of a guide. */
 export function openSession(data: RehearsalData, plan: number): Session {
   const script = scriptFrom(data.ledger, plan);
   const tasks = tasksOf(script, data);
   const inOrder = tasks.map(({ index }) => index);
-  const known = new Set(faultsOf(inOrder).map(faultKey));
 
-  function faultsOf(order: readonly number[], whole = true): readonly Fault[] {
-    const { faults } = played(order);
-    return whole ? faults : faults.filter(({ kind }) => !endKinds.has(kind));
-  }
+  const faultsOf = (order: readonly number[], isAll: boolean): readonly Fault[] =>
+    played(order, isAll).faults.map(({ fault }) => fault);
 
-  function played(order: readonly number[]) {
+  function played(order: readonly number[], isAll: boolean): Ledger {
     const scenes = scenesOf(order, tasks, script);
     const changes: Change[] = [];
-    const ledger = play(script, { changed: (change) => changes.push(change), stepDone: () => {} }, scenes);
+    const onlooker = { changed: (change: Change) => changes.push(change), stepDone: () => {} };
+    const ledger = play(script, onlooker, scenes, isAll);
     judgeFixings(changes, ledger, scenes);
-    return { ledger, faults: ledger.faults.map(({ fault }) => fault) };
+    return ledger;
   }
 
+  // Of what a guide is published with, no trainee is told.
+  const known = new Set(faultsOf(inOrder, true).map(faultKey));
+
   /** What is wrong with an order that is not wrong with the guide's own. */
-  const wrong = (order: readonly number[], whole: boolean) =>
-    faultsOf(order, whole).filter((fault) => !known.has(faultKey(fault)));
+  const wrong = (order: readonly number[], isAll: boolean) =>
+    faultsOf(order, isAll).filter((fault) => !known.has(faultKey(fault)));
 
   function judge(done: readonly number[], index: number): Verdict {
     const before = new Set(done);
@@ -156,7 +148,7 @@ export function openSession(data: RehearsalData, plan: number): Session {
     tasks,
     judge,
     standing: (done) => {
-      const { ledger } = played(done);
+      const ledger = played(done, false);
       return script.lots.flatMap((lot) => {
         const [cell] = (ledger.cells[lot.index] ?? []).filter(({ set }) => set !== 0n);
         return cell ? [{ lot, state: cell.state, hangs: ledger.hanging[lot.index] !== 0n }] : [];

@@ -100,15 +100,15 @@ export function speaker(data: RehearsalData, plan: number, { tasks }: Pick<Sessi
     return move.side ? `${text}, ${words[move.side]}` : text;
   }
 
-  function wrongState({ item, state, action, side }: FaultOf<'wrong-state'>): string {
-    const { words: what, are, they } = spoken(item, side ? [side] : []);
+  function wrongState({ item, state, action }: FaultOf<'wrong-state'>, sides: readonly OneSide[]): string {
+    const { words: what, are, they } = spoken(item, sides);
     const verb = action?.verb;
     const isThere = verb !== undefined && ends[verb]?.includes(state);
     const kind = kinds.get(item);
     if (kind === 'condition')
       return `${called(item)} ${isThere && verb === 'set' ? 'holds already' : 'does not hold, so there is nothing to undo'}.`;
     if (isThere) return `${capitalised(what)} ${are} ${states[state]} already.`;
-    return `${capitalised(what)} ${are} ${states[state]}: so ${they} cannot be ${verb ? done[verb] : 'worked on'}.`;
+    return `${capitalised(what)} ${are} ${states[state]}, so ${they} cannot be ${verb ? done[verb] : 'worked on'}.`;
   }
 
   function needsUnmet({ need, ended }: FaultOf<'needs-unmet'>): string {
@@ -163,7 +163,10 @@ export function speaker(data: RehearsalData, plan: number, { tasks }: Pick<Sessi
       case 'place-taken':
         return `The place is taken: ${spoken(fault.by, fault.side ? [fault.side] : []).words} still ${spoken(fault.by, []).are} in it.`;
       case 'wrong-state':
-        return wrongState(fault);
+        return wrongState(
+          fault,
+          alike('wrong-state').flatMap(({ side, state }) => (side && state === fault.state ? [side] : [])),
+        );
       case 'needs-unmet':
         return needsUnmet(fault);
       case 'before-trial':
