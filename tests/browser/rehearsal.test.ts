@@ -6,7 +6,7 @@ import { inspect } from '../../src/shop/index.ts';
 import { files } from '../rehearsal/workspace.ts';
 import { screens } from '../samples.ts';
 import { axeFaults } from './axe.ts';
-import { open, startFirefox } from './browser.ts';
+import { firefoxOfWorker, open } from './browser.ts';
 import { startHost } from './host.ts';
 import { siteForTests } from './site-for-tests.ts';
 
@@ -188,8 +188,8 @@ it('runs offline after a visit to another page', async () => {
 });
 
 it('runs from file:// in Firefox', async () => {
-  const browser = await startFirefox();
-  const page = await browser.newPage();
+  const context = await (await firefoxOfWorker()).createBrowserContext();
+  const page = await context.newPage();
   await page.goto(pathToFileURL(join(site.folder, rehearsal)).href);
   await page.waitForSelector('.reh-picks');
   const driven: Driven = { evaluate: async <T>(script: string) => (await page.evaluate(script)) as T };
@@ -198,5 +198,5 @@ it('runs from file:// in Firefox', async () => {
   expect((await screen(driven)).said).toContain('The cover is still held by');
   await follow(driven);
   expect((await screen(driven)).ask).toBe('The job is done. What went wrong:');
-  await browser.close();
+  await context.close();
 });

@@ -44,8 +44,7 @@ function mayEndSo(lot: Lot, { state, set }: Cell, ledger: Ledger): PlanSet {
       if (state === 'off') return replacedIn(lot, set, ledger);
       return when(state === 'in place' || state === 'tight' || isGone(state));
     case 'kit': {
-      const spare =
-        thing.spare === null || (thing.chosen && isHandled(lot, ledger)) || thing.spare >= count;
+      const spare = thing.spare === null || (thing.chosen && isHandled(lot, ledger)) || thing.spare >= count;
       return when(
         state === 'in place' || state === 'tight' || isGone(state) || (state === 'in the box' && spare),
       );
