@@ -32,7 +32,7 @@ it('says on the page, its print and its sheets how a guide stands to its release
   await build();
   const edited = await page(path);
   expect(edited).toContain('Not verified on a vehicle since step 4 and 2 other things changed.');
-  expect(edited).toContain('<b>Since revision 3</b>');
+  expect(edited).toContain('<h2 id="since_release">Since revision 3</h2>');
   expect(edited).toContain('torque 24\u00a0N·m (17.7\u00a0lbf·ft), was 25\u00a0N·m (18.4\u00a0lbf·ft)');
   // One paragraph has changed, and one line of a torque.
   expect(edited.match(/class="change-mark"/g)).toHaveLength(1);
