@@ -15,12 +15,14 @@ const places = ['chromium-headless-shell', 'chromium', 'chromium-browser', 'goog
  * The browser that `CHROMIUM` names, or Debian's own, with nothing that would call home: one for all files of a worker,
  * which ends with it.
  */
-export const chromiumOfWorker = once(async (): Promise<Browser> => {
+export const chromiumOfWorker = oneAlive(startChromium, (browser) => browser.isConnected());
+
+async function startChromium(): Promise<Browser> {
   const executablePath = process.env.CHROMIUM ?? places.find((place) => existsSync(place));
   if (!executablePath) {
     throw new Error('no Chromium: install the Debian package "chromium-headless-shell" or set CHROMIUM');
   }
-  void endWithWorker();
+  endWithWorker();
   return chromium.launch({
     executablePath,
     handleSIGTERM: false,
@@ -32,32 +34,40 @@ export const chromiumOfWorker = once(async (): Promise<Browser> => {
       '--disable-sync',
     ],
   });
-});
+}
 
 /** The Firefox that `FIREFOX` names, or Debian's own: one for all files of a worker, which ends with it. Its profile goes with the run. */
-export const firefoxOfWorker = once(async (): Promise<Firefox> => {
+export const firefoxOfWorker = oneAlive(startFirefox, (browser) => browser.connected);
+
+async function startFirefox(): Promise<Firefox> {
   const executablePath = process.env.FIREFOX ?? '/usr/bin/firefox-esr';
   if (!existsSync(executablePath)) {
     throw new Error('no Firefox: install the Debian package "firefox-esr" or set FIREFOX');
   }
-  void endWithWorker();
+  endWithWorker();
   const userDataDir = await mkdtemp(join(await sharedFolder(), 'firefox '));
   const handleSIGTERM = false;
   return puppeteer.launch({ browser: 'firefox', executablePath, headless: true, userDataDir, handleSIGTERM });
-});
+}
+
+let isEnding = false;
 
 /**
  * Both libraries end their browsers when the process exits. Told to stop by a signal they would close them in good order
  * instead, for which a worker is given no time, and Firefox would go on alone.
  */
-const endWithWorker = once(async () => {
-  process.once('SIGTERM', () => process.exit());
-});
+function endWithWorker(): void {
+  if (!isEnding) process.once('SIGTERM', () => process.exit());
+  isEnding = true;
+}
 
-function once<T>(start: () => Promise<T>): () => Promise<T> {
+/** Starts something the first time that it is asked for, and anew where it has died since. */
+function oneAlive<T>(start: () => Promise<T>, isAlive: (one: T) => boolean): () => Promise<T> {
   let started: Promise<T> | null = null;
-  return () => {
-    started ??= start();
+  return async () => {
+    const running = await started;
+    if (running !== null && isAlive(running)) return running;
+    started = start();
     return started;
   };
 }
