@@ -233,8 +233,8 @@ describe('the end of a sheet', () => {
     const style =
       '.step, .step *, .figure, .message { break-inside: auto !important; break-after: auto !important }';
     const torn: string[] = [];
-    const guides = ['lamp-cradle', 'flush-sensors', 'roof-vent', 'swivel-seat', 'side-awning'];
-    for (const guide of sampleOf(guides, 2)) {
+    const guides = ['swivel-seat', 'lamp-cradle', 'flush-sensors', 'roof-vent', 'side-awning'];
+    for (const guide of sampleOf(guides, 1)) {
       const loosened = await inPrint(press, guide, papers[0] as Paper, async (page) => {
         await page.evaluate(`(() => {
           const style = new CSSStyleSheet();
