@@ -29,8 +29,10 @@ function sample(): readonly string[] {
     (path) => path.startsWith('guides/') && !inPages.includes(path) && !rehearsals.includes(path),
   );
   const guides = [...sampleOf(inPages, 3), ...sampleOf(inOneFile, 1), ...sampleOf(rehearsals, 1)];
-  const others = pages.filter((path) => !alike(path) && !path.startsWith('guides/'));
-  return long ? pages : [...others, ...firsts.flatMap((path) => path ?? []), ...guides];
+  const handbook = pages.filter((path) => path.startsWith('handbook/'));
+  const others = pages.filter((path) => !alike(path) && !/^(?:guides|handbook)\//.test(path));
+  const once = firsts.flatMap((path) => path ?? []);
+  return long ? pages : [...others, ...once, ...sampleOf(handbook, 4), ...guides];
 }
 
 /** What a test finds wrong with some pages of the demo. */
