@@ -15,6 +15,7 @@ const rows: readonly (readonly string[])[] = [
   ['cut', 'job', 'drawings', 'pictures', 'syntax'],
   ['directives'],
   ['guide', 'checks', 'release'],
+  ['visit'],
   ['pages', 'shop'],
   ['handbook'],
   ['site'],

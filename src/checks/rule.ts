@@ -31,6 +31,15 @@ export interface Lost {
   readonly conditions: boolean;
 }
 
+/** What is lost where every fault is told by itself. */
+export const nothingLost: Lost = {
+  ids: new Set(),
+  declarations: new Set(),
+  nameless: new Set(),
+  conditions: false,
+  gap: null,
+};
+
 /** A rule that every guide is held against; it reports what it finds and says nothing about unknown values. */
 export interface Rule {
   readonly card: RuleCard;

@@ -95,7 +95,7 @@ export function adaptTemplate({ template, idAt }: DeclaredTemplate, by: Adaptati
 }
 
 /** A block with all that it holds under the names of the guide. */
-function adaptBlock(block: Block, by: Adaptation): Block {
+export function adaptBlock(block: Block, by: Adaptation): Block {
   const prose = (text: Prose) => adaptProse(text, by);
   switch (block.type) {
     case 'prose':
@@ -141,7 +141,8 @@ function adaptBlock(block: Block, by: Adaptation): Block {
   }
 }
 
-function adaptProse(prose: Prose, by: Adaptation): Prose {
+/** Prose under the names of the guide. */
+export function adaptProse(prose: Prose, by: Adaptation): Prose {
   return prose.map((node) => adaptNode(node, by));
 }
 
@@ -171,6 +172,10 @@ function adaptNode(node: ProseNode<Inline>, by: Adaptation): ProseNode<Inline> {
         with: node.with.map(ref),
         on: node.on.map(ref),
         trial: node.trial && refWith(by.step)(node.trial),
+        inSequence: node.inSequence && {
+          ...node.inSequence,
+          sequence: by.item(node.inSequence.sequence),
+        },
         when: adaptWhen(node.when, by),
       };
   }

@@ -105,6 +105,7 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
       ...templateById.keys(),
       ...brought.keys(),
     ]),
+    visit: null,
   };
 }
 

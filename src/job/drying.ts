@@ -65,7 +65,15 @@ function demandsOf(
           on.has(id),
         ),
     );
-  const needing = firstNeed(supply, from, later, steps, guide);
+  // In a visit, what another guide needs is what that guide itself puts on.
+  const isAsked = sharesWork(steps[from], guide);
+  const needing = firstNeed(
+    supply,
+    from,
+    later.filter(({ place }) => isAsked(steps[place])),
+    steps,
+    guide,
+  );
   const demand = (
     kind: ProductDemand['kind'],
     time: Supply['dries'],
@@ -80,6 +88,15 @@ function demandsOf(
   ];
 }
 
+/** Whether a step of a visit is the work of a guide that another step is the work of too; else always. */
+function sharesWork(one: Step | undefined, { visit }: Guide): (other: Step | undefined) => boolean {
+  const own = one && visit?.steps.get(one.id);
+  return (other) => {
+    const others = other && visit?.steps.get(other.id);
+    return !own || !others || own.guides.some((guide) => others.guides.includes(guide));
+  };
+}
+
 /** The first step, or action, after a supply is put on that names it under `needs`. */
 function firstNeed(
   { id }: Supply,
@@ -89,7 +106,8 @@ function firstNeed(
   guide: Guide,
 ): { readonly place: number; readonly at: Span } | null {
   const place = steps.findIndex(
-    (step, index) => index > from && step.needs.some(({ value }) => value === id),
+    (step, index) =>
+      index > from && sharesWork(steps[from], guide)(step) && step.needs.some(({ value }) => value === id),
   );
   const need = steps[place]?.needs.find(({ value }) => value === id);
   const acting = later.find(({ action }) =>

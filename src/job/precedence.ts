@@ -1,4 +1,5 @@
 import type { Guide, Step } from '../model/guide.ts';
+import type { VisitWork } from '../model/visit.ts';
 import type { Build } from '../model/when.ts';
 import { productDemands } from './drying.ts';
 import { touches, touchOf } from './touch.ts';
@@ -19,7 +20,8 @@ export type Precedence = readonly ReadonlyMap<number, number>[];
  * that a step marked `any-order` is free within its section as far as the ledger, which sees what steps have their
  * hands on, and its own `after=` allow. A wait holds up what follows; where its step sets a condition, the wait holds
  * up only what needs the condition, and where it puts on what dries or cures, only what must not come before that.
- * Two sides of one step are free of each other.
+ * Two sides of one step are free of each other. In a visit, steps of different guides are free of each other in the
+ * same way: no author has written them in one order.
  *
  * @param asStated with the waits that the guide states, and not with the times of its products
  */
@@ -37,10 +39,12 @@ export function precedenceOf(
     for (const [before, earlier] of done.slice(0, place).entries()) {
       const [one, other] = [touched[before], touched[place]];
       if (!one || !other) continue;
-      const isMarked = section === earlier.section && (step.anyOrder || earlier.step.anyOrder);
+      const freedom = freedomBetween({ section, step }, earlier, guide);
       const asked = demands.filter(({ from, to }) => from === before && to === place);
       const isLinked = asked.length > 0 || step.after.some(({ value }) => value === earlier.step.id);
-      if (isMarked && !isLinked && !touches(one, other, guide)) continue;
+      // Sealant of one guide on its own part is nothing to the other guide, whoever's is named first.
+      const alike = freedom !== 'of two guides';
+      if (freedom !== 'bound' && !isLinked && !touches(one, other, alike)) continue;
       const wait = earlier.step.wait?.value ?? 0;
       const carried = one.sets.size > 0 || demands.some(({ from }) => from === before);
       const held =
@@ -50,6 +54,23 @@ export function precedenceOf(
     }
     return links;
   });
+}
+
+/** Why no author binds the order of two steps: one of a section is marked, or they are of different guides of a visit. */
+function freedomBetween(
+  one: DoneStep,
+  other: DoneStep,
+  { visit }: Guide,
+): 'bound' | 'marked' | 'of two guides' {
+  const [work, others] = [workIn(visit, one), workIn(visit, other)];
+  if (work && others && !work.guides.some((guide) => others.guides.includes(guide))) return 'of two guides';
+  const isOneSection = (work?.section ?? one.section) === (others?.section ?? other.section);
+  return isOneSection && (one.step.anyOrder || other.step.anyOrder) ? 'marked' : 'bound';
+}
+
+/** Whose work a step of a visit is; a proof is that of its section. */
+function workIn(visit: Guide['visit'], { section, step }: DoneStep): VisitWork | undefined {
+  return visit?.steps.get(step.id) ?? visit?.sections.get(section);
 }
 
 /** Leaves out each link that a step between the two stands for, with as long a wait. */

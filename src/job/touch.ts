@@ -7,9 +7,12 @@ import { allHold } from './when.ts';
 /** What a step has its hands on, by id, as far as it decides what can be done before or after what. */
 interface Touch {
   readonly step: string;
-  /** Parts, fasteners, kit, connectors, templates, conditions; not tools, nor supplies that stay on, but
-   * for those that dry or cure. */
+  /** Parts, fasteners, kit, connectors, templates, conditions, supplies that come off again; not tools. */
   readonly things: ReadonlySet<string>;
+  /** The same with all that these hold, sit on, cover, replace or need. */
+  readonly reach: ReadonlySet<string>;
+  /** Supplies that stay on and dry or cure. */
+  readonly products: ReadonlySet<string>;
   /** Steps that it names as its trial fit. */
   readonly trials: ReadonlySet<string>;
   /** Conditions that it sets. */
@@ -30,25 +33,38 @@ export function touchOf(step: Step, guide: Guide, build: Build): Touch {
     ...step.needs.map(({ value }) => value),
     ...actions.flatMap(({ target }) => guide.items.get(target.value)?.needs.map(({ value }) => value) ?? []),
   ];
+  const touched = new Set([
+    ...named.flatMap((id) => thingOf(id, guide)),
+    ...actions.flatMap(({ on }) => on.map(({ value }) => value)),
+    ...needs,
+  ]);
+  const isProduct = (id: string) => {
+    const item = guide.items.get(id);
+    return item?.kind === 'supply' && !item.temporary;
+  };
+  const things = new Set([...touched].filter((id) => !isProduct(id)));
   return {
     step: step.id,
-    things: new Set([
-      ...named.flatMap((id) => thingOf(id, guide)),
-      ...actions.flatMap(({ on }) => on.map(({ value }) => value)),
-      ...needs,
-    ]),
+    things,
+    reach: new Set([...things].flatMap((id) => [id, ...linkedTo(id, guide)])),
+    products: new Set([...touched].filter(isProduct)),
     trials: new Set(actions.flatMap(({ trial }) => (trial ? [trial.value] : []))),
     sets: new Set(conditions('set')),
     needs: new Set([...needs, ...conditions('clear')]),
   };
 }
 
-/** Whether two steps have something to do with each other, so that their order is the author's. */
-export function touches(one: Touch, other: Touch, guide: Guide): boolean {
+/**
+ * Whether two steps have something to do with each other, so that their order is the author's.
+ *
+ * @param alike whether the same product, put on anywhere, is something to do with each other
+ */
+export function touches(one: Touch, other: Touch, alike: boolean): boolean {
+  if (alike && [...one.products].some((id) => other.products.has(id))) return true;
   if (one.trials.has(other.step) || other.trials.has(one.step)) return true;
-  const reach = new Set([...one.things].flatMap((id) => [id, ...linkedTo(id, guide)]));
-  if ([...other.things].some((id) => reach.has(id))) return true;
-  return [...other.things].some((id) => linkedTo(id, guide).some((linked) => one.things.has(linked)));
+  for (const id of other.things) if (one.reach.has(id)) return true;
+  for (const id of one.things) if (other.reach.has(id)) return true;
+  return false;
 }
 
 /** The thing that an id stands for: a hole stands for its template. */

@@ -9,11 +9,12 @@ import type { Item, Side } from './item.ts';
 import type { Origin } from './origin.ts';
 import type { Prose } from './prose.ts';
 import type { Sequence } from './sequence.ts';
+import type { Visit } from './visit.ts';
 import type { BuildSpace, When } from './when.ts';
 
 /** One guide: a job on a platform, complete, with procedures placed and reversals worked out. */
 export interface Guide {
-  /** The name of its folder. */
+  /** The name of its folder; of a visit, that of its file. */
   readonly id: string;
   readonly file: string;
   readonly title: Written<string>;
@@ -52,6 +53,8 @@ export interface Guide {
   readonly pictures: readonly PictureFact[];
   /** Every anchor of the page: ids of sections, steps and templates. */
   readonly anchors: ReadonlySet<string>;
+  /** Where it stands for several guides on one vehicle, planned as one job; `null` for a guide of an author. */
+  readonly visit: Visit | null;
 }
 
 /** The lists that a guide must not leave silent. */

@@ -11,12 +11,13 @@ export interface Discovered {
   readonly guides: readonly string[];
   readonly platforms: readonly string[];
   readonly procedures: readonly string[];
+  readonly visits: readonly string[];
 }
 
 /** Folders right under the workspace that hold no guide. */
-const shelves = ['platforms', 'procedures'];
+const shelves = ['platforms', 'procedures', 'visits'];
 
-/** Finds guides, platforms and procedures by where their files stand, and reports a guide that stands elsewhere. */
+/** Finds guides, platforms, procedures and visits by where their files stand, and reports a guide that stands elsewhere. */
 export function discover(files: Iterable<string>, report: Report): Discovered {
   const paths = [...files];
   const guides: string[] = [];
@@ -30,7 +31,12 @@ export function discover(files: Iterable<string>, report: Report): Discovered {
     const message = 'there is no guide here; a guide is a file guide.md in a folder of its own';
     report(finding(guidesMissing, wholeFile(settingsFile), message));
   }
-  return { guides, platforms: shelf(paths, 'platforms'), procedures: shelf(paths, 'procedures') };
+  return {
+    guides,
+    platforms: shelf(paths, 'platforms'),
+    procedures: shelf(paths, 'procedures'),
+    visits: shelf(paths, 'visits'),
+  };
 }
 
 /** The id of a file that stands on a shelf: its name without the ending. */

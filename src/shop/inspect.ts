@@ -3,6 +3,7 @@ import type { Fonts } from '../cut/drawing/metrics.ts';
 
 import { noStore, type Store } from '../store/store.ts';
 import { type InspectedGuide, inspectGuide } from './inspect-guide.ts';
+import { type InspectedVisit, inspectVisit } from './inspect-visit.ts';
 import type { Inspection } from './inspection.ts';
 import { openWorkspace } from './open-workspace.ts';
 import { sourcesOf } from './sources-of.ts';
@@ -24,11 +25,14 @@ export async function inspect(
   const workspace = await openWorkspace(files, store, fonts);
   const guides: InspectedGuide[] = [];
   for (const path of workspace.found.guides) guides.push(await inspectGuide(path, workspace));
-  const verdict = conclude(workspace, guides.map(checked));
+  const visits: InspectedVisit[] = [];
+  for (const path of workspace.found.visits) visits.push(await inspectVisit(path, workspace));
+  const verdict = conclude(workspace, guides.map(checked), visits);
   return {
     ...verdict,
     shop: workspace.shop,
     guides: guides.flatMap(({ value }) => value ?? []),
+    visits: visits.flatMap(({ value }) => value ?? []),
     sources: sourcesOf(verdict.findings, files),
   };
 }

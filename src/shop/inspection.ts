@@ -8,6 +8,8 @@ import type { Verdict } from './verdict.ts';
 export interface Inspection extends Verdict {
   readonly shop: Shop;
   readonly guides: readonly { readonly guide: Guide; readonly job: Job }[];
+  /** The visits that could be planned, each as a guide like any other. */
+  readonly visits: readonly { readonly guide: Guide; readonly job: Job }[];
   /** The texts in which something was found. */
   readonly sources: Sources;
 }

@@ -1,4 +1,4 @@
-import { idsMeant, idsNamed, isWork, type Lost } from '../checks/index.ts';
+import { idsMeant, idsNamed, isWork, type Lost, nothingLost } from '../checks/index.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { cutTemplate } from '../directives/cut-template.ts';
 import { idLike } from '../directives/id-text.ts';
@@ -6,15 +6,6 @@ import { directives } from '../directives/index.ts';
 import type { Guide } from '../model/guide.ts';
 import { lineColumn, lineText, type Sources } from '../source/source-file.ts';
 import type { Span } from '../source/span.ts';
-
-/** What is lost where every fault is told by itself. */
-export const nothingLost: Lost = {
-  ids: new Set(),
-  declarations: new Set(),
-  nameless: new Set(),
-  conditions: false,
-  gap: null,
-};
 
 /** Directives that others name by an id. */
 const withId = new Set(

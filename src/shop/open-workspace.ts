@@ -1,3 +1,4 @@
+import { nothingLost } from '../checks/index.ts';
 import type { Fonts } from '../cut/drawing/metrics.ts';
 import type { Finding } from '../diagnostics/finding.ts';
 import { collector } from '../diagnostics/report.ts';
@@ -10,7 +11,6 @@ import { noStore, type Store } from '../store/store.ts';
 import { type Discovered, discover, fileId } from './discover.ts';
 import { guideContext } from './guide-context.ts';
 import { asPage, checkPage } from './inspect-page.ts';
-import { nothingLost } from './lost.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
 import { type ListFaults, readLists } from './read-lists.ts';
 import { isOwnText, readSource } from './read-sources.ts';
@@ -58,10 +58,10 @@ export async function openWorkspace(
   for (const path of listing.closed)
     report(finding(fileUnreadable, wholeFile(path), 'this folder cannot be opened'));
   const found = discover(listing.files.keys(), report);
-  const guides = new Set(found.guides);
+  const guides = new Set([...found.guides, ...found.visits]);
   const sources = new Map<string, SourceFile>();
   for (const [path, size] of listing.files) {
-    // A guide is read in its own turn.
+    // A guide, or a visit, is read in its own turn.
     if (!isOwnText(path) || guides.has(path)) continue;
     const source = readSource(files, path, size, report);
     if (source) sources.set(path, source);

@@ -7,6 +7,7 @@ import { pictureRules } from '../pictures/rules.ts';
 import { releaseRules } from '../release/rules.ts';
 import { syntaxRules } from '../syntax/rules/index.ts';
 import { yamlRules } from '../syntax/yaml-rules.ts';
+import { visitRules } from '../visit/index.ts';
 import { shopRules } from './rules.ts';
 
 /** Every rule of every room, by code: what `explain`, the handbook and one generic test go by. */
@@ -17,6 +18,7 @@ export const ruleCards: readonly RuleCard[] = [
   ...guideRules,
   ...shopRules,
   ...releaseRules,
+  ...visitRules,
   ...pictureRules,
   ...CUT_RULES,
   // A rule about one page and about links between guides shares its card.

@@ -37,8 +37,15 @@ export interface Verdict {
   readonly templates: readonly ToldTemplate[];
 }
 
-/** Judges what lies between guides of a workspace, and sums up what they gave; not all of them have to be there. */
-export function conclude(workspace: Workspace, guides: readonly CheckedGuide[]): Verdict {
+/**
+ * Judges what lies between guides of a workspace, and sums up what they and the visits gave; not all of them have to be
+ * there.
+ */
+export function conclude(
+  workspace: Workspace,
+  guides: readonly CheckedGuide[],
+  visits: readonly Pick<CheckedGuide, 'findings'>[] = [],
+): Verdict {
   const { found, platforms, faults, listing } = workspace;
   const { findings: unused, report: tellUnused } = collector();
   // Among some of the guides a procedure may seem unused.
@@ -48,7 +55,7 @@ export function conclude(workspace: Workspace, guides: readonly CheckedGuide[]):
   for (const rule of betweenRules) rule.runBetween(facts, tellBetween);
 
   const general = [...workspace.general, ...unused];
-  const told = [...general, ...[...platforms, ...guides].flatMap(({ findings }) => findings), ...between];
+  const told = [...general, ...[...platforms, ...guides, ...visits].flatMap(({ findings }) => findings), ...between];
   const all = sorted(told);
   const missing = missingLists(listing.files, all);
   const brokenForAll = brokenShared(general, faults);

@@ -462,5 +462,6 @@ export function guide(words: GuideWords): Guide {
     links: [],
     pictures: [],
     anchors: new Set(),
+    visit: null,
   };
 }

@@ -382,6 +382,7 @@ export const guide: Guide = {
     'hang',
     'notch',
   ]),
+  visit: null,
 };
 
 /** Its job: fog lamps change it, the headlamps do not. */

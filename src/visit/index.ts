@@ -1,0 +1,8 @@
+export { ledgerErrors } from './judge.ts';
+export { judgeRequest, type NamedGuide } from './judge-request.ts';
+export { reportLookAlikes } from './look-alikes.ts';
+export { type PlannedVisit, planVisit } from './plan-visit.ts';
+export { readVisit } from './read-visit.ts';
+export type { VisitRequest } from './request.ts';
+export { visitRules } from './rules.ts';
+export { inARow } from './savings.ts';

@@ -1,0 +1,53 @@
+import { posix } from 'node:path';
+import { z } from 'zod';
+import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import { misplaced } from '../directives/rules/directive-misplaced.ts';
+import { assemble } from '../guide/assemble.ts';
+import { readFrontMatter } from '../guide/front-matter.ts';
+import { directiveNames } from '../guide/names.ts';
+import type { ReadingContext } from '../guide/index.ts';
+import { scopeOf } from '../guide/scope.ts';
+import type { SourceFile } from '../source/source-file.ts';
+import { readMarkdown } from '../syntax/read.ts';
+import { yamlText } from '../syntax/read-yaml.ts';
+import type { VisitRequest } from './request.ts';
+
+const listOfWords = { error: 'words parted by commas' };
+
+/** What stands at the top of a visit. */
+export const visitSchema = z.strictObject({
+  title: yamlText,
+  platform: yamlText,
+  build: z.union([yamlText, z.array(yamlText)], listOfWords).optional(),
+  guides: z.union([yamlText, z.array(yamlText)], { error: 'the names of guides, parted by spaces' }),
+});
+
+/** Reads a visit from its file; `null` after a fault that leaves nothing to plan. */
+export function readVisit(source: SourceFile, context: ReadingContext, report: Report): VisitRequest | null {
+  const { document, sound } = readMarkdown(source, directiveNames, report);
+  const front = readFrontMatter(document, source, visitSchema, report);
+  if (!sound || !front) return null;
+  const { value } = front;
+  const draft = assemble(document, scopeOf(source.path, context, undefined, [], report));
+  for (const { at } of [...draft.items, ...draft.sections]) {
+    report(finding(misplaced, at, 'a visit says what is booked, and a note in plain text; work stands in its guides'));
+  }
+  const listAt = (key: 'build' | 'guides', written: string | readonly string[] | undefined, parting: RegExp) =>
+    typeof written === 'string'
+      ? written
+          .split(parting)
+          .filter((word) => word !== '')
+          .map((word) => ({ value: word, at: front.valueAt([key]) }))
+      : (written ?? []).map((word, index) => ({ value: word.trim(), at: front.valueAt([key, index]) }));
+  return {
+    id: posix.basename(source.path, '.md'),
+    file: source.path,
+    title: { value: value.title, at: front.valueAt(['title']) },
+    platform: { value: value.platform, at: front.valueAt(['platform']) },
+    build: listAt('build', value.build, /\s*,\s*/),
+    guides: listAt('guides', value.guides, /[\s,]+/),
+    note: draft.opening,
+    at: front.keyAt(['guides']),
+  };
+}

@@ -1,0 +1,142 @@
+import type { RuleCard } from '../diagnostics/rule-card.ts';
+
+const head = (title: string, platform = 'example-van') => `---\ntitle: ${title}\nplatform: ${platform}\n`;
+const nones = ['wear', 'tools', 'supplies', 'kit', 'conditions'].map((of) => `::none{of=${of}}\n`).join('');
+const guide = (title: string, more = '', platform?: string) =>
+  `${head(title, platform)}${more}---\n\n## Without {#without}\n\n${nones}\n## Work {#work}\n\n::step[Look at the ${title.toLowerCase()}]{#look time="2 min"}\n\nLook behind the edge.\n`;
+const visit = (guides: string, more = '') =>
+  `---\ntitle: Lamp and mirror\nplatform: example-van\nguides: ${guides}\n${more}---\n`;
+
+/** Two guides that can be one visit. */
+const two = { 'lamp/guide.md': guide('Lamp'), 'mirror/guide.md': guide('Mirror') };
+const sound = { ...two, 'visits/both.md': visit('[lamp, mirror]') };
+
+export const visitEmpty: RuleCard = {
+  code: 'visit-empty',
+  severity: 'error',
+  title: 'A visit without a guide',
+  why: 'A visit plans the work of its guides as one job. Without a guide there is nothing to plan.',
+  bad: { ...two, 'visits/both.md': visit('[]') },
+  good: sound,
+};
+
+export const visitGuideUnknown: RuleCard = {
+  code: 'visit-guide-unknown',
+  severity: 'error',
+  title: 'A visit names a guide that is not there',
+  why: 'A visit names its guides by their folders. One that is not there would be left out of the job, and the customer has paid for it.',
+  bad: { ...two, 'visits/both.md': visit('[lamp, miror]') },
+  good: sound,
+};
+
+export const visitGuideRepeated: RuleCard = {
+  code: 'visit-guide-repeated',
+  severity: 'error',
+  title: 'A visit names one guide twice',
+  why: 'A guide counts what is in one box and where it goes. Fitted twice it would want two boxes and two places, which no guide describes.',
+  bad: { ...two, 'visits/both.md': visit('[lamp, lamp]') },
+  good: sound,
+};
+
+export const visitGuideFaulty: RuleCard = {
+  code: 'visit-guide-faulty',
+  severity: 'error',
+  title: 'A visit names a guide that has errors',
+  why: 'A guide with errors is not published, since it would leave a technician stranded. The same work in a visit would do so too.',
+  bad: sound,
+  good: sound,
+};
+
+export const visitPlatformDiffers: RuleCard = {
+  code: 'visit-platform-differs',
+  severity: 'error',
+  title: 'A visit names a guide for another vehicle',
+  why: 'A visit is several jobs on one vehicle. A guide that is for another platform describes parts that this one does not have.',
+  bad: {
+    ...two,
+    'platforms/other-van.md': '---\ntitle: Other van\n---\n\nA van.\n',
+    'mirror/guide.md': guide('Mirror', '', 'other-van'),
+    'visits/both.md': visit('[lamp, mirror]'),
+  },
+  good: sound,
+};
+
+export const visitBuildUnknown: RuleCard = {
+  code: 'visit-build-unknown',
+  severity: 'error',
+  title: 'A visit says something of its vehicle that no guide asks about',
+  why: 'The build of a visit is told in the options of its platform and its guides. A word that is none of them settles nothing, and the plan would be for another vehicle than the one that is booked.',
+  bad: { ...two, 'visits/both.md': visit('[lamp, mirror]', 'build: fogs\n') },
+  good: { ...two, 'visits/both.md': visit('[lamp, mirror]', 'build: no fog\n') },
+};
+
+export const visitBuildImpossible: RuleCard = {
+  code: 'visit-build-impossible',
+  severity: 'error',
+  title: 'No vehicle can have what a visit asks for',
+  why: 'A guide may be for some builds alone, and a platform may list those that exist. Where these and what the visit says of its vehicle exclude each other, there is no vehicle to work on.',
+  bad: {
+    'lamp/guide.md': guide('Lamp', 'when: fog\n'),
+    'mirror/guide.md': guide('Mirror', 'when: not fog\n'),
+    'visits/both.md': visit('[lamp, mirror]'),
+  },
+  good: sound,
+};
+
+const cover = (title: string, doing: string) =>
+  `${head(title)}---\n\n## What comes off {#off}\n\n${nones}\n::part{#cover}\n\n## Work {#work}\n\n::step[Work on the ${title.toLowerCase()}]{#work-on time="5 min"}\n\n${doing}\n`;
+const platform = {
+  'platforms/example-van.md': '---\ntitle: Example van\noptions:\n  fog: Front fog lamps\n---\n\nA van.\n\n::part[Front cover]{#cover}\n',
+};
+
+export const visitUnorderable: RuleCard = {
+  code: 'visit-unorderable',
+  severity: 'error',
+  title: 'No order of the guides of a visit is possible',
+  why: 'The dry run plays the guides of a visit as one job on one vehicle. Where one of them leaves the vehicle so that the other cannot be done, before it or after it, they are not one job; the fewest steps that exclude each other are named, with their places.',
+  bad: {
+    ...platform,
+    'lamp/guide.md': cover('Lamp', ':remove[cover], :discard[cover].'),
+    'mirror/guide.md': cover('Mirror', ':remove[cover], :hand-over[cover].'),
+    'visits/both.md': visit('[lamp, mirror]'),
+  },
+  good: {
+    ...platform,
+    'lamp/guide.md': cover('Lamp', ':remove[cover]. Then :refit[cover].'),
+    'mirror/guide.md': cover('Mirror', ':remove[cover]. Then :refit[cover].'),
+    'visits/both.md': visit('[lamp, mirror]'),
+  },
+};
+
+const clips = (title: string, label: string) =>
+  `${head(title)}---\n\n## What comes off {#off}\n\n${nones}\n::fastener[${label}]{#clip type=push-clip count=2}\n\n## Work {#work}\n\n::step[Free the ${title.toLowerCase()}]{#free time="5 min"}\n\n:remove[clip].\n\n## Refit {#refit}\n\n::reverse{of=work}\n`;
+
+export const visitLookAlike: RuleCard = {
+  code: 'visit-look-alike',
+  severity: 'warning',
+  title: 'Two guides of a visit declare what seems to be one thing',
+  why: 'A thing is one in a visit where it is of the platform or of a procedure, never because two guides call it alike. Two that look alike are taken off and refitted for each guide; if they are one, the visit does that work twice.',
+  bad: {
+    'lamp/guide.md': clips('Lamp', 'Edge clip'),
+    'mirror/guide.md': clips('Mirror', 'Edge clip'),
+    'visits/both.md': visit('[lamp, mirror]'),
+  },
+  good: {
+    'lamp/guide.md': clips('Lamp', 'Lamp clip'),
+    'mirror/guide.md': clips('Mirror', 'Mirror clip'),
+    'visits/both.md': visit('[lamp, mirror]'),
+  },
+};
+
+/** The rules about visits. */
+export const visitRules: readonly RuleCard[] = [
+  visitEmpty,
+  visitGuideUnknown,
+  visitGuideRepeated,
+  visitGuideFaulty,
+  visitPlatformDiffers,
+  visitBuildUnknown,
+  visitBuildImpossible,
+  visitUnorderable,
+  visitLookAlike,
+];
