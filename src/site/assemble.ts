@@ -141,7 +141,7 @@ async function addOverviews(
   writer: PageWriter,
   { shown, store, kit, pageOf }: SiteGround,
 ): Promise<Overviews> {
-  const { shop, summaries, platforms } = publication;
+  const { shop, summaries, visits, platforms } = publication;
   const pictures = new Map<string, PictureView>();
   const files: MadeFile[] = [];
   const problems: string[] = [];
@@ -163,7 +163,7 @@ async function addOverviews(
     linked: (path: string) => linked.set(path, { path, hash: sha256(shown.read(path) ?? '') }),
   };
   const page = (root: string): PageContext => ({ shop, root, shelf: shelfOf(stock, root, new Map()) });
-  writer.write('index.html', 'index.liquid', indexPage(summaries, page('')));
+  writer.write('index.html', 'index.liquid', indexPage(summaries, visits, page('')));
   for (const platform of platforms) {
     const view = platformPage(platform, summaries, page('../../'));
     writer.write(`${platformFolder(platform.id)}index.html`, 'platform.liquid', view);

@@ -20,8 +20,9 @@ export async function checkGuides(work: Work): Promise<Checked> {
     import('../shop/verdict.ts'),
   ]);
   const { workspace, ground } = await openWork(work, identity, false);
-  const { results, notices } = await runGuides(workspace.found.guides, ground, work);
-  const verdict = conclude(workspace, results);
+  const { guides, visits } = workspace.found;
+  const { results, notices } = await runGuides([...guides, ...visits], ground, work);
+  const verdict = conclude(workspace, results.slice(0, guides.length), results.slice(guides.length));
   const problems = results.flatMap((result) => result.problems);
   if (problems.length === 0 && (await workspaceHash(work, identity)) === state) {
     const plain = { ...verdict, soundGuides: [...verdict.soundGuides] };

@@ -20,8 +20,10 @@ export async function makeSite(
 ): Promise<MadeSite> {
   const open = await openWork(work, identity, true);
   const { workspace, ground } = open;
-  const run = await runGuides(workspace.found.guides, ground, work);
-  const verdict = conclude(workspace, run.results);
+  const { guides, visits } = workspace.found;
+  const run = await runGuides([...guides, ...visits], ground, work);
+  const [ofGuides, ofVisits] = [run.results.slice(0, guides.length), run.results.slice(guides.length)];
+  const verdict = conclude(workspace, ofGuides, ofVisits);
   const why = refuse(verdict);
   const lost = run.results.flatMap(({ problems, made }) => (made ? [] : problems));
   const stopped = { verdict, notices: run.notices, files: new Map() };

@@ -16,28 +16,37 @@ export interface PublishedGuide {
   readonly standing?: ReleaseStanding | null;
 }
 
-/** What of a workspace is published: what the sound guides gave, and the platforms without an error. */
+/** What of a workspace is published: what the sound guides and visits gave, and the platforms without an error. */
 export interface Publication {
   readonly shop: Shop;
   readonly platforms: readonly Platform[];
   /** What the rest of the site needs of each guide. */
   readonly summaries: readonly GuideSummary[];
+  /** The same of each visit. */
+  readonly visits: readonly GuideSummary[];
   readonly made: readonly MadeGuide[];
 }
 
 /** Sorts out what may be published. */
 export function publicationOf(
   { shop }: Pick<Workspace, 'shop'>,
-  results: readonly Pick<GuideResult, 'facts' | 'summary' | 'made'>[],
+  results: readonly Pick<GuideResult, 'facts' | 'findings' | 'summary' | 'made'>[],
   verdict: Pick<Verdict, 'soundGuides' | 'findings'>,
 ): Publication {
   const platforms = soundPlatforms(shop, verdict);
   const sound = results.filter(({ facts }) => facts && verdict.soundGuides.has(facts.id));
+  // A visit stands with each of its guides.
+  const visits = results.filter(
+    ({ summary, findings }) =>
+      summary?.visit?.every((id) => verdict.soundGuides.has(id)) &&
+      findings.every(({ severity }) => severity !== 'error'),
+  );
   return {
     shop: { ...shop, platforms: new Map(platforms.map((platform) => [platform.id, platform])) },
     platforms,
     summaries: sound.flatMap(({ summary }) => summary ?? []),
-    made: sound.flatMap(({ made }) => made ?? []),
+    visits: visits.flatMap(({ summary }) => summary ?? []),
+    made: [...sound, ...visits].flatMap(({ made }) => made ?? []),
   };
 }
 

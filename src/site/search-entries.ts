@@ -11,9 +11,10 @@ import type { Publication } from './publication.ts';
 import type { SearchEntry, SearchFact } from './search-data.ts';
 
 /** Everything that can be found, in the order in which equal results stand. */
-export function searchEntries({ shop, summaries: guides, platforms }: Publication): readonly SearchEntry[] {
+export function searchEntries({ shop, summaries: guides, visits, platforms }: Publication): readonly SearchEntry[] {
   return [
     ...guides.map((guide) => guideEntry(guide, platforms)),
+    ...visits.map((visit) => guideEntry(visit, platforms)),
     ...platforms.map(platformEntry),
     ...[...shop.crib.values()].map((item) => toolEntry(item, guides)),
     ...[...shop.fastenerTypes.values()].map((type) => fastenerEntry(type, guides)),
@@ -26,7 +27,7 @@ function guideEntry(guide: GuideSummary, platforms: readonly Platform[]): Search
   const part = guide.partNumber;
   return {
     kind: 'guide',
-    label: 'Guide',
+    label: guide.visit ? 'Visit' : 'Guide',
     title: guide.title,
     href: `${guideFolder(guide)}index.html`,
     note: [platform?.title.value, part ? `part ${part}` : null].filter((word) => word).join(', '),

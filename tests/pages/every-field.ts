@@ -271,6 +271,18 @@ export const guideView = (): GuideView => ({
   about: [{ label: text(), text: text(), owner: true }],
   signalKey: [{ word: text(), meaning: text() }],
   glance: [{ label: text(), lines: [varying()], more: [varying()], steps: [stepRef()] }],
+  visit: {
+    guides: [{ link: link(), edition: text() }],
+    savings: [
+      {
+        ...shown(),
+        guides: [text()],
+        rows: [{ label: text(), apart: [text()], sum: text(), together: text(), saved: text() }],
+      },
+    ],
+    shared: [{ step: stepRef(), guides: text() }],
+    reasons: [{ steps: [stepRef()], text: text(), other: stepRef() }],
+  },
   untimed: [stepRef()],
   accounted: false,
   safety: [
@@ -350,6 +362,7 @@ export const indexView = (): IndexView => ({
     platforms: [{ value: text(), name: text() }],
   },
   platforms: [{ link: link(), guides: [entry()] }],
+  visits: [entry()],
   lists: [{ title: text(), links: [link()] }],
 });
 

@@ -110,7 +110,7 @@ describe('the glossary', () => {
 
 describe('the first page', () => {
   it('lists everything without its script, sizes in the order of their numbers', () => {
-    const { lists } = indexPage(guides, page('', shop));
+    const { lists } = indexPage(guides, [], page('', shop));
     expect(lists.map(({ title }) => title)).toEqual([
       'Tools',
       'To wear',
@@ -134,7 +134,7 @@ describe('every page of these', () => {
     ['to wear', html('reference.liquid', tool('eye-protection'))],
     ['a fastener', html('reference.liquid', fastenerType('hex-head-screw'))],
     ['the glossary', html('glossary.liquid', glossaryPage(guides, page('../', shop)))],
-    ['the first page', html('index.liquid', indexPage(guides, page('', shop)))],
+    ['the first page', html('index.liquid', indexPage(guides, [], page('', shop)))],
   ])('is valid HTML (html-validate, recommended and a11y): %s', async (_, text) => {
     expect(await htmlFaults(text)).toEqual([]);
   });

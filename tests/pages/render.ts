@@ -45,7 +45,7 @@ export function guideHtml(guide: Guide = fixture.guide, job: Job = fixture.job, 
 
 /** The first page. */
 export function indexHtml(guide: Guide = fixture.guide): string {
-  return html('index.liquid', indexPage([summaryOf(guide, fixture.job, fixture.shop)], page('')));
+  return html('index.liquid', indexPage([summaryOf(guide, fixture.job, fixture.shop)], [], page('')));
 }
 
 /** The page of the platform. */

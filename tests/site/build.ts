@@ -27,6 +27,7 @@ export function publicationFor(found: Inspection): Publication {
 function guidesOf({ guides, shop }: Inspection) {
   return guides.map(({ guide, job }) => ({
     facts: guideFacts(guide),
+    findings: [],
     summary: summaryOf(guide, job, shop),
     made: null,
   }));
@@ -50,6 +51,7 @@ export async function buildSite(
     guides: found.guides.map(({ guide }) => guide.file),
     platforms: [...shop.platforms.values()].map(({ file }) => file),
     procedures: [],
+    visits: [],
   };
   const pageOf = sitePages({ found: names });
   const results = guidesOf(found);

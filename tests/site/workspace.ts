@@ -33,6 +33,7 @@ export function inspection(
   return {
     shop: fixture.shop,
     guides: [{ guide: shown, job }],
+    visits: [],
     findings: [],
     sources: new Map(),
     soundGuides: new Set([guide.id]),

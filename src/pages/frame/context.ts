@@ -43,7 +43,7 @@ export interface PageContext {
 
 /** What prose is printed with: all of the above, and what its nouns and conditions refer to. */
 export interface GuideContext extends PageContext, Planned {
-  readonly guide: Pick<Guide, 'id' | 'builds' | 'words' | 'items' | 'templates'>;
+  readonly guide: Pick<Guide, 'id' | 'builds' | 'words' | 'items' | 'templates' | 'visit'>;
   readonly steps: ReadonlyMap<string, NumberedStep>;
   /** The page on which the guide's places stand, from the page that is made; empty where that is the same. */
   readonly places: string;
@@ -167,9 +167,19 @@ export function frameOf(
   };
 }
 
-/** A guide's page from the site's root. */
-export function guideFolder(guide: Pick<Guide, 'id'>): string {
-  return `guides/${guide.id}/`;
+/** What tells where the page of a guide is. */
+export interface NamedPage {
+  readonly id: string;
+  readonly visit?: unknown;
+}
+
+/**
+ * The folder of a guide from the site's root; several guides planned as one job have theirs among the visits.
+ *
+ * @param guide the guide itself, or what is known of it, which says by `visit` whether it is such a plan
+ */
+export function guideFolder({ id, visit = null }: NamedPage): string {
+  return `${visit ? 'visits' : 'guides'}/${id}/`;
 }
 
 /** A platform's page from the site's root. */

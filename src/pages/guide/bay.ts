@@ -8,7 +8,8 @@ import type { BayData } from './bay-data.ts';
 /** The data of a guide, its steps in the order of the page. */
 export function bayData(guide: Guide, job: Job, { steps }: Pick<GuideContext, 'steps'>): BayData {
   return {
-    guide: guide.id,
+    // A visit may bear the name of a guide.
+    guide: guide.visit ? `visits/${guide.id}` : guide.id,
     title: guide.title.value,
     edition: editionWords(guide),
     fingerprint: job.fingerprint,

@@ -8,6 +8,7 @@ import type { Action } from '../../model/inline.ts';
 import type { Item } from '../../model/item.ts';
 import type { Job, Plan } from '../../model/job.ts';
 import type { Schedule } from '../../model/schedule.ts';
+import type { Visit, VisitTimes } from '../../model/visit.ts';
 import type { When } from '../../model/when.ts';
 import { writtenDrive } from '../../trade/drives.ts';
 import type { Quantity } from '../../units/quantity.ts';
@@ -75,7 +76,33 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
       when: one.whens.map(whenText),
     })),
     ledger: portable(scriptOf(guide, firstBuilds(job), null)),
+    visit: guide.visit && visitJson(guide.visit),
     plans: job.plans.map((plan) => planJson(plan, inspections)),
+  };
+}
+
+function visitJson({ guides, steps, shared, reasons, savings }: Visit): GuideJson['visit'] {
+  const timesJson = ({ handsOn, personMinutes, labour, elapsed }: VisitTimes) => ({
+    handsOn,
+    personMinutes,
+    labour,
+    elapsed: elapsed.map(({ crew, minutes }) => ({ crew, minutes })),
+  });
+  return {
+    guides: guides.map(({ id, title, partNumber, revision, fingerprint }) => ({
+      id,
+      title,
+      partNumber,
+      revision,
+      fingerprint,
+    })),
+    steps: [...steps].map(([step, work]) => ({ step, guides: [...work.guides] })),
+    shared: shared.map((one) => ({ step: one.step, guides: [...one.guides] })),
+    reasons: reasons.map((one) => ({ kind: one.kind, steps: [...one.steps], other: one.other })),
+    savings: savings.map(({ together, apart }) => ({
+      together: timesJson(together),
+      apart: apart.map(timesJson),
+    })),
   };
 }
 

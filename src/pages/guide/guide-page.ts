@@ -28,6 +28,7 @@ import { rehearsalData } from '../rehearsal/rehearsal.ts';
 import type { RehearsalData } from '../rehearsal/rehearsal-data.ts';
 import { rehearsalPage } from '../rehearsal/rehearsal-page.ts';
 import type { RehearsalView } from '../rehearsal/rehearsal-view.ts';
+import { visitView } from '../overview/visit.ts';
 import { blockViews } from '../steps/blocks.ts';
 import { bayData, bayMarkup } from './bay.ts';
 import type { GuideView } from './guide-views.ts';
@@ -102,6 +103,7 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
     contents: contentsRows(guide, context),
     about: aboutRows(guide, context),
     glance: glanceRows(context, guide),
+    visit: visitView(guide, context),
     untimed: [...untimed].flatMap((id) => stepRef(context, id) ?? []),
     accounted: job.accounted,
     safety: safetyGroups(guide, context),

@@ -6,7 +6,9 @@ import type { LedgerData } from '../../job/dry-run/portable.ts';
  * the type of what `guide-json.ts` writes are both made from this. Times are minutes, torques newton metres.
  */
 
-const id = z.string().describe('Kebab-case id, as the author wrote it');
+const id = z
+  .string()
+  .describe('Kebab-case id, as the author wrote it; in a visit what is one guide’s own is guide/id');
 const when = z
   .string()
   .nullable()
@@ -288,6 +290,43 @@ const ledger = z
     ),
   })
   .describe('What the dry run plays, step by step: with it the guide can be judged in any order of work');
+const visitTimes = z.strictObject({
+  handsOn: minutes,
+  personMinutes: minutes.describe('Everybody’s hands-on time together'),
+  labour: z.number().describe('Hours, in tenths'),
+  elapsed: z.array(z.strictObject({ crew: z.number().int(), minutes })),
+});
+
+const visit = z.strictObject({
+  guides: z.array(
+    z.strictObject({
+      id,
+      title: z.string(),
+      partNumber: z.string().nullable(),
+      revision: z.string().nullable(),
+      fingerprint: z.string(),
+    }),
+  ),
+  steps: z.array(z.strictObject({ step: id, guides: z.array(id) })).describe('Whose work each step is'),
+  shared: z.array(z.strictObject({ step: id, guides: z.array(id) })).describe('Steps that are done once'),
+  reasons: z
+    .array(
+      z.strictObject({
+        kind: z.enum(['dirty-first', 'fills-wait', 'ledger', 'repeated']),
+        steps: z.array(id),
+        other: id.nullable(),
+      }),
+    )
+    .describe('Why steps stand where they do'),
+  savings: z
+    .array(
+      z.strictObject({
+        together: visitTimes,
+        apart: z.array(visitTimes).describe('Each guide by itself, in their order'),
+      }),
+    )
+    .describe('For each plan in turn: average times'),
+});
 
 /** The schema. */
 const guideSchema = z
@@ -355,6 +394,7 @@ const guideSchema = z
       )
       .describe('What could not be judged, and why'),
     ledger,
+    visit: visit.nullable().describe('How several guides became one job; null for a guide of an author'),
     plans: z.array(plan),
   })
   .describe('An install guide with its totals, as Baybook prints it');

@@ -8,6 +8,8 @@ export interface IndexView {
   readonly frame: FrameView;
   readonly find: FindView;
   readonly platforms: readonly { readonly link: LinkView; readonly guides: readonly GuideEntry[] }[];
+  /** Several guides on one vehicle, by title. */
+  readonly visits: readonly GuideEntry[];
   readonly lists: readonly ListsView[];
 }
 

@@ -28,6 +28,8 @@ export interface GuideSummary {
   readonly platform: string;
   readonly partNumber: string | null;
   readonly revision: string | null;
+  /** Ids of the guides that it is planned from; `null` for a guide of an author. */
+  readonly visit: readonly string[] | null;
   /** As written: `2026-10-02`. */
   readonly updated: string | null;
   /** Hands-on minutes over all its builds. */
@@ -89,6 +91,7 @@ export function summaryOf(
     id: guide.id,
     file: guide.file,
     title: guide.title.value,
+    visit: guide.visit?.guides.map(({ id }) => id) ?? null,
     platform: guide.platform.value,
     partNumber: guide.partNumber?.value ?? null,
     revision: guide.revision?.value ?? null,

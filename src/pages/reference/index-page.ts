@@ -4,8 +4,12 @@ import { guideEntry } from './guide-entry.ts';
 import type { GuideSummary } from './guide-summary.ts';
 import { findView, indexLists } from './index-lists.ts';
 
-/** The first page: every platform with its guides, by title, then what else can be looked up; and the search. */
-export function indexPage(guides: readonly GuideSummary[], page: PageContext): IndexView {
+/** The first page: every platform with its guides, by title, the visits, then what else can be looked up; and the search. */
+export function indexPage(
+  guides: readonly GuideSummary[],
+  visits: readonly GuideSummary[],
+  page: PageContext,
+): IndexView {
   const platforms = [...page.shop.platforms.values()].sort((a, b) => byText(a.title.value, b.title.value));
   return {
     frame: frameOf(page, {
@@ -18,6 +22,7 @@ export function indexPage(guides: readonly GuideSummary[], page: PageContext): I
       link: { text: platform.title.value, href: `${platformFolder(platform.id)}index.html` },
       guides: entriesOf(platform.id, guides, page),
     })),
+    visits: [...visits].sort((a, b) => byText(a.title, b.title)).map((visit) => guideEntry(visit, page)),
     lists: indexLists(page),
   };
 }

@@ -23,6 +23,7 @@ export function platformPage(
       words: platform.words,
       items: platform.parts,
       templates: new Map(),
+      visit: null,
     },
     job: { plans: [], decidingOptions: [] },
     steps: new Map(),

@@ -49,11 +49,18 @@ export function layOutTemplates(
           drawing: markup(preview),
         })),
         files: drawn.flatMap((one) => filesOfSide(one, published)),
-        printCheck: drawn.length > 0 ? printCheckView(published.guide.id, template.id) : null,
+        printCheck: drawn.length > 0 ? printCheckView(...namedForCutting(published, template.id)) : null,
       },
     });
   }
   return outputs;
+}
+
+/** The guide and the template as `baybook cut` names them: of a visit, those of the guide that the template is from. */
+function namedForCutting({ guide: { id: guide, visit } }: PublishedGuide, template: string): [string, string] {
+  if (!visit) return [guide, template];
+  const [owner = '', own] = template.split('/');
+  return own === undefined ? [visit.guides[0]?.id ?? guide, template] : [owner, own];
 }
 
 /** One side of a template, and the builds that it is drawn for. */

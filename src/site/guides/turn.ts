@@ -3,6 +3,7 @@ import { type GuideSummary, summaryOf } from '../../pages/reference/guide-summar
 import { releaseStanding } from '../../release/standing.ts';
 import { type AnswerTo, type Ask, answers, watched } from '../../shop/asks.ts';
 import { inspectGuide } from '../../shop/inspect-guide.ts';
+import { inspectVisit } from '../../shop/inspect-visit.ts';
 import type { Workspace } from '../../shop/open-workspace.ts';
 import { ChangedMeanwhile } from '../../shop/steady-files.ts';
 import type { CheckedGuide } from '../../shop/verdict.ts';
@@ -39,7 +40,7 @@ export function turnGround(ground: Omit<TurnGround, 'answer'>): TurnGround {
 }
 
 /**
- * Takes a guide from its text to what it gives, and keeps that in the store under all that it was made from.
+ * Takes a guide, or a visit, from its text to what it gives, and keeps that in the store under all that it was made from.
  *
  * @param pageAlone leaves out what the page only leads to; what that gives is not kept
  */
@@ -67,8 +68,10 @@ async function resultOf(
   pageAlone: boolean,
 ): Promise<GuideResult> {
   const seen = watched(workspace, note);
-  const { value, findings } = await inspectGuide(path, workspace, seen);
-  const checked = { path, facts: value && guideFacts(value.guide), findings };
+  const isVisit = workspace.found.visits.includes(path);
+  const { value, findings } = await (isVisit ? inspectVisit : inspectGuide)(path, workspace, seen);
+  // What lies between guides is judged of the guides themselves.
+  const checked = { path, facts: isVisit ? null : value && guideFacts(value.guide), findings };
   if (!kit || !value || findings.some(({ severity }) => severity === 'error'))
     return { ...checked, summary: null, made: null, problems: [] };
   const standing = releaseStanding(value.guide, value.job, value.releases);

@@ -1,0 +1,129 @@
+import { listed } from '../../job/index.ts';
+import type { Guide } from '../../model/guide.ts';
+import type { OrderReason, Visit, VisitSaving, VisitTimes } from '../../model/visit.ts';
+import { formatLabour } from '../../trade/labour.ts';
+import { formatRun } from '../../units/estimate.ts';
+import { base } from '../../units/quantity.ts';
+import { inARow } from '../../visit/index.ts';
+import { type GuideContext, guideFolder, stepRef } from '../frame/context.ts';
+import { shortFingerprint } from '../frame/identity.ts';
+import { sharedRows } from '../frame/plans.ts';
+import type { LinkView, Shown, StepRef } from '../frame/shared-views.ts';
+import { crewWords } from './schedule.ts';
+
+/** What a page of several guides says of how they became one job. */
+export interface VisitView {
+  readonly guides: readonly VisitGuideView[];
+  readonly savings: readonly SavingView[];
+  readonly shared: readonly SharedView[];
+  readonly reasons: readonly ReasonView[];
+}
+
+/** A guide that the visit is planned from. */
+interface VisitGuideView {
+  readonly link: LinkView;
+  /** "part QL-410, revision 2, 3f2a 9c04 b7d1". */
+  readonly edition: string;
+}
+
+/** The times of the guides, their sum, and those of the visit; for the builds for which they stand. */
+interface SavingView extends Shown {
+  /** The names of the guides, as the columns bear them. */
+  readonly guides: readonly string[];
+  readonly rows: readonly {
+    readonly label: string;
+    readonly apart: readonly string[];
+    readonly sum: string;
+    readonly together: string;
+    readonly saved: string;
+  }[];
+}
+
+/** A step that is done once, and for whom. */
+interface SharedView {
+  readonly step: StepRef;
+  readonly guides: string;
+}
+
+/** Why steps stand where they do: "Steps 8, 9" and what is said of them, up to another step. */
+interface ReasonView {
+  readonly steps: readonly StepRef[];
+  readonly text: string;
+  readonly other: StepRef | null;
+}
+
+/** What is said of a visit; `null` for a guide of an author. */
+export function visitView({ visit }: Pick<Guide, 'visit'>, context: GuideContext): VisitView | null {
+  if (!visit) return null;
+  const nameOf = (id: string) => visit.guides.find((guide) => guide.id === id)?.name ?? id;
+  return {
+    guides: visit.guides.map((guide) => ({
+      link: { text: guide.title, href: `${context.root}${guideFolder({ id: guide.id })}index.html` },
+      edition: [
+        guide.partNumber === null ? null : `part ${guide.partNumber}`,
+        guide.revision === null ? null : `revision ${guide.revision}`,
+        shortFingerprint(guide.fingerprint),
+      ]
+        .filter((part) => part !== null)
+        .join(', '),
+    })),
+    savings: savingViews(visit, context),
+    shared: visit.shared.flatMap(({ step, guides }) => {
+      const ref = stepRef(context, step);
+      return ref ? [{ step: ref, guides: listed(guides.map(nameOf)) }] : [];
+    }),
+    reasons: visit.reasons.flatMap((reason) => reasonView(reason, context) ?? []),
+  };
+}
+
+function savingViews({ guides, savings }: Visit, context: GuideContext): readonly SavingView[] {
+  const rows = sharedRows(context, ({ index }): readonly VisitSaving[] =>
+    savings.slice(index, index + 1),
+  );
+  return rows.map(({ row, shown }) => ({
+    ...shown,
+    guides: guides.map(({ name }) => name),
+    rows: savingRows(row),
+  }));
+}
+
+type Line = SavingView['rows'][number];
+
+/** A line for each time, with the sum that it comes from. */
+export function savingRows({ together, apart }: VisitSaving): readonly Line[] {
+  const row = inARow(apart);
+  const line = (label: string, of: (times: VisitTimes) => number, words: (value: number) => string): Line => ({
+    label,
+    apart: apart.map((times) => words(of(times))),
+    sum: words(of(row)),
+    together: words(of(together)),
+    saved: words(Math.max(0, of(row) - of(together))),
+  });
+  const minutes = (value: number) => formatRun(base<'time'>(value));
+  return [
+    line('Hands-on', ({ handsOn }) => handsOn, minutes),
+    line('Everybody’s time', ({ personMinutes }) => personMinutes, minutes),
+    line('Labour', ({ labour }) => labour, formatLabour),
+    ...together.elapsed.map(({ crew }) =>
+      line(
+        `Elapsed, ${crewWords(crew).toLowerCase()}`,
+        ({ elapsed }) => elapsed.find((one) => one.crew === crew)?.minutes ?? 0,
+        minutes,
+      ),
+    ),
+  ];
+}
+
+/** What is said between the steps of a reason and its other step. */
+export const reasonWords: { readonly [K in OrderReason['kind']]: string } = {
+  'dirty-first': 'chips and swarf before what must stay clean, which begins with',
+  'fills-wait': 'done while nobody can go on after',
+  ledger: 'before it, since it changes what is worked on in',
+  repeated: 'done for each guide by itself, since they cannot be done once for all',
+};
+
+function reasonView({ kind, steps, other }: OrderReason, context: GuideContext): ReasonView | null {
+  const refs = steps.flatMap((step) => stepRef(context, step) ?? []);
+  if (refs.length === 0) return null;
+  return { steps: refs, text: reasonWords[kind], other: other === null ? null : stepRef(context, other) };
+}
