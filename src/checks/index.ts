@@ -32,7 +32,15 @@ import { tradeRules } from './trade/index.ts';
 export { betweenRules, type GuideFacts, guideFacts } from './between/index.ts';
 export { platformAnchors } from './links.ts';
 export { idsMeant, idsNamed } from './references.ts';
-export { type BetweenRule, type Lost, nothingLost, type Page, type PageRule, type Rule, type Subject } from './rule.ts';
+export {
+  type BetweenRule,
+  type Lost,
+  nothingLost,
+  type Page,
+  type PageRule,
+  type Rule,
+  type Subject,
+} from './rule.ts';
 export { notChecked } from './trade/not-checked.ts';
 
 const textRules: readonly Rule[] = [

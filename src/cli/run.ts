@@ -87,6 +87,14 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
 
   addReleases(program, io, done);
 
+  withWorkspace(program.command('visit'))
+    .argument('<guides...>', 'the names of their folders, or the name of one file in visits/')
+    .description('plan several guides on one vehicle as one job: what is shared is done once')
+    .option('--build <traits>', 'what is known of the vehicle, parted by commas, as in "led, no lining"')
+    .addOption(new Option('--format <format>', 'how it is printed').choices(['text', 'json']).default('text'))
+    .addHelpText('after', visitFooter)
+    .action(async (guides, options) => done(await (await import('./visit.ts')).visit(guides, options, io)));
+
   withWorkspace(program.command('preview'))
     .argument('[guide]', 'the name of the folder of the guide that is shown first')
     .description('show the guides in a browser while they are written')
@@ -241,6 +249,16 @@ Examples:
   baybook compare lamp-cradle --from 3 --to 4           between two releases
   baybook compare lamp-cradle --overlay changed         and templates, old over new`;
 
+const visitFooter = `
+What the platform, the shop or a procedure declares is one thing in both guides; what a guide declares itself is its
+own. Dirty work comes before clean, waits are filled, and the plan never takes longer than one job after the other.
+A file visits/name.md says the same (title, platform, build, guides) and is published with the site.
+
+Examples:
+  baybook visit roof-vent side-awning                       for every build of the platform
+  baybook visit roof-vent side-awning --build "led, lining" for the van that is booked
+  baybook visit vent-and-awning --format json               what visits/vent-and-awning.md asks for, as data`;
+
 const cutFooter = `
 A correction is refused where a print setting explains the sides, and where one of them is not between 97.0 and
 103.0 mm: then the setting is to be changed, not the sheet.
@@ -263,6 +281,7 @@ Examples:
   baybook cut lamp-cradle                the templates of one guide, without the site
   baybook release lamp-cradle            record what it is now, and who stands for it
   baybook compare lamp-cradle            what has changed since
+  baybook visit lamp-cradle roof-vent    two guides on one vehicle, as one job
   baybook check --format sarif           findings for a code host
   baybook check --read                   and print the steps as they will be read
   baybook explain tool-undeclared        what a finding is about`;

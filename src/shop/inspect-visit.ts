@@ -76,7 +76,10 @@ export async function planned(
   const [at = request.at] = request.guides.map((one) => one.at);
   for (const one of findings) {
     if (known.some(({ code, at: place }) => code === one.code && isSamePlace(place, one.at))) continue;
-    report({ ...one, notes: [...one.notes, { message: 'in this visit, where both are done on one vehicle', at }] });
+    report({
+      ...one,
+      notes: [...one.notes, { message: 'in this visit, where both are done on one vehicle', at }],
+    });
   }
   return plan;
 }

@@ -55,7 +55,11 @@ export function conclude(
   for (const rule of betweenRules) rule.runBetween(facts, tellBetween);
 
   const general = [...workspace.general, ...unused];
-  const told = [...general, ...[...platforms, ...guides, ...visits].flatMap(({ findings }) => findings), ...between];
+  const told = [
+    ...general,
+    ...[...platforms, ...guides, ...visits].flatMap(({ findings }) => findings),
+    ...between,
+  ];
   const all = sorted(told);
   const missing = missingLists(listing.files, all);
   const brokenForAll = brokenShared(general, faults);

@@ -6,15 +6,15 @@ import type { Guide } from '../model/guide.ts';
  * a file of its own because the policy of the pages lets no style stand in them. The head of each sheet says for
  * which build and which vehicle it was printed, so that a sheet that lies alone is still known.
  *
- * @param allBuilds whether the guide reads alike for every build
+ * @param told the build that it is for, where it reads alike for all of its builds; else `null`
  */
 export function pageFeet(
   { title, words }: Pick<Guide, 'title' | 'words'>,
   identity: string,
-  allBuilds: boolean,
+  told: string | null,
 ): string {
   // The page's script puts the chosen build here; without one it is written in by hand.
-  const build = allBuilds ? 'Build: all' : 'Build: ____________________';
+  const build = `Build: ${told ?? '____________________'}`;
   return [
     '@page {',
     `  @top-left { content: ${cssText(build)}; font: 8pt sans-serif; text-align: left; width: 60%; }`,

@@ -11,7 +11,12 @@ import type { Publication } from './publication.ts';
 import type { SearchEntry, SearchFact } from './search-data.ts';
 
 /** Everything that can be found, in the order in which equal results stand. */
-export function searchEntries({ shop, summaries: guides, visits, platforms }: Publication): readonly SearchEntry[] {
+export function searchEntries({
+  shop,
+  summaries: guides,
+  visits,
+  platforms,
+}: Publication): readonly SearchEntry[] {
   return [
     ...guides.map((guide) => guideEntry(guide, platforms)),
     ...visits.map((visit) => guideEntry(visit, platforms)),

@@ -1,4 +1,4 @@
-import { adaptBlock, adaptProse, adaptSequence, adaptTemplate } from '../guide/adapt.ts';
+import { adaptProse, adaptSequence, adaptTemplate } from '../guide/adapt.ts';
 import { capitalised, listed, lowered } from '../job/index.ts';
 import type { Block } from '../model/block.ts';
 import type { Guide, LinkFact, PictureFact, Section } from '../model/guide.ts';
@@ -36,10 +36,14 @@ export function compose(composition: Composition, order: readonly string[]): Gui
     });
   const { sections, work } = sectionsOf(composition, order);
   const templates = all((guide, by) =>
-    [...guide.templates.values()].map((template) => adaptTemplate({ template, idAt: template.at }, by).template),
+    [...guide.templates.values()].map(
+      (template) => adaptTemplate({ template, idAt: template.at }, by).template,
+    ),
   );
   const sequences = all((guide, by) => [...guide.sequences.values()].map((one) => adaptSequence(one, by)));
-  const contents = all((guide, by) => [...(guide.contents ?? [])].map(([id, count]) => [by.item(id), count] as const));
+  const contents = all((guide, by) =>
+    [...(guide.contents ?? [])].map(([id, count]) => [by.item(id), count] as const),
+  );
   const visit: Visit = {
     guides: composition.told,
     steps: new Map(
@@ -60,12 +64,12 @@ export function compose(composition: Composition, order: readonly string[]): Gui
     id: request.id,
     file: request.file,
     title: request.title,
-    platform: request.platform,
+    platform: request.platform ?? first.platform,
     partNumber: null,
     revision: null,
     updated: null,
-    meantFor: null,
-    notFor: null,
+    meantFor: aboutAll(composition, ({ meantFor }) => meantFor),
+    notFor: aboutAll(composition, ({ notFor }) => notFor),
     doneBy: aboutAll(composition, ({ doneBy }) => doneBy),
     takenOff: aboutAll(composition, ({ takenOff }) => takenOff),
     changes: null,
@@ -77,7 +81,7 @@ export function compose(composition: Composition, order: readonly string[]): Gui
     nones: [],
     contents: contents.length === 0 ? null : new Map(contents),
     sections,
-    opening: [...request.note, ...all((guide, by) => openingOf(guide, by))],
+    opening: request.note,
     footnotes: all((guide, by) => adaptProse(guide.footnotes, by)),
     links: all<LinkFact>(({ links }) => links),
     pictures: distinct(all<PictureFact>(({ pictures }) => pictures)),
@@ -89,15 +93,8 @@ export function compose(composition: Composition, order: readonly string[]): Gui
   };
 }
 
-function openingOf(guide: Guide, by: VisitNames): readonly Block[] {
-  return guide.opening.map((block) => adaptBlock(block, by));
-}
-
 /** What guides say about the job, each once with the name of its work; `null` where none says anything. */
-function aboutAll(
-  { guides, nameOf }: Composition,
-  of: (guide: Guide) => Guide['doneBy'],
-): Guide['doneBy'] {
+function aboutAll({ guides, nameOf }: Composition, of: (guide: Guide) => Guide['doneBy']): Guide['doneBy'] {
   const said = guides.flatMap((guide) => {
     const found = of(guide);
     return found ? [{ ...found, guide: guide.id }] : [];
@@ -111,7 +108,9 @@ function aboutAll(
 
 /** A picture that two guides show is published once. */
 function distinct(pictures: readonly PictureFact[]): readonly PictureFact[] {
-  const keyed = pictures.map((one) => [`${one.path}\n${one.figure ? one.figure.at.file + one.figure.at.start : ''}`, one] as const);
+  const keyed = pictures.map(
+    (one) => [`${one.path}\n${one.figure ? one.figure.at.file + one.figure.at.start : ''}`, one] as const,
+  );
   return [...new Map(keyed).values()];
 }
 
@@ -180,7 +179,8 @@ function sectionOf(
             ? 'Both jobs'
             : `All ${guides.length} jobs`
           : listed(places.map(({ guide }, index) => (index === 0 ? nameOf(guide) : lowered(nameOf(guide)))));
-  const title: Prose = whose === null ? titles.prose : [{ type: 'text', value: `${whose}: `, at: null }, ...titles.prose];
+  const title: Prose =
+    whose === null ? titles.prose : [{ type: 'text', value: `${whose}: `, at: null }, ...titles.prose];
   const titleText = whose === null ? titles.text : `${whose}: ${titles.text}`;
   return {
     id: count === 1 ? id : `${id}-${count}`,

@@ -1,6 +1,6 @@
 import { actionsOf } from '../job/walk.ts';
-import type { Item } from '../model/item.ts';
 import type { Verb } from '../model/inline.ts';
+import type { Item } from '../model/item.ts';
 import type { Before, Graph } from './graph.ts';
 import type { VisitNode, VisitNodes } from './nodes.ts';
 

@@ -30,7 +30,8 @@ export function knownBuilds(
   shop: Shop,
   report: Report,
 ): KnownBuilds | null {
-  const platform = shop.platforms.get(request.platform.value)?.builds;
+  const [first] = guides;
+  const platform = first && shop.platforms.get(first.platform.value)?.builds;
   const options = [
     ...(platform?.options ?? []),
     ...guides.flatMap((guide) => {
@@ -47,16 +48,25 @@ export function knownBuilds(
   });
   const traits = request.build.map((written) => traitOf(written, options, report));
   if (traits.includes(null)) return null;
-  const others = traits.flatMap((trait): Written<When>[] =>
-    trait ? [{ value: { kind: 'not', of: trait.value, at: trait.at }, at: trait.at }] : [],
-  );
-  const space = { options, listed: platform?.listed ?? null, impossible: [...limits, ...others] };
+  const known = traits.flatMap((trait) => trait ?? []);
+  const others = known.length === 0 ? [] : [othersThan(known)];
+  const space = { options, listed: platform?.listed ?? null, impossible: [...others, ...limits] };
   const { builds, tooMany } = enumerateBuilds(space);
   if (builds.length === 0) {
     reportNone(request, guides, { ...space, impossible: [...limits] }, report);
     return null;
   }
   return { space, builds, settles: (when) => verdict(when, builds, tooMany) };
+}
+
+/** Every build but those that have some traits. */
+function othersThan(traits: readonly Written<When>[]): Written<When> {
+  const [first, ...more] = traits;
+  if (!first) throw new Error('nothing is known of the build');
+  const { at } = first;
+  const of: When =
+    more.length === 0 ? first.value : { kind: 'and', of: traits.map(({ value }) => value), at };
+  return { value: { kind: 'not', of, at }, at };
 }
 
 function verdict(when: When, builds: readonly Build[], tooMany: boolean): ReturnType<Settles> {
@@ -107,7 +117,9 @@ function reportNone(
   if (!at) return;
   const limits = guides.flatMap((guide) =>
     guide.builds.impossible.flatMap((one) =>
-      one.at.file === guide.file ? [{ message: `“${guide.title.value}” is for these alone`, at: one.at }] : [],
+      one.at.file === guide.file
+        ? [{ message: `“${guide.title.value}” is for these alone`, at: one.at }]
+        : [],
     ),
   );
   const alone = enumerateBuilds(withoutBuild).builds.length === 0;

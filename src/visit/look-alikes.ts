@@ -23,7 +23,11 @@ export function reportLookAlikes(guides: readonly Guide[], report: Report): void
       if (!earlier) seen.set(key, { guide, item });
       else if (earlier.guide !== guide) {
         const message = `“${item.noun.label}” seems to be one thing with what “${earlier.guide.title.value}” calls so; ${mends[item.kind]}, or tell the two apart in their labels`;
-        report(finding(visitLookAlike, item.at, message, { notes: [{ message: 'declared here too', at: earlier.item.at }] }));
+        report(
+          finding(visitLookAlike, item.at, message, {
+            notes: [{ message: 'declared here too', at: earlier.item.at }],
+          }),
+        );
       }
     }
   }

@@ -1,5 +1,5 @@
 import { adaptItem } from '../guide/adapt.ts';
-import { company, listed, nounOf, tellApart } from '../job/index.ts';
+import { company, listed, lowered, nounOf, tellApart } from '../job/index.ts';
 import { whenKey } from '../job/when.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Ref } from '../model/inline.ts';
@@ -52,7 +52,7 @@ function withOwners(
     [...merged].map(([id, one]) => {
       if (alike.get(spoken(one)) === 1) return [id, one.item];
       const { label, plural } = one.item.noun;
-      const noun = nounOf(`${label}, ${listed(one.guides.map(nameOf))}`);
+      const noun = nounOf(`${label}, for ${listed(one.guides.map((guide) => lowered(nameOf(guide))))}`);
       return [id, { ...one.item, noun: { ...noun, plural: plural.split(',', 1)[0] ?? plural } }];
     }),
   );

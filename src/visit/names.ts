@@ -88,7 +88,14 @@ function namesOf(
     guide.sections.flatMap((section) =>
       section.steps.map((step): [string, string] => {
         const identity = shared(step);
-        return [step.id, claimStep(identity === null ? `own ${guide.id} step ${step.id}` : `step ${identity}`, step.id, guide)];
+        return [
+          step.id,
+          claimStep(
+            identity === null ? `own ${guide.id} step ${step.id}` : `step ${identity}`,
+            step.id,
+            guide,
+          ),
+        ];
       }),
     ),
   );
@@ -135,7 +142,8 @@ function stepIdentities(guide: Guide): ReadonlyMap<string, string> {
   const steps = guide.sections.flatMap((section) => section.steps);
   const derives = (step: Step) => step.origins.findLast(({ kind }) => kind === 'reverse');
   for (const step of steps) {
-    if (!derives(step) && step.at.file !== guide.file) found.set(step.id, twice(`${step.at.file}#${step.at.start}`));
+    if (!derives(step) && step.at.file !== guide.file)
+      found.set(step.id, twice(`${step.at.file}#${step.at.start}`));
   }
   for (const step of steps) {
     const origin = derives(step);

@@ -42,6 +42,13 @@ export function visitNodes(guides: readonly Guide[], names: ReadonlyMap<string, 
         step: known?.step && step ? oneStep(known.step, step) : step,
       });
     };
+    const [about] = guide.sections;
+    if (about && guide.opening.length > 0) {
+      // What an author says before all headings stands before the work; the underscore keeps its id apart.
+      const opening = { ...about, id: 'about_it', titleText: 'what it is', intro: guide.opening, steps: [] };
+      const title = [{ type: 'text' as const, value: opening.titleText, at: null }];
+      add(`text ${by.section(opening.id)}`, adaptedSection({ ...opening, title }, guide, by), null);
+    }
     for (const section of guide.sections) {
       const own = adaptedSection(section, guide, by);
       if (section.steps.length === 0 && section.intro.length > 0) add(`text ${own.id}`, own, null);

@@ -30,7 +30,10 @@ export function withOwnPlaces(guide: Guide, by: VisitNames): Guide {
     sections: guide.sections.map((section) => ({
       ...section,
       intro: section.intro.map((block) => mapBlock(block, map)),
-      steps: section.steps.map((step) => ({ ...step, blocks: step.blocks.map((block) => mapBlock(block, map)) })),
+      steps: section.steps.map((step) => ({
+        ...step,
+        blocks: step.blocks.map((block) => mapBlock(block, map)),
+      })),
     })),
   };
 }

@@ -1,6 +1,6 @@
 import type { Report } from '../diagnostics/report.ts';
-import { computeJob } from '../job/index.ts';
 import { dryRun } from '../job/dry-run/index.ts';
+import { computeJob } from '../job/index.ts';
 import { distinctOutcomes } from '../job/outcomes.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
@@ -10,12 +10,12 @@ import { type Arranged, arrange, thingsOf } from './arrange.ts';
 import { compose } from './compose.ts';
 import { dirtyFirst } from './dirt.ts';
 import { type Before, Graph } from './graph.ts';
+import { ledgerErrors } from './judge.ts';
 import { type KnownBuilds, knownBuilds } from './known-builds.ts';
 import { mergeItems } from './merge-items.ts';
 import { undoOf, type VisitNames, visitNames } from './names.ts';
 import { unlikeSteps, type VisitNodes, visitNodes } from './nodes.ts';
 import { withOwnPlaces } from './own-places.ts';
-import { ledgerErrors } from './judge.ts';
 import { quickOrder } from './quick-order.ts';
 import { orderReasons } from './reasons.ts';
 import type { VisitRequest } from './request.ts';
@@ -102,7 +102,10 @@ function sharings(guides: readonly Guide[], shop: Shop): readonly ReadonlySet<st
       const identity = names.get(guide.id)?.shared(step);
       if (identity === null || identity === undefined || identity.startsWith('undo ')) continue;
       const known = wanted.get(identity) ?? { count: 0, minutes: 0 };
-      wanted.set(identity, { count: known.count + 1, minutes: known.minutes + (step.time?.value.likely ?? 0) });
+      wanted.set(identity, {
+        count: known.count + 1,
+        minutes: known.minutes + (step.time?.value.likely ?? 0),
+      });
     }
   }
   const shared = [...wanted]
@@ -205,7 +208,12 @@ function repeatedSteps(
 function quickest(layout: Layout, ground: Ground): PlannedVisit {
   const { arranged, dirt } = layout;
   if (!arranged.ok) throw new Error('a visit without an order has no quickest one');
-  const quick = finished(layout, quickOrder(layout.compose(arranged.order, dirt), layout.nodes), dirt, ground);
+  const quick = finished(
+    layout,
+    quickOrder(layout.compose(arranged.order, dirt), layout.nodes),
+    dirt,
+    ground,
+  );
   if (isSound(quick, ground.shop) && isNeverLonger(savingsIn(quick))) return quick;
   const found = finished(layout, arranged.order, dirt, ground);
   if (dirt.length === 0 || isNeverLonger(savingsIn(found))) return found;
@@ -213,7 +221,12 @@ function quickest(layout: Layout, ground: Ground): PlannedVisit {
   return isNeverLonger(savingsIn(row)) ? row : found;
 }
 
-function finished(layout: Layout, order: readonly string[], links: readonly Before[], ground: Ground): PlannedVisit {
+function finished(
+  layout: Layout,
+  order: readonly string[],
+  links: readonly Before[],
+  ground: Ground,
+): PlannedVisit {
   const guide = layout.compose(order, links);
   const job = computeJob(guide, ground.shop.settings.crew);
   const { visit } = guide;

@@ -62,7 +62,9 @@ function isBetter(
 
 /** The nodes in the order of the text. */
 function orderOf({ sections }: Guide, nodes: VisitNodes['nodes']): readonly string[] {
-  const written = sections.flatMap(({ id, steps }) => (steps.length > 0 ? steps.map((step) => step.id) : [`text ${id}`]));
+  const written = sections.flatMap(({ id, steps }) =>
+    steps.length > 0 ? steps.map((step) => step.id) : [`text ${id}`],
+  );
   return written.filter((id) => nodes.has(id));
 }
 
@@ -82,7 +84,9 @@ function withRest(
   const ordered = new Set(some);
   const done = new Set<string>();
   const isReady = (id: string) =>
-    [...chains.values()].every((chain) => chain.slice(0, Math.max(0, chain.indexOf(id))).every((one) => done.has(one)));
+    [...chains.values()].every((chain) =>
+      chain.slice(0, Math.max(0, chain.indexOf(id))).every((one) => done.has(one)),
+    );
   const takeReady = () => {
     for (const id of order) if (!ordered.has(id) && !done.has(id) && isReady(id)) done.add(id);
   };

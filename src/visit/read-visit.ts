@@ -5,8 +5,8 @@ import { finding } from '../diagnostics/rule-card.ts';
 import { misplaced } from '../directives/rules/directive-misplaced.ts';
 import { assemble } from '../guide/assemble.ts';
 import { readFrontMatter } from '../guide/front-matter.ts';
-import { directiveNames } from '../guide/names.ts';
 import type { ReadingContext } from '../guide/index.ts';
+import { directiveNames } from '../guide/names.ts';
 import { scopeOf } from '../guide/scope.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { readMarkdown } from '../syntax/read.ts';
@@ -31,9 +31,19 @@ export function readVisit(source: SourceFile, context: ReadingContext, report: R
   const { value } = front;
   const draft = assemble(document, scopeOf(source.path, context, undefined, [], report));
   for (const { at } of [...draft.items, ...draft.sections]) {
-    report(finding(misplaced, at, 'a visit says what is booked, and a note in plain text; work stands in its guides'));
+    report(
+      finding(
+        misplaced,
+        at,
+        'a visit says what is booked, and a note in plain text; work stands in its guides',
+      ),
+    );
   }
-  const listAt = (key: 'build' | 'guides', written: string | readonly string[] | undefined, parting: RegExp) =>
+  const listAt = (
+    key: 'build' | 'guides',
+    written: string | readonly string[] | undefined,
+    parting: RegExp,
+  ) =>
     typeof written === 'string'
       ? written
           .split(parting)

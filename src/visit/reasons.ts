@@ -11,7 +11,11 @@ interface Deciders {
 }
 
 /** Why steps of a visit stand where they do, in the order of doing. */
-export function orderReasons(guide: Guide, job: Job, { dirt, ledger, repeated }: Deciders): readonly OrderReason[] {
+export function orderReasons(
+  guide: Guide,
+  job: Job,
+  { dirt, ledger, repeated }: Deciders,
+): readonly OrderReason[] {
   const order = guide.sections.flatMap(({ steps }) => steps.map(({ id }) => id));
   const place = new Map(order.map((id, index) => [id, index]));
   const at = (id: string) => place.get(id) ?? order.length;
@@ -23,7 +27,8 @@ export function orderReasons(guide: Guide, job: Job, { dirt, ledger, repeated }:
   }
   for (const { first, second } of ledger) reasons.push({ kind: 'ledger', steps: [first], other: second });
   reasons.push(...fills(order, job, guide.visit));
-  if (repeated.length > 0) reasons.push({ kind: 'repeated', steps: [...repeated].sort((a, b) => at(a) - at(b)), other: null });
+  if (repeated.length > 0)
+    reasons.push({ kind: 'repeated', steps: [...repeated].sort((a, b) => at(a) - at(b)), other: null });
   return reasons.sort((a, b) => at(a.steps[0] ?? '') - at(b.steps[0] ?? ''));
 }
 

@@ -7,7 +7,8 @@ export interface VisitRequest {
   readonly id: string;
   readonly file: string;
   readonly title: Written<string>;
-  readonly platform: Written<string>;
+  /** `null` on the command line, where it is that of the guides. */
+  readonly platform: Written<string> | null;
   /** What the build is known to have, as written: an option, a choice of one, or either with "no". */
   readonly build: readonly Written<string>[];
   readonly guides: readonly Written<string>[];

@@ -86,7 +86,8 @@ export const visitBuildImpossible: RuleCard = {
 const cover = (title: string, doing: string) =>
   `${head(title)}---\n\n## What comes off {#off}\n\n${nones}\n::part{#cover}\n\n## Work {#work}\n\n::step[Work on the ${title.toLowerCase()}]{#work-on time="5 min"}\n\n${doing}\n`;
 const platform = {
-  'platforms/example-van.md': '---\ntitle: Example van\noptions:\n  fog: Front fog lamps\n---\n\nA van.\n\n::part[Front cover]{#cover}\n',
+  'platforms/example-van.md':
+    '---\ntitle: Example van\noptions:\n  fog: Front fog lamps\n---\n\nA van.\n\n::part[Front cover]{#cover}\n',
 };
 
 export const visitUnorderable: RuleCard = {

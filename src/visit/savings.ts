@@ -46,7 +46,10 @@ function timesOf(plan: Plan | undefined): VisitTimes {
   const alone = schedules.find(({ crew }) => crew === 1);
   return {
     handsOn: alone?.handsOn.mean ?? 0,
-    personMinutes: (alone?.tasks ?? []).reduce((sum, { start, finish, people }) => sum + (finish - start) * people, 0),
+    personMinutes: (alone?.tasks ?? []).reduce(
+      (sum, { start, finish, people }) => sum + (finish - start) * people,
+      0,
+    ),
     labour: alone?.labour ?? 0,
     elapsed: crews.map((crew) => ({
       crew,

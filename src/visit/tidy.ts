@@ -35,14 +35,19 @@ export function elapsedInOrder(order: readonly string[], tasks: Tasks): number |
  *
  * @param workOf the guides whose work a step is, as one text
  */
-export function tidied(order: readonly string[], tasks: Tasks, workOf: (step: string) => string): readonly string[] {
+export function tidied(
+  order: readonly string[],
+  tasks: Tasks,
+  workOf: (step: string) => string,
+): readonly string[] {
   let best = order;
   let elapsed = elapsedInOrder(order, tasks) ?? Number.POSITIVE_INFINITY;
   for (let before = -1; before !== switches(best, workOf); ) {
     before = switches(best, workOf);
     for (const next of joined(best, workOf)) {
       const time = elapsedInOrder(next, tasks);
-      if (time === null || time > elapsed + SAME || switches(next, workOf) >= switches(best, workOf)) continue;
+      if (time === null || time > elapsed + SAME || switches(next, workOf) >= switches(best, workOf))
+        continue;
       best = next;
       elapsed = Math.min(elapsed, time);
       break;

@@ -276,8 +276,7 @@ export const guideView = (): GuideView => ({
     savings: [
       {
         ...shown(),
-        guides: [text()],
-        rows: [{ label: text(), apart: [text()], sum: text(), together: text(), saved: text() }],
+        rows: [{ label: text(), apart: text(), together: text(), saved: text() }],
       },
     ],
     shared: [{ step: stepRef(), guides: text() }],

@@ -1,3 +1,4 @@
+import { whenInWords } from '../../job/build-words.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Job } from '../../model/job.ts';
 
@@ -49,4 +50,18 @@ const STEP_DIGITS = 16;
 /** By what the page's scripts know a step again in another edition. */
 export function stepPrint(id: string, { stepFingerprints }: Pick<Job, 'stepFingerprints'>): string {
   return (stepFingerprints.get(id) ?? '').slice(0, STEP_DIGITS);
+}
+
+/** The builds that the guide itself is limited to; undefined where it is for all that the platform has. */
+export function buildsFor({ builds, file }: Pick<Guide, 'builds' | 'file'>): string | undefined {
+  const own = builds.impossible.find(({ at }) => at.file === file);
+  return own?.value.kind === 'not' ? whenInWords(own.value.of, builds.options) : undefined;
+}
+
+/** The build at the head of each printed sheet of a guide that reads alike for all its builds; `null` where it does not. */
+export function oneBuildWords(
+  guide: Pick<Guide, 'builds' | 'file'>,
+  { plans }: Pick<Job, 'plans'>,
+): string | null {
+  return plans.length < 2 ? (buildsFor(guide) ?? 'all') : null;
 }

@@ -1,4 +1,3 @@
-import { whenInWords } from '../../job/build-words.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Job } from '../../model/job.ts';
 import { isDraft, marksSince } from '../../release/standing.ts';
@@ -11,7 +10,7 @@ import {
   platformFolder,
   stepRef,
 } from '../frame/context.ts';
-import { dateWords, identityWords, shortFingerprint } from '../frame/identity.ts';
+import { buildsFor, dateWords, identityWords, shortFingerprint } from '../frame/identity.ts';
 import { isBlank, proseMarkup } from '../frame/prose.ts';
 import type { FrameView } from '../frame/shared-views.ts';
 import { aboutRows } from '../overview/about.ts';
@@ -24,11 +23,11 @@ import { pickerView, pickTable, tableMarkup } from '../overview/pick-table.ts';
 import { safetyGroups, signalKey } from '../overview/safety.ts';
 import { scheduleViews } from '../overview/schedule.ts';
 import { standingView } from '../overview/standing.ts';
+import { visitView } from '../overview/visit.ts';
 import { rehearsalData } from '../rehearsal/rehearsal.ts';
 import type { RehearsalData } from '../rehearsal/rehearsal-data.ts';
 import { rehearsalPage } from '../rehearsal/rehearsal-page.ts';
 import type { RehearsalView } from '../rehearsal/rehearsal-view.ts';
-import { visitView } from '../overview/visit.ts';
 import { blockViews } from '../steps/blocks.ts';
 import { bayData, bayMarkup } from './bay.ts';
 import type { GuideView } from './guide-views.ts';
@@ -118,12 +117,6 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
     rehearsal: { text: 'Rehearse this job', href: 'rehearsal.html' },
     alone: null,
   };
-}
-
-/** The builds that the guide itself is limited to; undefined where it is for all that the platform has. */
-function buildsFor({ builds, file }: Guide): string | undefined {
-  const own = builds.impossible.find(({ at }) => at.file === file);
-  return own?.value.kind === 'not' ? whenInWords(own.value.of, builds.options) : undefined;
 }
 
 /** Everything that the parts of a guide's page look up. */

@@ -26,17 +26,18 @@ interface VisitGuideView {
   readonly edition: string;
 }
 
-/** The times of the guides, their sum, and those of the visit; for the builds for which they stand. */
+/** The times of the guides one after the other, those of the visit and what is saved; for the builds for which they stand. */
 interface SavingView extends Shown {
-  /** The names of the guides, as the columns bear them. */
-  readonly guides: readonly string[];
-  readonly rows: readonly {
-    readonly label: string;
-    readonly apart: readonly string[];
-    readonly sum: string;
-    readonly together: string;
-    readonly saved: string;
-  }[];
+  readonly rows: readonly SavingRow[];
+}
+
+/** A time of the job. */
+export interface SavingRow {
+  readonly label: string;
+  /** The sum that it comes from: "3.4 h + 3.2 h = 6.6 h". */
+  readonly apart: string;
+  readonly together: string;
+  readonly saved: string;
 }
 
 /** A step that is done once, and for whom. */
@@ -76,26 +77,27 @@ export function visitView({ visit }: Pick<Guide, 'visit'>, context: GuideContext
   };
 }
 
-function savingViews({ guides, savings }: Visit, context: GuideContext): readonly SavingView[] {
-  const rows = sharedRows(context, ({ index }): readonly VisitSaving[] =>
-    savings.slice(index, index + 1),
-  );
+function savingViews({ savings }: Visit, context: GuideContext): readonly SavingView[] {
+  const rows = sharedRows(context, ({ index }): readonly VisitSaving[] => savings.slice(index, index + 1));
   return rows.map(({ row, shown }) => ({
     ...shown,
-    guides: guides.map(({ name }) => name),
     rows: savingRows(row),
   }));
 }
 
-type Line = SavingView['rows'][number];
-
 /** A line for each time, with the sum that it comes from. */
-export function savingRows({ together, apart }: VisitSaving): readonly Line[] {
+export function savingRows({ together, apart }: VisitSaving): readonly SavingRow[] {
   const row = inARow(apart);
-  const line = (label: string, of: (times: VisitTimes) => number, words: (value: number) => string): Line => ({
+  const line = (
+    label: string,
+    of: (times: VisitTimes) => number,
+    words: (value: number) => string,
+  ): SavingRow => ({
     label,
-    apart: apart.map((times) => words(of(times))),
-    sum: words(of(row)),
+    apart: sumWords(
+      apart.map((times) => words(of(times))),
+      words(of(row)),
+    ),
     together: words(of(together)),
     saved: words(Math.max(0, of(row) - of(together))),
   });
@@ -112,6 +114,10 @@ export function savingRows({ together, apart }: VisitSaving): readonly Line[] {
       ),
     ),
   ];
+}
+
+function sumWords(parts: readonly string[], sum: string): string {
+  return parts.length > 1 ? `${parts.join(' + ')} = ${sum}` : sum;
 }
 
 /** What is said between the steps of a reason and its other step. */

@@ -20,8 +20,9 @@ export function guideEntry(guide: GuideSummary, { root }: Pick<PageContext, 'roo
       most: base<'time'>(time.most),
     }),
     people: people > 1 ? `${people} people for some steps` : '1 person',
-    builds:
-      differsWith.length === 0
+    builds: guide.visit
+      ? `${guide.visit.length} guides as one job`
+      : differsWith.length === 0
         ? 'The same for every build'
         : `Differs with ${listed(differsWith.map(lowered))}`,
   };

@@ -11,7 +11,8 @@ import type { Build } from '../../model/when.ts';
 interface Reading {
   readonly guide: Guide;
   readonly build: Build;
-  readonly step: Step;
+  /** `null` for words outside a step. */
+  readonly step: Step | null;
 }
 
 /**
@@ -46,6 +47,11 @@ export function readAloud(guide: Guide, plan: Plan): string {
       ];
     })
     .join('\n\n');
+}
+
+/** Words that stand in no step, as the technician of one plan reads them: a line for each paragraph and list item. */
+export function wordsAloud(prose: Prose, guide: Guide, { builds: [build] }: Plan): readonly string[] {
+  return build ? linesOf(prose, { guide, build, step: null }) : [];
 }
 
 function blockLines(block: Block, reading: Reading): readonly string[] {
@@ -115,7 +121,7 @@ function phrase(
   const target = findTarget(guide, node.target.value);
   if (node.type === 'action') {
     return target
-      ? actionWords(node, target, { stepSide: step.side?.value ?? null, starts, words: guide.words })
+      ? actionWords(node, target, { stepSide: step?.side?.value ?? null, starts, words: guide.words })
       : node.target.value;
   }
   if (target) return mentionWords(node, targetNoun(target), starts);

@@ -57,7 +57,10 @@ export function layOutTemplates(
 }
 
 /** The guide and the template as `baybook cut` names them: of a visit, those of the guide that the template is from. */
-function namedForCutting({ guide: { id: guide, visit } }: PublishedGuide, template: string): [string, string] {
+function namedForCutting(
+  { guide: { id: guide, visit } }: PublishedGuide,
+  template: string,
+): [string, string] {
   if (!visit) return [guide, template];
   const [owner = '', own] = template.split('/');
   return own === undefined ? [visit.guides[0]?.id ?? guide, template] : [owner, own];

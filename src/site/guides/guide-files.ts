@@ -1,5 +1,5 @@
 import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
-import { identityWords } from '../../pages/frame/identity.ts';
+import { identityWords, oneBuildWords } from '../../pages/frame/identity.ts';
 import { guideJson } from '../../pages/guide/guide-json.ts';
 import { type GuidePages, guidePages } from '../../pages/guide/guide-page.ts';
 import { pickList } from '../../pages/guide/pick-list.ts';
@@ -36,7 +36,7 @@ export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): G
       { path: `${folder}rehearsal.js`, content: rehearsalScript(views.rehearsed) },
       {
         path: `${folder}page-feet.css`,
-        content: pageFeet(guide, identityWords(guide, job), job.plans.length < 2),
+        content: pageFeet(guide, identityWords(guide, job), oneBuildWords(guide, job)),
       },
     ],
   };

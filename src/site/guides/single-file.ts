@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { compactStyle } from '../../html/compact-style.ts';
 import { markup } from '../../html/markup.ts';
 import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
-import { identityWords } from '../../pages/frame/identity.ts';
+import { identityWords, oneBuildWords } from '../../pages/frame/identity.ts';
 import type { FrameView } from '../../pages/frame/shared-views.ts';
 import type { GuidePages } from '../../pages/guide/guide-page.ts';
 import type { GuideView } from '../../pages/guide/guide-views.ts';
@@ -55,7 +55,7 @@ export function singleFileView(
     return known;
   };
   const logo = shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null;
-  const feet = pageFeet(guide, identityWords(guide, job), job.plans.length < 2);
+  const feet = pageFeet(guide, identityWords(guide, job), oneBuildWords(guide, job));
   const style = styleText(page.frame.styles, parts.styles, accentStyle(shop.settings.accent), feet);
   const around = { ...page.frame, root: '', logo: logo && inlineOnce(logo) };
   return alone(frame(around, style, parts.script), inlineOnce);
