@@ -19,7 +19,7 @@ export interface Visit {
 }
 
 /** One guide of a visit. */
-export interface VisitGuide {
+interface VisitGuide {
   readonly id: string;
   readonly title: string;
   /** The title up to its first comma: what tells its work from that of the others. */
@@ -38,7 +38,7 @@ export interface VisitWork {
 }
 
 /** A step that is done once for several guides. */
-export interface SharedStep {
+interface SharedStep {
   readonly step: string;
   readonly guides: readonly string[];
 }

@@ -10,10 +10,10 @@ const MOST_PLAYS = 60;
 /** An order that the ledger accepts, and the links that it took; or the first that it refuses, `null` where the links go round in a circle. */
 export type Arranged =
   | { readonly ok: true; readonly order: readonly string[]; readonly links: readonly Before[] }
-  | { readonly ok: false; readonly refused: Refused | null };
+  | { readonly ok: false; readonly refused: RefusedOrder | null };
 
 /** An order that the ledger refuses, and why. */
-export interface Refused {
+interface RefusedOrder {
   readonly order: readonly string[];
   readonly guide: Guide;
   readonly fault: Violation;
@@ -21,8 +21,8 @@ export interface Refused {
 
 /**
  * Looks for an order that the ledger accepts. Where playing one shows a fault, the step that shows it is put behind
- * all that the other guide does to the thing at fault, or before it, whichever the written orders allow; what has led
- * nowhere is taken back.
+ * all that the other guide does to the thing at fault, before it, or in between, whichever the written orders allow;
+ * what has led nowhere is taken back.
  *
  * @param list the nodes in the order in which they are taken where the links leave a choice
  * @param faultIn plays an order: its first fault, `null` for a sound one
@@ -35,7 +35,7 @@ export function arrange(
   faultIn: (guide: Guide) => Violation | null,
 ): Arranged {
   let plays = 0;
-  let refused: Refused | null = null;
+  let refused: RefusedOrder | null = null;
   const attempt = (links: readonly Before[], linked: Graph): Arranged | null => {
     const order = linked.order(list);
     if (!order || plays >= MOST_PLAYS) return null;
@@ -45,6 +45,8 @@ export function arrange(
     if (!fault) return { ok: true, order, links };
     refused ??= { order, guide, fault };
     for (const link of waysOut(fault, guide, order, nodes)) {
+      // What is so already would only be played again.
+      if (linked.leads(link.first, link.second)) continue;
       const next = linked.copy();
       if (!next.add(link)) continue;
       const found = attempt([...links, link], next);
@@ -81,6 +83,9 @@ function waysOut(
     return [
       { first: last.id, second: shows.id },
       { first: shows.id, second: first.id },
+      // While the other guide has it open.
+      { first: first.id, second: shows.id },
+      { first: shows.id, second: last.id },
     ];
   });
 }

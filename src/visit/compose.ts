@@ -11,7 +11,7 @@ import type { VisitNode, VisitNodes, VisitSection } from './nodes.ts';
 import type { VisitRequest } from './request.ts';
 
 /** What a visit is put together from. */
-export interface Composition {
+interface Composition {
   readonly request: VisitRequest;
   /** Sorted by id. */
   readonly guides: readonly Guide[];
@@ -25,7 +25,7 @@ export interface Composition {
 }
 
 /** Puts a visit together in an order of its nodes: a guide like any other, whose steps are those of several guides. */
-export function compose(composition: Composition, order: readonly string[]): Guide {
+export function composeVisit(composition: Composition, order: readonly string[]): Guide {
   const { request, guides, names, items } = composition;
   const [first] = guides;
   if (!first) throw new Error('a visit is of one guide at least');

@@ -7,7 +7,7 @@ import type { Job } from '../model/job.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Violation } from '../model/violation.ts';
 import { type Arranged, arrange, thingsOf } from './arrange.ts';
-import { compose } from './compose.ts';
+import { composeVisit } from './compose.ts';
 import { dirtyFirst } from './dirt.ts';
 import { type Before, Graph } from './graph.ts';
 import { ledgerErrors } from './judge.ts';
@@ -137,7 +137,7 @@ function laidOut({ request, guides, visited, known, shop }: Ground, repeated: Re
     fingerprint: job.fingerprint,
   }));
   const composed = (order: readonly string[], links: readonly Before[]) =>
-    compose(
+    composeVisit(
       { request, guides: own, names, nameOf, builds: known.space, items, nodes: linked(nodes, links), told },
       order,
     );

@@ -16,7 +16,7 @@ import type { VisitRequest } from './request.ts';
 const listOfWords = { error: 'words parted by commas' };
 
 /** What stands at the top of a visit. */
-export const visitSchema = z.strictObject({
+const visitSchema = z.strictObject({
   title: yamlText,
   platform: yamlText,
   build: z.union([yamlText, z.array(yamlText)], listOfWords).optional(),

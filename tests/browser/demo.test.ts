@@ -20,7 +20,7 @@ beforeAll(async () => {
 
 /** The pages of one kind are laid out alike: the first stands for all, and some guides for the guides. */
 function sample(): readonly string[] {
-  const kinds = ['tools/', 'fasteners/', 'platforms/'];
+  const kinds = ['tools/', 'fasteners/', 'platforms/', 'visits/'];
   const alike = (path: string) => kinds.find((kind) => path.startsWith(kind));
   const firsts = kinds.map((kind) => pages.find((path) => path.startsWith(kind)));
   const inPages = pages.filter((path) => /^guides\/.+\/index\.html$/.test(path));

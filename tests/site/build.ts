@@ -24,7 +24,7 @@ export function publicationFor(found: Inspection): Publication {
   return publicationOf(found, guidesOf(found), found);
 }
 
-function guidesOf({ guides, shop }: Inspection) {
+function guidesOf({ guides, shop }: Pick<Inspection, 'guides' | 'shop'>) {
   return guides.map(({ guide, job }) => ({
     facts: guideFacts(guide),
     findings: [],
@@ -54,9 +54,13 @@ export async function buildSite(
     visits: [],
   };
   const pageOf = sitePages({ found: names });
-  const results = guidesOf(found);
+  // A visit is made like a guide, and no fact of it lies between guides.
+  const visits = guidesOf({ guides: found.visits, shop }).map((one) => ({ ...one, facts: null }));
+  const results = [...guidesOf(found), ...visits];
   const made = await Promise.all(
-    found.guides.map((one) => makeGuide(one, { seen, note, pageOf, kit, store, pageAlone: false })),
+    [...found.guides, ...found.visits].map((one) =>
+      makeGuide(one, { seen, note, pageOf, kit, store, pageAlone: false }),
+    ),
   );
   const publication = publicationOf(
     found,

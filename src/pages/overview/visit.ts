@@ -32,7 +32,7 @@ interface SavingView extends Shown {
 }
 
 /** A time of the job. */
-export interface SavingRow {
+interface SavingRow {
   readonly label: string;
   /** The sum that it comes from: "3.4 h + 3.2 h = 6.6 h". */
   readonly apart: string;
@@ -42,7 +42,9 @@ export interface SavingRow {
 
 /** A step that is done once, and for whom. */
 interface SharedView {
-  readonly step: StepRef;
+  /** One. */
+  readonly steps: readonly StepRef[];
+  readonly title: string;
   readonly guides: string;
 }
 
@@ -50,7 +52,8 @@ interface SharedView {
 interface ReasonView {
   readonly steps: readonly StepRef[];
   readonly text: string;
-  readonly other: StepRef | null;
+  /** One or none. */
+  readonly other: readonly StepRef[];
 }
 
 /** What is said of a visit; `null` for a guide of an author. */
@@ -71,7 +74,7 @@ export function visitView({ visit }: Pick<Guide, 'visit'>, context: GuideContext
     savings: savingViews(visit, context),
     shared: visit.shared.flatMap(({ step, guides }) => {
       const ref = stepRef(context, step);
-      return ref ? [{ step: ref, guides: listed(guides.map(nameOf)) }] : [];
+      return ref ? [{ steps: [ref], title: ref.title, guides: listed(guides.map(nameOf)) }] : [];
     }),
     reasons: visit.reasons.flatMap((reason) => reasonView(reason, context) ?? []),
   };
@@ -131,5 +134,9 @@ export const reasonWords: { readonly [K in OrderReason['kind']]: string } = {
 function reasonView({ kind, steps, other }: OrderReason, context: GuideContext): ReasonView | null {
   const refs = steps.flatMap((step) => stepRef(context, step) ?? []);
   if (refs.length === 0) return null;
-  return { steps: refs, text: reasonWords[kind], other: other === null ? null : stepRef(context, other) };
+  return {
+    steps: refs,
+    text: reasonWords[kind],
+    other: [stepRef(context, other ?? '')].flatMap((ref) => ref ?? []),
+  };
 }
