@@ -38,7 +38,7 @@ export function openShard(
 }
 
 /**
- * Works out what some of the guides give, every so many-th of them, and keeps it in the shard's folder. The verdict
+ * Works out what some of the guides and visits give, every so many-th of them, and keeps it in the shard's folder. The verdict
  * is on these guides and on what all of them share; what lies between guides is judged when the shards are merged.
  */
 export async function fillShard(
@@ -49,9 +49,12 @@ export async function fillShard(
   const identity = ownIdentity();
   const state = await workspaceHash(work, identity);
   const { workspace, ground } = await openWork(work, identity, true);
-  const own = workspace.found.guides.filter((_, index) => index % of === part - 1);
+  const { guides, visits } = workspace.found;
+  const own = [...guides, ...visits].filter((_, index) => index % of === part - 1);
   const { results, notices } = await runGuides(own, ground, work);
-  const verdict = { ...conclude(workspace, results), guideCount: own.length };
+  const isVisit = ({ path }: { readonly path: string }) => visits.includes(path);
+  const ofGuides = results.filter((one) => !isVisit(one));
+  const verdict = { ...conclude(workspace, ofGuides, results.filter(isVisit)), guideCount: ofGuides.length };
   const problems = results.flatMap((result) => result.problems);
   const isWhole = problems.length === 0 && (await workspaceHash(work, identity)) === state;
   if (isWhole) writeNote(folder, { format: 1, part, of, state });

@@ -32,16 +32,15 @@ export function knownBuilds(
 ): KnownBuilds | null {
   const [first] = guides;
   const platform = first && shop.platforms.get(first.platform.value)?.builds;
-  const options = [
-    ...(platform?.options ?? []),
-    ...guides.flatMap((guide) => {
-      const by = names.get(guide.id);
-      return guide.builds.options.flatMap((option) => {
-        const id = by?.option(option.id) ?? option.id;
-        return id === option.id ? [] : [{ ...option, id }];
-      });
-    }),
-  ];
+  const byId = new Map((platform?.options ?? []).map((option) => [option.id, option]));
+  for (const guide of guides) {
+    const by = names.get(guide.id);
+    for (const option of guide.builds.options) {
+      const id = by?.option(option.id) ?? option.id;
+      if (!byId.has(id)) byId.set(id, { ...option, id });
+    }
+  }
+  const options = [...byId.values()];
   const limits = guides.flatMap((guide) => {
     const by = names.get(guide.id);
     return guide.builds.impossible.map(({ value, at }) => ({ value: by?.when(value) ?? value, at }));

@@ -78,7 +78,11 @@ function namesOf(
     things.set(sequence.id, claim(placeIdentity(sequence.at, sequence.id, guide, twice), sequence.id, guide));
   }
   const ofPlatform = new Set(shop.platforms.get(guide.platform.value)?.builds.options.map(({ id }) => id));
-  const option = (id: string) => (ofPlatform.has(id) ? id : `${guide.id}/${id}`);
+  const option = (id: string) => {
+    if (ofPlatform.has(id)) return id;
+    // What an inspection finds goes by the inspection's name.
+    return guide.items.get(id)?.kind === 'inspection' ? (things.get(id) ?? id) : `${guide.id}/${id}`;
+  };
   const identities = stepIdentities(guide);
   const shared = ({ id }: Step) => {
     const identity = identities.get(id);

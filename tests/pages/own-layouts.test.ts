@@ -9,7 +9,7 @@ import * as fixture from './fixture.ts';
 import { page } from './render.ts';
 
 const { layouts } = await readTemplates({ paths: [], read: () => null });
-const view = indexPage([], page(''));
+const view = indexPage([], [], page(''));
 
 /** The first page with a layout of the shop's own in the place of a built-in one. */
 function renderWith(name: string, text: string) {
