@@ -1,7 +1,5 @@
 import type { Finding } from '../diagnostics/finding.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
-import type { Guide } from '../model/guide.ts';
-import type { Job } from '../model/job.ts';
 import {
   judgeRequest,
   ledgerErrors,
@@ -13,7 +11,7 @@ import {
 } from '../visit/index.ts';
 import type { WatchedWorkspace } from './asks.ts';
 import { guideContext } from './guide-context.ts';
-import { inspectGuide } from './inspect-guide.ts';
+import { type InspectedGuide, inspectGuide } from './inspect-guide.ts';
 import type { Workspace } from './open-workspace.ts';
 import { readSource } from './read-sources.ts';
 
@@ -22,7 +20,7 @@ export interface InspectedVisit {
   /** Path of its file. */
   readonly path: string;
   /** Planned as a guide like any other; `null` after a fault that leaves nothing to do. */
-  readonly value: { readonly guide: Guide; readonly job: Job } | null;
+  readonly value: InspectedGuide['value'];
   readonly findings: readonly Finding[];
 }
 
@@ -81,7 +79,8 @@ export async function planned(
       notes: [...one.notes, { message: 'in this visit, where both are done on one vehicle', at }],
     });
   }
-  return plan;
+  // A visit is released by nobody: its guides are.
+  return { ...plan, releases: [] };
 }
 
 function isSamePlace(a: Finding['at'], b: Finding['at']): boolean {
