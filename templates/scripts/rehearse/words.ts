@@ -94,8 +94,9 @@ export function speaker(data: RehearsalData, plan: number, { tasks }: Pick<Sessi
   const placeWords = ({ step, scene }: Pick<Task, 'step' | 'scene'>) =>
     step === null ? (data.titles[scene] ?? '') : stepWords(step);
 
-  function taskWords({ action, move, scene }: Task): string {
-    if (action === null || !move) return data.titles[scene] ?? '';
+  function taskWords({ action, move, scene, step }: Task): string {
+    const title = data.titles[scene] ?? '';
+    if (action === null || !move) return step === null ? `Prove it: ${title}` : title;
     const text = data.actions[action]?.text ?? '';
     return move.side ? `${text}, ${words[move.side]}` : text;
   }
