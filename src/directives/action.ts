@@ -30,6 +30,10 @@ function attributesOf(rule: ActionRule) {
     ),
     when,
     trial: meant(ref, 'The step in which the fit was tried. What cannot be undone comes after it.'),
+    to: meant(
+      words,
+      'Where what leaves the job goes, as in `to="scrap metal"` or `to="the bin for hazardous waste"`. It is printed behind the name.',
+    ),
     amount: meant(
       amount,
       'How much of the supply this takes. All amounts together may not be more than its `quantity`.',
@@ -41,7 +45,10 @@ function attributesOf(rule: ActionRule) {
     over: meant(over, 'How much is covered. With `yields` on the supply, the amount must do for it.'),
   };
   const allowed = Object.entries(all).filter(
-    ([name]) => (name !== 'trial' || rule.forGood) && (!ofApply.has(name) || rule.verb === 'apply'),
+    ([name]) =>
+      (name !== 'trial' || rule.forGood) &&
+      (!ofApply.has(name) || rule.verb === 'apply') &&
+      (name !== 'to' || rule.verb === 'discard'),
   );
   // Attributes that a verb does not allow are never read, so they come out as undefined.
   return Object.fromEntries(allowed) as Partial<typeof all> as typeof all;
@@ -105,6 +112,7 @@ export const actions: readonly DirectiveReader<Inline>[] = actionRules.map((rule
           amount: values.amount ?? null,
           on: values.on?.value ?? [],
           over: values.over ?? null,
+          to: values.to?.value ?? null,
           trial: values.trial?.value ?? null,
           when: values.when,
           inSequence: null,

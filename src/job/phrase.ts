@@ -30,7 +30,9 @@ export function actionWords(action: Action, target: Target, place: PhrasePlace):
   const turning = action.inSequence ? '' : `${settingWords(action, target)}${turnWords(action, target)}`;
   const plain = action.inSequence
     ? inSequenceWords(action.inSequence, action.say ?? words)
-    : [...parts, torqueWords(action, target)].filter((part) => part !== '').join(' ');
+    : [...parts, torqueWords(action, target), action.to === null ? '' : `to ${action.to}`]
+        .filter((part) => part !== '')
+        .join(' ');
   const phrase = `${plain}${turning}`;
   return place.starts ? capitalised(phrase) : phrase;
 }

@@ -148,6 +148,7 @@ function turned(source: Action, verb: Verb, item: Item | null): Action {
     amount: null,
     on: [],
     over: null,
+    to: null,
     trial: null,
     when: null,
   };

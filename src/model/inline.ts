@@ -86,6 +86,8 @@ export interface Action {
   readonly on: readonly Ref[];
   /** How much area or length `apply` covers. */
   readonly over: Written<Quantity> | null;
+  /** Where what leaves the job goes: "scrap metal". */
+  readonly to: string | null;
   /** The step that tried the fit before something is done for good. */
   readonly trial: Ref | null;
   readonly when: Written<When> | null;

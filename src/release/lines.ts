@@ -170,6 +170,7 @@ function actOf(node: Action | Mention, telling: Telling): Act {
       ...names('on', node.on, telling),
       ...quantityFact('amount', node.amount),
       ...quantityFact('over', node.over),
+      ...told('goes to', node.to),
       ...names('after the trial in', node.trial ? [node.trial] : [], telling),
       ...(node.inSequence ? told('place', `${node.inSequence.place + 1} of ${node.inSequence.of}`) : []),
     ],

@@ -242,6 +242,7 @@ export function action(verb: Verb, target: string, words: ActionWords = {}, at: 
     amount: words.amount ? written(quantity(words.amount), at) : null,
     on: [],
     over: null,
+    to: null,
     trial: words.trial ? written(words.trial) : null,
     when: maybeWhen(words.when),
     inSequence: null,

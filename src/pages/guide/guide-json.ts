@@ -213,6 +213,7 @@ function actionJson({ node, whens }: Placed<Action>, step: Step, guide: Guide) {
     amount: node.amount ? quantityJson(node.amount.value) : null,
     on: node.on.map((ref) => ref.value),
     over: node.over ? quantityJson(node.over.value) : null,
+    to: node.to,
     text: target ? actionWords(node, target, place) : '',
     when: whens.map(whenText),
   };

@@ -114,6 +114,7 @@ const action = z.strictObject({
   amount: quantity.nullable(),
   on: z.array(id).describe('What a supply is put on'),
   over: quantity.nullable().describe('How much area or length is covered'),
+  to: z.string().nullable().describe('Where what is discarded goes'),
   text: z.string().describe('The action as printed'),
   when: z.array(z.string()).describe('Conditions of its step, block and phrase, outermost first'),
 });
