@@ -157,7 +157,7 @@ export function size<D extends Dimension>(kind: D): AttributeType<Quantity<D>> {
 /** A range, or a single value that is both its ends. */
 export function range<D extends Dimension>(...kinds: readonly D[]): AttributeType<QuantityRange<D>> {
   return {
-    expects: `a range of ${kinds.join(' or ')} with its unit, as in \`10..60 N·m\``,
+    expects: `a range of ${kinds.join(' or ')} with its unit, as in \`${kinds.some((kind) => kind === 'area') ? '0.5..6 mm²' : '10..60 N·m'}\``,
     read: (text) => {
       const readings = kinds.map((kind) => parseRange(text, kind));
       const found = readings.find((reading) => reading.ok);
