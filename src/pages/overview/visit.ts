@@ -104,7 +104,8 @@ export function savingRows({ together, apart }: VisitSaving): readonly SavingRow
     together: words(of(together)),
     saved: words(Math.max(0, of(row) - of(together))),
   });
-  const minutes = (value: number) => formatRun(base<'time'>(value));
+  // Four columns on a phone: a time may go on in the next line.
+  const minutes = (value: number) => formatRun(base<'time'>(value)).replaceAll('\u00a0', ' ');
   return [
     line('Hands-on', ({ handsOn }) => handsOn, minutes),
     line('Everybody’s time', ({ personMinutes }) => personMinutes, minutes),
