@@ -106,6 +106,14 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .option('--open', 'open the browser too')
     .action(async (guide, options) => done(await (await import('./preview.ts')).preview(guide, options, io)));
 
+  withWorkspace(program.command('language-server'))
+    .description('serve an editor: findings as they are typed, completion, renaming and more')
+    // What editors pass on their own accord; there is no other way to speak.
+    .addOption(new Option('--stdio', 'speak over standard input and output, which it does anyway').hideHelp())
+    .action(async (options) =>
+      done(await (await import('./language-server.ts')).languageServer(options, io)),
+    );
+
   addNew(program.command('new'), io, done);
 
   program
@@ -274,6 +282,7 @@ Exit code: 0 without errors, 1 with errors, 2 for wrong usage.
 Examples:
   baybook new guide                      begin a guide
   baybook preview lamp-cradle            show a guide while it is written
+  baybook language-server                serve an editor; "baybook explain editors" says how
   baybook check                          check the workspace in guides/
   baybook check lamp-cradle              check one guide
   baybook build --out site               check it and write the site

@@ -9,7 +9,7 @@ interface Want {
 
 /** The way into the handbook: every chapter, file and directive stands under what it is wanted for, each once. */
 export const wants: readonly Want[] = [
-  { want: 'Write a first guide', names: ['first-guide', 'shop.yaml', 'platform.md', 'guide.md'] },
+  { want: 'Write a first guide', names: ['first-guide', 'editors', 'shop.yaml', 'platform.md', 'guide.md'] },
   {
     want: 'Say what the job needs',
     names: ['wear', 'tool', 'supply', 'kit', 'none', 'tools.yaml', 'supplies.yaml'],

@@ -1,0 +1,94 @@
+import type { Finding } from '../diagnostics/finding.ts';
+import type { Guide } from '../model/guide.ts';
+import type { Job } from '../model/job.ts';
+import { checked } from '../shop/inspect.ts';
+import { inspectGuide } from '../shop/inspect-guide.ts';
+import type { Workspace } from '../shop/open-workspace.ts';
+import { readText } from '../shop/text-files.ts';
+import { type CheckedGuide, conclude } from '../shop/verdict.ts';
+import { withTexts } from '../shop/with-texts.ts';
+import { runGuides } from '../site/guides/run-guides.ts';
+import { turnGround } from '../site/guides/turn.ts';
+import { type OpenWork, openWork } from '../site/open-work.ts';
+import type { Work } from '../site/work.ts';
+import { type SourceFile, sourceFile } from '../source/source-file.ts';
+
+/** What of a guide could be worked out when it last could be. */
+interface Worked {
+  readonly guide: Guide;
+  readonly job: Job;
+}
+
+/** A workspace in an editor's hands: files as they are typed stand over those on disk. */
+export interface EditorDesk {
+  /** Takes in texts as they are typed, `null` for a file that is as on disk again. */
+  readonly typed: (texts: ReadonlyMap<string, string | null>) => void;
+  /** Takes in that files on disk have changed. */
+  readonly changedOnDisk: () => void;
+  /** The findings of all files, the same as `check` tells of these texts. */
+  readonly findings: () => Promise<readonly Finding[]>;
+  readonly workspace: () => Promise<Workspace>;
+  /** A guide by its file, as it last could be worked out. */
+  readonly worked: (path: string) => Worked | null;
+  /** A file as it is typed, or else on disk. */
+  readonly source: (path: string) => SourceFile | null;
+}
+
+/** Opens a workspace for an editor; nothing is read before it is asked for. */
+export function editorDesk(work: Work, identity: string): EditorDesk {
+  const texts = new Map<string, string>();
+  const results = new Map<string, CheckedGuide>();
+  const worked = new Map<string, Worked>();
+  /** Guides whose text has changed since they were looked at. */
+  const waiting = new Set<string>();
+  let open: OpenWork | null = null;
+  const files = () => withTexts(work.files, texts);
+
+  const opened = async (): Promise<OpenWork> => {
+    if (open) return open;
+    // Threads read the disk alone, and would miss what is typed.
+    const own: Work = { ...work, files: files(), openCrew: async () => null };
+    open = await openWork(own, identity, false);
+    results.clear();
+    const { results: all } = await runGuides(open.workspace.found.guides, open.ground, own);
+    for (const result of all) results.set(result.path, result);
+    return open;
+  };
+  const current = async (): Promise<Workspace> => {
+    const known = await opened();
+    const workspace = { ...known.workspace, files: files() };
+    open = { workspace, ground: turnGround({ ...known.ground, workspace }) };
+    for (const path of waiting) {
+      waiting.delete(path);
+      if (!workspace.found.guides.includes(path)) continue;
+      const inspected = await inspectGuide(path, workspace);
+      results.set(path, checked(inspected));
+      if (inspected.value) worked.set(path, inspected.value);
+    }
+    return workspace;
+  };
+  return {
+    typed: (changes) => {
+      for (const [path, text] of changes) {
+        if (text === null) texts.delete(path);
+        else texts.set(path, text);
+        waiting.add(path);
+        if (!open?.workspace.found.guides.includes(path)) open = null;
+      }
+    },
+    changedOnDisk: () => {
+      open = null;
+    },
+    findings: async () => {
+      const workspace = await current();
+      const all = workspace.found.guides.flatMap((path) => results.get(path) ?? []);
+      return conclude(workspace, all).findings;
+    },
+    workspace: current,
+    worked: (path) => worked.get(path) ?? null,
+    source: (path) => {
+      const text = texts.get(path);
+      return text === undefined ? readText(work.files, path) : sourceFile(path, text.replace(/^\uFEFF/, ''));
+    },
+  };
+}
