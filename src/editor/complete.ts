@@ -9,7 +9,7 @@ import { namesIn } from './names.ts';
 import { itemNamed, itemWords } from './tell.ts';
 
 /** Something that can be written at a place. */
-export interface Offer {
+export interface EditorOffer {
   readonly label: string;
   /** What it is, in a line. */
   readonly detail: string;
@@ -28,7 +28,7 @@ export function offersAt(
   offset: number,
   desk: EditorDesk,
   workspace: Workspace,
-): readonly Offer[] {
+): readonly EditorOffer[] {
   const text = desk.source(path)?.text ?? '';
   const line = text.slice(text.lastIndexOf('\n', offset - 1) + 1, offset);
   if (path.endsWith('.yaml')) return keysAt(path, line);
@@ -59,7 +59,7 @@ export function offersAt(
     }));
 }
 
-type Ids = (fits: (id: string) => boolean, typed: string) => readonly Offer[];
+type Ids = (fits: (id: string) => boolean, typed: string) => readonly EditorOffer[];
 
 function inBraces(
   spec: (typeof directives)[number],
@@ -67,7 +67,7 @@ function inBraces(
   ids: Ids,
   path: string,
   desk: EditorDesk,
-): readonly Offer[] {
+): readonly EditorOffer[] {
   const [, name = '', quoted, bare] = /([a-z-]+)=(?:"([^"]*)|([^\s"]*))$/.exec(inner) ?? [];
   const type = spec.attributes[name];
   const value = quoted ?? bare;
@@ -101,7 +101,7 @@ function inBraces(
     }));
 }
 
-function valueOffer(label: string, detail: string, typed: string): Offer {
+function valueOffer(label: string, detail: string, typed: string): EditorOffer {
   return { label, detail, kind: 'value', text: label, typed: typed.length };
 }
 
@@ -112,7 +112,7 @@ function idOffers(
   workspace: Workspace,
   fits: (id: string) => boolean,
   typed: string,
-): readonly Offer[] {
+): readonly EditorOffer[] {
   const source = desk.source(path);
   const own = source ? namesIn(source).flatMap(({ id, gives }) => (gives ? [id] : [])) : [];
   const guide = desk.worked(path)?.guide;
@@ -151,7 +151,7 @@ function fitsDirective(
 }
 
 /** The keys of a file of the shop, at the beginning of a line or within braces. */
-function keysAt(path: string, line: string): readonly Offer[] {
+function keysAt(path: string, line: string): readonly EditorOffer[] {
   const entry = fileEntries.find(({ name }) => name === path);
   const [, outer] = /^([a-z-]*)$/.exec(line) ?? [];
   const [, inner] = /^[a-z0-9-]+:\s*\{(?:.*,\s*)?([a-z-]*)$/.exec(line) ?? /^\s+([a-z-]*)$/.exec(line) ?? [];
