@@ -9,7 +9,7 @@ import { namesIn } from './names.ts';
 import { itemNamed, itemWords } from './tell.ts';
 
 /** Something that can be written at a place. */
-export interface EditorOffer {
+interface EditorOffer {
   readonly label: string;
   /** What it is, in a line. */
   readonly detail: string;
