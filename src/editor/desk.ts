@@ -50,7 +50,8 @@ export function editorDesk(work: Work, identity: string): EditorDesk {
     const own: Work = { ...work, files: files(), openCrew: async () => null };
     open = await openWork(own, identity, false);
     results.clear();
-    const { results: all } = await runGuides(open.workspace.found.guides, open.ground, own);
+    const { guides, visits } = open.workspace.found;
+    const { results: all } = await runGuides([...guides, ...visits], open.ground, own);
     for (const result of all) results.set(result.path, result);
     return open;
   };
@@ -58,12 +59,20 @@ export function editorDesk(work: Work, identity: string): EditorDesk {
     const known = await opened();
     const workspace = { ...known.workspace, files: files() };
     open = { workspace, ground: turnGround({ ...known.ground, workspace }) };
+    let stale = false;
     for (const path of waiting) {
       waiting.delete(path);
       if (!workspace.found.guides.includes(path)) continue;
       const inspected = await inspectGuide(path, workspace);
       results.set(path, checked(inspected));
       if (inspected.value) worked.set(path, inspected.value);
+      stale = true;
+    }
+    // A visit is made of guides, so that it may read otherwise when one of them does.
+    const { visits } = workspace.found;
+    if (stale && visits.length > 0) {
+      const { results: again } = await runGuides(visits, open.ground, { openCrew: async () => null });
+      for (const result of again) results.set(result.path, result);
     }
     return workspace;
   };
@@ -81,8 +90,9 @@ export function editorDesk(work: Work, identity: string): EditorDesk {
     },
     findings: async () => {
       const workspace = await current();
-      const all = workspace.found.guides.flatMap((path) => results.get(path) ?? []);
-      return conclude(workspace, all).findings;
+      const { guides, visits } = workspace.found;
+      const of = (paths: readonly string[]) => paths.flatMap((path) => results.get(path) ?? []);
+      return conclude(workspace, of(guides), of(visits)).findings;
     },
     workspace: current,
     worked: (path) => worked.get(path) ?? null,
