@@ -10,13 +10,13 @@ const own = fileURLToPath(new URL('..', import.meta.url));
 const top = dirname(own);
 
 /**
- * What makes this Baybook's work different from any other's: its own code and layouts, the packages that it
+ * What makes this Baybook's work different from any other's: its own code, layouts and handbook, the packages that it
  * stands on, and the version of Node. Work that another has left in the store is not taken for its own.
  */
 export function ownIdentity(): string {
-  const shipped = [own, join(top, 'templates')].flatMap((folder) =>
+  const shipped = [own, join(top, 'templates'), join(top, 'handbook')].flatMap((folder) =>
     readdirSync(folder, { recursive: true, encoding: 'utf8' })
-      .filter((name) => /\.(?:js|ts|css|liquid|txt)$/.test(name))
+      .filter((name) => /\.(?:js|ts|css|liquid|txt|md)$/.test(name))
       .sort()
       .flatMap((name) => [name, readFileSync(join(folder, name))]),
   );

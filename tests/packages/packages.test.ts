@@ -1,9 +1,9 @@
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { build } from 'esbuild';
-import { expect, it } from 'vitest';
+import { expect, it, onTestFinished } from 'vitest';
 import { repository } from '../driver.ts';
 import { runtimePackages } from './runtime-packages.ts';
 
@@ -66,6 +66,7 @@ it('the site names what it contains of others, each with its licence', async () 
 
 it('is whole when it is packed and installed elsewhere, and runs from any folder', () => {
   const elsewhere = mkdtempSync(join(tmpdir(), 'packed-'));
+  onTestFinished(() => rmSync(elsewhere, { recursive: true, force: true }));
   const npm = (...args: string[]) => execFileSync('npm', args, { cwd: repository, encoding: 'utf8' });
   const [packed] = JSON.parse(npm('pack', '--json', '--ignore-scripts', '--pack-destination', elsewhere));
   const modules = join(elsewhere, 'node_modules');
