@@ -36,7 +36,7 @@ export const tool = directive({
       'Of a torque wrench, from the middle of its grip to that of its square. With a crowfoot, the step prints what the wrench is set to.',
     ),
     crimps: meant(
-      range('area'),
+      { ...range('area'), expects: 'a range of sections with its unit, as in `0.5..6 mm²`' },
       'The sections of wire on which it crimps terminals, as in `0.5..6 mm²`. A wire outside them is a finding.',
     ),
     solders: meant(flag, 'It solders terminals.'),
