@@ -344,6 +344,7 @@ export const rehearsalView = (): RehearsalView => ({
 });
 
 const entry = (): GuideEntry => ({
+  picture: picture(null),
   link: link(),
   partNumber: text(),
   revision: text(),

@@ -45,7 +45,7 @@ export function guideHtml(guide: Guide = fixture.guide, job: Job = fixture.job, 
 
 /** The first page. */
 export function indexHtml(guide: Guide = fixture.guide): string {
-  return html('index.liquid', indexPage([summaryOf(guide, fixture.job, fixture.shop)], [], page('')));
+  return html('index.liquid', indexPage([summaryOf(guide, fixture.job, fixture.shop, null)], [], page('')));
 }
 
 /** The page of the platform. */
@@ -54,6 +54,6 @@ export function platformHtml(guide: Guide = fixture.guide): string {
   if (!platform) throw new Error('the fixture has no platform');
   return html(
     'platform.liquid',
-    platformPage(platform, [summaryOf(guide, fixture.job, fixture.shop)], page()),
+    platformPage(platform, [summaryOf(guide, fixture.job, fixture.shop, null)], page()),
   );
 }

@@ -28,7 +28,7 @@ function guidesOf({ guides, shop }: Pick<Inspection, 'guides' | 'shop'>) {
   return guides.map(({ guide, job }) => ({
     facts: guideFacts(guide),
     findings: [],
-    summary: summaryOf(guide, job, shop),
+    summary: summaryOf(guide, job, shop, null),
     made: null,
   }));
 }
@@ -64,7 +64,10 @@ export async function buildSite(
   );
   const publication = publicationOf(
     found,
-    results.map((result, index) => ({ ...result, made: made[index] ?? null })),
+    results.map(({ summary, ...result }, index) => {
+      const own = made[index] ?? null;
+      return { ...result, summary: { ...summary, picture: own?.face ?? null }, made: own };
+    }),
     found,
   );
   const site = await assembleSite(publication, { files, shown: files, store, kit, basis: 'test', pageOf });

@@ -1,7 +1,7 @@
 import type { Markup } from '../../html/markup.ts';
 import type { FrameView, LinkView } from '../frame/shared-views.ts';
 import type { FindView, ListsView } from '../reference/reference-views.ts';
-import type { BlockView } from '../steps/block-views.ts';
+import type { BlockView, PictureView } from '../steps/block-views.ts';
 
 /** The first page: every platform with its guides, and what else can be looked up. */
 export interface IndexView {
@@ -16,6 +16,8 @@ export interface IndexView {
 /** A guide in a list. */
 export interface GuideEntry {
   readonly link: LinkView;
+  /** Beside its title; `null` for none. */
+  readonly picture: PictureView | null;
   readonly partNumber: string | null;
   readonly revision: string | null;
   readonly updated: string | null;

@@ -4,6 +4,7 @@ import { base } from '../../units/quantity.ts';
 import { guideFolder, type PageContext } from '../frame/context.ts';
 import { dateWords } from '../frame/identity.ts';
 import type { GuideEntry } from '../overview/overview-views.ts';
+import type { PictureView } from '../steps/block-views.ts';
 import type { GuideSummary } from './guide-summary.ts';
 
 /** A guide as lists name it: what it is, how long it takes, for which builds it differs. */
@@ -11,6 +12,7 @@ export function guideEntry(guide: GuideSummary, { root }: Pick<PageContext, 'roo
   const { time, people, differsWith } = guide;
   return {
     link: { text: guide.title, href: `${root}${guideFolder(guide)}index.html` },
+    picture: guide.picture && pictureFrom(root, guide.picture),
     partNumber: guide.partNumber,
     revision: guide.revision,
     updated: guide.updated === null ? null : dateWords(guide.updated),
@@ -25,5 +27,20 @@ export function guideEntry(guide: GuideSummary, { root }: Pick<PageContext, 'roo
       : differsWith.length === 0
         ? 'The same for every build'
         : `Differs with ${listed(differsWith.map(lowered))}`,
+  };
+}
+
+/** The same picture with addresses from a page; a list shows no enlarged part. */
+function pictureFrom(root: string, picture: PictureView): PictureView {
+  const fromPage = (srcset: string) =>
+    srcset
+      .split(', ')
+      .map((one) => root + one)
+      .join(', ');
+  return {
+    ...picture,
+    src: root + picture.src,
+    sources: picture.sources.map(({ type, srcset }) => ({ type, srcset: fromPage(srcset) })),
+    detail: null,
   };
 }

@@ -13,6 +13,7 @@ import { numberSteps } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
 import { shapeOfItem } from '../overview/fastener-shape.ts';
 import { fixingWords } from '../overview/gather.ts';
+import type { PictureView } from '../steps/block-views.ts';
 import { expectedWords } from '../steps/readings.ts';
 
 /**
@@ -32,6 +33,8 @@ export interface GuideSummary {
   readonly visit: readonly string[] | null;
   /** As written: `2026-10-02`. */
   readonly updated: string | null;
+  /** By which lists show it, with an address from the site's root; `null` where it has none of its own. */
+  readonly picture: PictureView | null;
   /** Hands-on minutes over all its builds. */
   readonly time: { readonly least: number; readonly most: number };
   /** The most who work on one step. */
@@ -81,11 +84,16 @@ interface GuideFact {
   readonly at: string | null;
 }
 
-/** Sums a guide up for the rest of the site. */
+/**
+ * Sums a guide up for the rest of the site.
+ *
+ * @param picture by which lists show it
+ */
 export function summaryOf(
   guide: Guide,
   job: Job,
   shop: Pick<Shop, 'crib' | 'fastenerTypes' | 'platforms'>,
+  picture: PictureView | null,
 ): GuideSummary {
   return {
     id: guide.id,
@@ -93,6 +101,7 @@ export function summaryOf(
     title: guide.title.value,
     visit: guide.visit?.guides.map(({ id }) => id) ?? null,
     platform: guide.platform.value,
+    picture,
     partNumber: guide.partNumber?.value ?? null,
     revision: guide.revision?.value ?? null,
     updated: guide.updated?.value ?? null,

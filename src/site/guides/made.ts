@@ -1,3 +1,4 @@
+import type { PictureView } from '../../pages/steps/block-views.ts';
 import { sha256 } from '../../store/content-hash.ts';
 import { type Store, writeContent } from '../../store/store.ts';
 import type { PageLinks } from './link-check.ts';
@@ -29,6 +30,8 @@ export interface MadeGuide {
   readonly asksFor: readonly string[];
   /** The guide as one file: its path and bytes. */
   readonly alone: { readonly path: string; readonly size: number };
+  /** The picture by which lists show the guide, addressed from the site's root; `null` where it has none of its own. */
+  readonly face: PictureView | null;
   /** What a layout could not print, one sentence each. */
   readonly problems: readonly string[];
 }

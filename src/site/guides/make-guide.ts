@@ -116,6 +116,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
     pages,
     asksFor: [...asksFor],
     alone: { path: alonePath, size: size ?? 0 },
+    face: faceOf(published.guide, pictures),
     problems,
   };
 }
@@ -124,6 +125,19 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
 function wishesOf({ guide }: PublishedGuide, { settings }: PageContext['shop']): readonly PictureWish[] {
   const own = guide.pictures.flatMap(wishOf);
   return settings.logo ? [{ path: settings.logo.value, figure: null }, ...own] : own;
+}
+
+/**
+ * The picture by which lists show a guide: the author's first photograph, else the last drawing, which shows most of
+ * what is fitted. Pictures of procedures are shared, and tell no guide from another.
+ */
+function faceOf(
+  { file, pictures }: PublishedGuide['guide'],
+  published: ReadonlyMap<string, PictureView>,
+): PictureView | null {
+  const own = pictures.filter(({ path }) => path?.startsWith(file.slice(0, file.lastIndexOf('/') + 1)));
+  const views = own.flatMap(wishOf).flatMap((wish) => published.get(pictureKey(wish)) ?? []);
+  return views.find(({ sources }) => sources.length > 0) ?? views.at(-1) ?? null;
 }
 
 /** The picture of the workspace that a text shows. */

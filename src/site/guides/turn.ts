@@ -76,5 +76,6 @@ async function resultOf(
     return { ...checked, summary: null, made: null, problems: [] };
   const standing = releaseStanding(value.guide, value.job, value.releases);
   const made = await makeGuide({ ...value, standing }, { seen, note, pageOf, kit, store, pageAlone });
-  return { ...checked, summary: summaryOf(value.guide, value.job, seen.shop), made, problems: made.problems };
+  const summary = summaryOf(value.guide, value.job, seen.shop, made.face);
+  return { ...checked, summary, made, problems: made.problems };
 }
