@@ -58,6 +58,40 @@ describe('the demo shop, every page of it', () => {
     expect(pages.length).toBeGreaterThan(3);
   });
 
+  it('moves by less than 0.05 while it loads, and the first page takes under three screens of a phone', async () => {
+    const paths = ['index.html', 'guides/lamp-cradle/index.html'];
+    for (const viewport of [
+      { width: 390, height: 844 },
+      { width: 1440, height: 900 },
+    ]) {
+      const context = await site.browser.newContext({ viewport });
+      // How far a page moves is summed up as the Layout Instability specification (W3C) has it.
+      await context.addInitScript(`window.moved = 0;
+        new PerformanceObserver((list) => { for (const { value } of list.getEntries()) window.moved += value; })
+          .observe({ type: 'layout-shift', buffered: true })`);
+      for (const path of paths) {
+        const page = await context.newPage();
+        await page.goto(pathToFileURL(join(site.folder, path)).href);
+        await page.waitForTimeout(500);
+        expect(await page.evaluate<number>('window.moved'), `${path}, ${viewport.width} px`).toBeLessThan(
+          0.05,
+        );
+        const screens = await page.evaluate<number>('document.documentElement.scrollHeight / innerHeight');
+        if (path === 'index.html' && viewport.width === 390) expect(screens).toBeLessThan(3);
+      }
+      await context.close();
+    }
+  });
+
+  it('shows a job sheet that is clean by axe and leads back with a key', async () => {
+    const { page } = await open(site.browser, site.folder, 'guides/crash-bar/index.html');
+    await page.click('.paper-job');
+    expect(await axeFaults(page, '.paper-view')).toEqual([]);
+    await page.keyboard.press('Escape');
+    expect(await page.locator('main').isVisible()).toBe(true);
+    await page.context().close();
+  });
+
   it('is valid HTML (html-validate, recommended and a11y)', async () => {
     expect(
       await on(sample(), async (path) => htmlFaults(await readFile(join(site.folder, path), 'utf8'))),
