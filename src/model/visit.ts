@@ -1,6 +1,6 @@
 /**
  * What a guide that stands for a visit knows of the guides that it was planned from. Ids of items, steps and sections
- * are those of the visit: bare for what is of the platform, of the shop or of a procedure, `guide/id` for what is a
+ * are those of the visit: bare for what is of the platform, of the shop or of a procedure, `guide_id` for what is a
  * guide's own.
  */
 export interface Visit {

@@ -167,7 +167,7 @@ function sectionOf(
   const places = [...node.places.values()];
   const [first] = places;
   if (!first) throw new Error('a step of a visit is of some guide');
-  const id = places.length === 1 ? first.id : places.map((place) => place.id.replace('/', '-')).join('-and-');
+  const id = places.length === 1 ? first.id : places.map((place) => place.id.replace('_', '-')).join('-and-');
   const titles = distinctTitles(places);
   const whose =
     guides.length === 1
@@ -182,11 +182,13 @@ function sectionOf(
   const title: Prose =
     whose === null ? titles.prose : [{ type: 'text', value: `${whose}: `, at: null }, ...titles.prose];
   const titleText = whose === null ? titles.text : `${whose}: ${titles.text}`;
+  // Each heading of a page has words of its own.
+  const again = count === 1 ? '' : `, part ${count}`;
   return {
-    id: count === 1 ? id : `${id}-${count}`,
+    id: count === 1 ? id : `${id}_${count}`,
     idAt: first.idAt,
-    title,
-    titleText: capitalised(titleText),
+    title: again === '' ? title : [...title, { type: 'text', value: again, at: null }],
+    titleText: capitalised(titleText) + again,
     depth: 2,
     intro,
     steps: node.step ? [node.step] : [],

@@ -85,7 +85,7 @@ function traitOf(
   const words = value.trim().toLowerCase();
   const [, no, rest = words] = /^(no |not |without )(.+)$/.exec(words) ?? [];
   const [, named, chosen = rest] = /^(.+?)(?: is |: ?|=)(.+)$/.exec(rest) ?? [];
-  const own = (id: string) => id.slice(id.indexOf('/') + 1);
+  const own = (id: string) => id.slice(id.indexOf('_') + 1);
   const found = options.flatMap((option): When[] => {
     const isNamed = named === undefined || option.id === named || own(option.id) === named;
     if (option.choices) {

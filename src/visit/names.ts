@@ -20,7 +20,7 @@ type Identity = string;
 /**
  * The names of every guide of a visit. A thing is one with that of another guide where both have it from the
  * platform, from the shop's lists, or from one line of a procedure; never because they are alike. Such a thing keeps
- * its id, and what a guide declares itself is `guide/id`.
+ * its id, and what a guide declares itself is `guide_id`: no id of an author holds an underscore, and each stands in HTML.
  *
  * @param guides sorted by id, so that the names do not depend on the order in which they were named
  * @param repeated steps that are done for each guide by itself, by what they would be one by
@@ -41,12 +41,12 @@ type Claim = (identity: Identity, wanted: string, guide: Guide) => string;
 function claimer(): Claim {
   const taken = new Map<string, Identity>();
   return (identity, wanted, guide) => {
-    const first = identity.startsWith('own ') ? `${guide.id}/${wanted}` : wanted;
+    const first = identity.startsWith('own ') ? `${guide.id}_${wanted}` : wanted;
     const isFree = (id: string) => (taken.get(id) ?? identity) === identity;
     let id = first;
     // Where two procedures give one id to two things, the later says where it is from.
-    if (!isFree(id)) id = `${sourceOf(identity)}/${wanted}`;
-    for (let number = 2; !isFree(id); number += 1) id = `${sourceOf(identity)}/${wanted}-${number}`;
+    if (!isFree(id)) id = `${sourceOf(identity)}_${wanted}`;
+    for (let number = 2; !isFree(id); number += 1) id = `${sourceOf(identity)}_${wanted}-${number}`;
     taken.set(id, identity);
     return id;
   };
@@ -81,7 +81,7 @@ function namesOf(
   const option = (id: string) => {
     if (ofPlatform.has(id)) return id;
     // What an inspection finds goes by the inspection's name.
-    return guide.items.get(id)?.kind === 'inspection' ? (things.get(id) ?? id) : `${guide.id}/${id}`;
+    return guide.items.get(id)?.kind === 'inspection' ? (things.get(id) ?? id) : `${guide.id}_${id}`;
   };
   const identities = stepIdentities(guide);
   const shared = ({ id }: Step) => {
@@ -104,9 +104,9 @@ function namesOf(
     ),
   );
   return {
-    item: (id) => things.get(id) ?? `${guide.id}/${id}`,
-    step: (id) => steps.get(id) ?? `${guide.id}/${id}`,
-    section: (id) => `${guide.id}/${id}`,
+    item: (id) => things.get(id) ?? `${guide.id}_${id}`,
+    step: (id) => steps.get(id) ?? `${guide.id}_${id}`,
+    section: (id) => `${guide.id}_${id}`,
     option,
     when: (when) => renamed(when, option),
     shared,

@@ -11,13 +11,13 @@ export function withOwnPlaces(guide: Guide, by: VisitNames): Guide {
   const map: MapNode = (node) => {
     if (node.type !== 'element') return [node];
     const { id, href } = node.properties;
-    const own = typeof id === 'string' ? { id: `${guide.id}/${id}` } : {};
+    const own = typeof id === 'string' ? { id: `${guide.id}_${id}` } : {};
     if (node.tagName !== 'a' || typeof href !== 'string' || !href.startsWith('#'))
       return [{ ...node, properties: { ...node.properties, ...own } }];
     const name = href.slice(1);
     if (!guide.anchors.has(name)) {
       // A footnote, or its way back.
-      return [{ ...node, properties: { ...node.properties, ...own, href: `#${guide.id}/${name}` } }];
+      return [{ ...node, properties: { ...node.properties, ...own, href: `#${guide.id}_${name}` } }];
     }
     const target = places.get(name);
     if (target === undefined) return node.children;

@@ -63,8 +63,8 @@ describe('the roof vent and the side awning in one visit', () => {
 
   it('brings all swarf before any sealant, and the awning into the wait of the vent’s primer or the reverse', () => {
     const order = stepsOf(pair).map(({ id }) => id);
-    const dirty = ['roof-vent/saw', 'side-awning/drill-step'].map((id) => order.indexOf(id));
-    const sealed = ['roof-vent/bed', 'side-awning/brackets'].map((id) => order.indexOf(id));
+    const dirty = ['roof-vent_saw', 'side-awning_drill-step'].map((id) => order.indexOf(id));
+    const sealed = ['roof-vent_bed', 'side-awning_brackets'].map((id) => order.indexOf(id));
     expect(Math.max(...dirty)).toBeLessThan(Math.min(...sealed));
     expect(Math.min(...dirty)).toBeGreaterThan(0);
     const reasons = pair.visit?.reasons ?? [];
@@ -80,7 +80,7 @@ describe('the roof vent and the side awning in one visit', () => {
     // 200 ml and 60 ml of sealant, 30 ml and 15 ml of primer: litres.
     expect(quantity('sealant')).toBeCloseTo(0.26);
     expect(quantity('primer')).toBeCloseTo(0.045);
-    expect(items.get('roof-vent/tape')?.noun.label).toBe('Masking tape, 50 mm, for powered roof vent');
+    expect(items.get('roof-vent_tape')?.noun.label).toBe('Masking tape, 50 mm, for powered roof vent');
     expect(items.has('cured')).toBe(false);
   });
 

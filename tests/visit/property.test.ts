@@ -15,7 +15,7 @@ const names = ['lamp', 'mirror', 'rack'];
 function actionsIn(step: Step): readonly string[] {
   return placedInStep(step).flatMap(({ node, block }) =>
     node.type === 'action' && block.type !== 'refit-note'
-      ? [`${node.verb} ${node.target.value.replace(/^.*\//, '')}`]
+      ? [`${node.verb} ${node.target.value.replace(/^.*_/, '')}`]
       : [],
   );
 }
@@ -35,7 +35,7 @@ function inVisit(step: Step, guide: Guide, visit: Guide): readonly Step[] {
   const all = stepsOf(visit);
   return all.filter(
     ({ id }) =>
-      id === `${guide.id}/${step.id}` ||
+      id === `${guide.id}_${step.id}` ||
       (id === step.id && visit.visit?.steps.get(id)?.guides.includes(guide.id)),
   );
 }

@@ -8,7 +8,7 @@ import type { LedgerData } from '../../job/dry-run/portable.ts';
 
 const id = z
   .string()
-  .describe('Kebab-case id, as the author wrote it; in a visit what is one guide’s own is guide/id');
+  .describe('Kebab-case id, as the author wrote it; in a visit what is one guide’s own is guide_id');
 const when = z
   .string()
   .nullable()

@@ -62,7 +62,7 @@ function namedForCutting(
   template: string,
 ): [string, string] {
   if (!visit) return [guide, template];
-  const [owner = '', own] = template.split('/');
+  const [owner = '', own] = template.split('_');
   return own === undefined ? [visit.guides[0]?.id ?? guide, template] : [owner, own];
 }
 
