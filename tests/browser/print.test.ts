@@ -335,7 +335,7 @@ describe('the job sheet', () => {
     await page.check('#arch .bay-ticks input');
     await page.click('.paper-job');
     await page.click('.paper-typed summary');
-    await page.fill('input[data-vehicle="vehicle"]', 'QL 4711');
+    await page.fill('input[data-fact="identity"]', 'QL 4711');
     const told = await page.locator('.paper-foot .paper-vehicle').allTextContents();
     expect(new Set(told)).toEqual(new Set(['Vehicle registration or VIN: QL 4711']));
     const labels = await page.locator('.paper-label').allTextContents();

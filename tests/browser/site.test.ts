@@ -119,7 +119,7 @@ describe('the pick of a build', () => {
   it('gives every control a target of at least 56 px', async () => {
     const { page } = await open(site.browser, site.folder, guide);
     const controls = page.locator(
-      'label:visible, button:visible, summary, .gather a, .files a, .home, .reading',
+      'label:visible, button:visible, summary:visible, .gather a, .files a, .home, .reading',
     );
     expect(await controls.count()).toBeGreaterThan(10);
     expect(await lowTargets(controls)).toEqual([]);

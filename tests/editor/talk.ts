@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { PassThrough } from 'node:stream';
 import { pathToFileURL } from 'node:url';
-import { onTestFinished } from 'vitest';
+import { expect, onTestFinished, vi } from 'vitest';
 import {
   createConnection,
   createProtocolConnection,
@@ -50,8 +50,12 @@ export async function talk(workspace: Parameters<typeof bench>[0]): Promise<Talk
   await client.sendNotification('initialized', {});
   onTestFinished(async () => {
     await client.sendRequest('shutdown');
+    // The server ends its process when the editor leaves; here that is the process of the tests.
+    const exit = vi.spyOn(process, 'exit').mockImplementation((() => undefined) as never);
     await client.sendNotification('exit');
     await left;
+    expect(exit).toHaveBeenCalledWith(0);
+    exit.mockRestore();
     client.dispose();
   });
   return {

@@ -45,7 +45,7 @@ export function coverView(guide: Guide, context: GuideContext): CoverView {
   return {
     code: page === null ? null : code(page),
     fields: [
-      { id: 'vehicle', label: identifiedBy(guide.words) },
+      { id: 'identity', label: identifiedBy(guide.words) },
       { id: 'odometer', label: 'Odometer, or hours run' },
       { id: 'job', label: 'Job number' },
       { id: 'customer', label: 'Customer' },

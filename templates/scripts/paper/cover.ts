@@ -93,9 +93,9 @@ function fields(main: HTMLElement): HTMLElement {
     'paper-fields',
     ...rows.map((row) => {
       const value = make('b', '');
-      const { vehicle } = row.dataset;
-      if (vehicle) value.dataset.vehicleOf = vehicle;
-      return make('div', vehicle ? 'paper-field' : 'paper-field wide', make('span', '', wordsIn(row)), value);
+      const { fact } = row.dataset;
+      if (fact) value.dataset.factOf = fact;
+      return make('div', fact ? 'paper-field' : 'paper-field wide', make('span', '', wordsIn(row)), value);
     }),
   );
 }

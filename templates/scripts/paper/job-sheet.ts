@@ -179,7 +179,7 @@ function ownerPiece(from: HTMLElement): HTMLElement {
   const words = title ? [make('h3', '', title.textContent ?? '')] : [];
   title?.remove();
   for (const blank of [...copy.querySelectorAll<HTMLElement>('.paper-blank')].slice(0, 1)) {
-    if (from.matches('.of-vehicle')) blank.dataset.vehicleOf = 'vehicle';
+    if (from.matches('.of-vehicle')) blank.dataset.factOf = 'identity';
   }
   return make('div', 'paper-told', ...words, copy);
 }

@@ -62,7 +62,7 @@ export function labelPieces(section: Element): readonly ListPiece[] {
   return partsOf(section.querySelector('.bags')).map((label) => {
     const [number, title, vehicle, ...rest] = partsOf(label).map(copyOf);
     const place = make('b', '');
-    place.dataset.vehicleOf = 'vehicle';
+    place.dataset.factOf = 'identity';
     const name = `${(vehicle?.textContent ?? '').replace(/:.*$/s, '')}: `;
     const head = make(
       'div',

@@ -50,7 +50,7 @@ export function startPaper(page: Pick<BayData, 'words'>): void {
   );
   for (const paper of papers) paper.addEventListener('change', fill);
   view.addEventListener('input', ({ target }) => {
-    if (target instanceof HTMLInputElement && target.dataset.vehicle) fillVehicle(view);
+    if (target instanceof HTMLInputElement && target.dataset.fact) fillVehicle(view);
   });
   view.addEventListener('keydown', ({ key }) => {
     if (key === 'Escape') leave();
@@ -94,7 +94,7 @@ function footOf(main: HTMLElement): (number: number, of: number) => HTMLElement 
   });
   const vehicle = () => {
     const value = make('b', '');
-    value.dataset.vehicleOf = 'vehicle';
+    value.dataset.factOf = 'identity';
     return value;
   };
   const field = main.querySelector('.cover .job th');
@@ -112,9 +112,9 @@ function footOf(main: HTMLElement): (number: number, of: number) => HTMLElement 
 
 /** Writes what was typed of the vehicle wherever a sheet has a place for it; an empty place is written on by hand. */
 function fillVehicle(view: HTMLElement): void {
-  const fields = [...view.querySelectorAll<HTMLInputElement>('input[data-vehicle]')];
-  const typed = new Map(fields.map(({ dataset, value }) => [dataset.vehicle, value.trim()]));
-  for (const place of view.querySelectorAll<HTMLElement>('[data-vehicle-of]')) {
-    say(place, typed.get(place.dataset.vehicleOf) ?? '');
+  const fields = [...view.querySelectorAll<HTMLInputElement>('input[data-fact]')];
+  const typed = new Map(fields.map(({ dataset, value }) => [dataset.fact, value.trim()]));
+  for (const place of view.querySelectorAll<HTMLElement>('[data-fact-of]')) {
+    say(place, typed.get(place.dataset.factOf) ?? '');
   }
 }
