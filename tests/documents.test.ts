@@ -1,7 +1,11 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { expect, it } from 'vitest';
-import { bench, repository } from './driver.ts';
+import sharp from 'sharp';
+import { describe, expect, it } from 'vitest';
+import { repository } from './driver.ts';
+
+/** Made by `npm run pictures`. */
+const readmePictures = ['page', 'bay', 'sheet'].map((name) => `handbook/pictures/${name}.webp`);
 
 const read = (path: string) => readFileSync(resolve(repository, path), 'utf8');
 
@@ -20,13 +24,28 @@ it('names every runtime dependency, and no other, in DEVELOPERS.md', () => {
   expect(named.filter((name) => !/^package$|^-+$/.test(name)).sort()).toEqual(known.sort());
 });
 
-it('shows a guide in the README that passes', async () => {
-  const guide = /^```markdown\n([\s\S]*?)^```/m.exec(read('README.md'))?.[1] ?? '';
-  const { check } = await bench({
-    'shop.yaml': 'name: Example Fitting\n',
-    'tools.yaml': read('guides/tools.yaml'),
-    'platforms/larkspur-dray.md': '---\ntitle: Larkspur Dray\n---\n\nA van.\n',
-    'lamp-guard/guide.md': guide,
+describe('the README', () => {
+  const readme = read('README.md');
+
+  it('stays one screen of text', () => {
+    expect(readme.split('\n').length).toBeLessThan(60);
+    expect(readme.length).toBeLessThan(4000);
   });
-  expect((await check()).out).toBe('1 guide checked: no errors, no warnings\n');
+
+  it('shows a page, the bay and a sheet, each small, as large as people see it, and in words too', async () => {
+    const shown = [...readme.matchAll(/<img src="([^"]+)" height="(\d+)" alt="([^"]+)">/g)];
+    expect(shown.map(([, path]) => path)).toEqual(readmePictures);
+    for (const [, path = '', height, alt = ''] of shown) {
+      expect(alt.split(' ').length, path).toBeGreaterThan(8);
+      expect(statSync(resolve(repository, path)).size, path).toBeLessThan(60_000);
+      const { height: pixels } = await sharp(resolve(repository, path)).metadata();
+      expect(pixels, path).toBe(2 * Number(height));
+    }
+  });
+
+  it('leads to files that are there', () => {
+    const links = [...readme.matchAll(/\]\(([^)]+)\)/g)].map(([, path = '']) => path);
+    expect(links.length).toBeGreaterThan(8);
+    expect(links.filter((path) => !existsSync(resolve(repository, path)))).toEqual([]);
+  });
 });

@@ -3,10 +3,14 @@ import type { AttributeTypes } from '../directives/attribute.ts';
 import { supply } from '../directives/supply.ts';
 import { tool } from '../directives/tool.ts';
 import { frontMatterSchema, platformSchema, procedureSchema } from '../guide/front-matter.ts';
+import { releasesSchema } from '../release/entries.ts';
+import { releasedOnce } from '../release/rules.ts';
 import { ownKeys } from '../shop/crib.ts';
 import { fastenerType } from '../shop/fastener-types.ts';
 import { entryName } from '../shop/list-entries.ts';
 import { settingsSchema } from '../shop/settings.ts';
+import { visitSchema } from '../visit/read-visit.ts';
+import { twoInOneVisit } from '../visit/rules.ts';
 import type { EntryRow, HandbookEntry } from './entry.ts';
 
 /** What a JSON Schema that zod makes says of a value, as far as it is told here. */
@@ -136,5 +140,19 @@ export const fileEntries: readonly HandbookEntry[] = [
       'example/guide.md':
         '::procedure{of=grille-off #grille-first}\n\n## Refit {#refit}\n\n::reverse{of=grille-first}\n',
     },
+  },
+  {
+    name: 'visit.md',
+    title: 'visits/NAME.md, what stands at the top of a visit',
+    lead: 'Guides that are booked together on one vehicle. Below its keys stands a note, in plain text; the work stands in the guides.',
+    rows: keysOf(visitSchema),
+    example: twoInOneVisit,
+  },
+  {
+    name: 'releases.yaml',
+    title: 'releases.yaml, what was released of a guide',
+    lead: 'Written beside a guide by `baybook release`, the latest release last. Each key is a revision; none is ever edited. What a print of that revision told stands in `releases/`.',
+    rows: keysOf(releasesSchema),
+    example: releasedOnce,
   },
 ].map((entry) => ({ ...entry, id: entry.name.replace('.', '-') }));

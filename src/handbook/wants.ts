@@ -9,7 +9,10 @@ interface Want {
 
 /** The way into the handbook: every chapter, file and directive stands under what it is wanted for, each once. */
 export const wants: readonly Want[] = [
-  { want: 'Write a first guide', names: ['first-guide', 'editors', 'shop.yaml', 'platform.md', 'guide.md'] },
+  {
+    want: 'Write a first guide',
+    names: ['first-guide', 'whole-guide', 'editors', 'shop.yaml', 'platform.md', 'guide.md'],
+  },
   {
     want: 'Say what the job needs',
     names: ['wear', 'tool', 'supply', 'kit', 'none', 'tools.yaml', 'supplies.yaml'],
@@ -46,5 +49,7 @@ export const wants: readonly Want[] = [
   { want: 'Prove it and keep the evidence', names: ['prove', 'photo', 'rating', 'circuit'] },
   { want: 'Tell more', names: ['note', 'why', 'owner'] },
   { want: 'Share work between guides', names: ['procedure', 'procedure.md'] },
-  { want: 'Build many guides', names: ['machines'] },
+  { want: 'Plan several jobs in one visit', names: ['visits', 'visit.md'] },
+  { want: 'Check, publish and work by it', names: ['checking', 'site', 'machines', 'bay'] },
+  { want: 'Stand behind a guide', names: ['releases', 'releases.yaml'] },
 ];

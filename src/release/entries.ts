@@ -3,7 +3,7 @@ import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import type { Span } from '../source/span.ts';
-import { readYaml, yamlText } from '../syntax/read-yaml.ts';
+import { readYaml, yamlKey, yamlText } from '../syntax/read-yaml.ts';
 import type { GuideRecord } from './record.ts';
 import { releaseConflict } from './rules.ts';
 
@@ -46,17 +46,54 @@ export function isDate(text: string): boolean {
 }
 
 const entrySchema = z.strictObject({
-  date: yamlText.refine(isDate, { error: 'a date, as in 2026-10-02' }),
-  verified: yamlText,
-  build: z.record(z.string(), z.union([z.boolean(), yamlText])).default({}),
-  note: yamlText.optional(),
-  measured: z.record(z.string(), z.strictObject({ by: yamlText, fingerprint: short })).default({}),
-  fingerprint: hash,
-  record: hash,
-  steps: z.record(z.string(), short).default({}),
+  date: yamlKey(
+    yamlText.refine(isDate, { error: 'a date, as in 2026-10-02' }),
+    'a date, as in `2026-10-02`',
+    'When it was released.',
+  ),
+  verified: yamlKey(yamlText, 'a name', 'Who has done the job by the guide, on a vehicle.'),
+  build: yamlKey(
+    z.record(z.string(), z.union([z.boolean(), yamlText])).default({}),
+    'a map of options, as in `{fog: true, lamps: led}`',
+    'What that vehicle had, of all by which the guide differs.',
+  ),
+  note: yamlKey(yamlText.optional(), 'text', 'What else is to be known of this release.'),
+  measured: yamlKey(
+    z
+      .record(
+        z.string(),
+        z.strictObject({
+          by: yamlKey(yamlText, 'a name', 'Who has measured the template on paper.'),
+          fingerprint: yamlKey(
+            short,
+            'twelve digits, in quotes',
+            'Of the line to cut that was measured; it stays the same as long as the line does.',
+          ),
+        }),
+      )
+      .default({}),
+    'a map of cut templates, as in `{notch: {by: …, fingerprint: …}}`',
+    'Who stands for which cut template.',
+  ),
+  fingerprint: yamlKey(
+    hash,
+    'a fingerprint of 64 digits',
+    'Of the guide as it was released; a print shows its first twelve.',
+  ),
+  record: yamlKey(
+    hash,
+    'a fingerprint of 64 digits',
+    'Of the file in `releases/` that holds all that the guide told. One that was edited afterwards is a finding.',
+  ),
+  steps: yamlKey(
+    z.record(z.string(), short).default({}),
+    'a map of steps, each with twelve digits in quotes',
+    'The fingerprint of each step, so that version control shows at a glance which ones a release has changed.',
+  ),
 });
 
-const schema = z.record(z.string(), entrySchema);
+/** A `releases.yaml`: each key is a revision. */
+export const releasesSchema = z.record(z.string(), entrySchema);
 
 /** The entries of a `releases.yaml`, oldest first; `null` where it cannot be read. */
 export function readReleaseEntries(source: SourceFile, report: Report): readonly ReleaseEntry[] | null {
@@ -66,7 +103,7 @@ export function readReleaseEntries(source: SourceFile, report: Report): readonly
     return null;
   }
   const at = { file: source.path, start: 0, end: source.text.length };
-  const read = readYaml({ value: source.text, at }, schema, report);
+  const read = readYaml({ value: source.text, at }, releasesSchema, report);
   if (!read) return null;
   const written = Object.entries(read.value).map(([revision, { note, ...entry }]) => ({
     ...entry,

@@ -33,6 +33,12 @@ function released(revision: string): { readonly entry: string; readonly record: 
 
 const [second, third] = [released('2'), released('3')];
 
+/** A guide that was released once, as an example. */
+export const releasedOnce = {
+  'example/releases.yaml': second.entry,
+  'example/releases/2.json': second.record,
+};
+
 const good = { 'shop.yaml': 'name: Example Fitting\n' };
 
 export const releaseConflict: RuleCard = {

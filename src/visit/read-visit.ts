@@ -10,17 +10,29 @@ import { directiveNames } from '../guide/names.ts';
 import { scopeOf } from '../guide/scope.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { readMarkdown } from '../syntax/read.ts';
-import { yamlText } from '../syntax/read-yaml.ts';
+import { yamlKey, yamlText } from '../syntax/read-yaml.ts';
 import type { VisitRequest } from './request.ts';
 
-const listOfWords = { error: 'words parted by commas' };
+const textOrList = (error: string) => z.union([yamlText, z.array(yamlText)], { error });
 
 /** What stands at the top of a visit. */
-const visitSchema = z.strictObject({
-  title: yamlText,
-  platform: yamlText,
-  build: z.union([yamlText, z.array(yamlText)], listOfWords).optional(),
-  guides: z.union([yamlText, z.array(yamlText)], { error: 'the names of guides, parted by spaces' }),
+export const visitSchema = z.strictObject({
+  title: yamlKey(yamlText, 'text', 'What is booked; it heads the page of the visit.'),
+  platform: yamlKey(
+    yamlText,
+    'the name of a file in `platforms/`',
+    'The vehicle, which all guides of the visit are for.',
+  ),
+  build: yamlKey(
+    textOrList('words parted by commas').optional(),
+    'words parted by commas, as in `led, no lining`',
+    'What is known of the vehicle: options that it has, choices of one, either with `no` before it. What is not said stays open, and the page asks for it.',
+  ),
+  guides: yamlKey(
+    textOrList('the names of guides, parted by spaces'),
+    'the names of guides, as in `roof-vent side-awning`',
+    'The guides that are booked together, by the names of their folders.',
+  ),
 });
 
 /** Reads a visit from its file; `null` after a fault that leaves nothing to plan. */

@@ -9,7 +9,8 @@ const visit = (guides: string, more = '') =>
 
 /** Two guides that can be one visit. */
 const two = { 'lamp/guide.md': guide('Lamp'), 'mirror/guide.md': guide('Mirror') };
-const sound = { ...two, 'visits/both.md': visit('[lamp, mirror]') };
+/** A visit of two guides, as an example. */
+export const twoInOneVisit = { 'visits/both.md': visit('[lamp, mirror]'), ...two };
 
 export const visitEmpty: RuleCard = {
   code: 'visit-empty',
@@ -17,7 +18,7 @@ export const visitEmpty: RuleCard = {
   title: 'A visit without a guide',
   why: 'A visit plans the work of its guides as one job. Without a guide there is nothing to plan.',
   bad: { ...two, 'visits/both.md': visit('[]') },
-  good: sound,
+  good: twoInOneVisit,
 };
 
 export const visitGuideUnknown: RuleCard = {
@@ -26,7 +27,7 @@ export const visitGuideUnknown: RuleCard = {
   title: 'A visit names a guide that is not there',
   why: 'A visit names its guides by their folders. One that is not there would be left out of the job, and the customer has paid for it.',
   bad: { ...two, 'visits/both.md': visit('[lamp, miror]') },
-  good: sound,
+  good: twoInOneVisit,
 };
 
 export const visitGuideRepeated: RuleCard = {
@@ -35,7 +36,7 @@ export const visitGuideRepeated: RuleCard = {
   title: 'A visit names one guide twice',
   why: 'A guide counts what is in one box and where it goes. Fitted twice it would want two boxes and two places, which no guide describes.',
   bad: { ...two, 'visits/both.md': visit('[lamp, lamp]') },
-  good: sound,
+  good: twoInOneVisit,
 };
 
 export const visitGuideFaulty: RuleCard = {
@@ -43,8 +44,8 @@ export const visitGuideFaulty: RuleCard = {
   severity: 'error',
   title: 'A visit names a guide that has errors',
   why: 'A guide with errors is not published, since it would leave a technician stranded. The same work in a visit would do so too.',
-  bad: sound,
-  good: sound,
+  bad: twoInOneVisit,
+  good: twoInOneVisit,
 };
 
 export const visitPlatformDiffers: RuleCard = {
@@ -58,7 +59,7 @@ export const visitPlatformDiffers: RuleCard = {
     'mirror/guide.md': guide('Mirror', '', 'other-van'),
     'visits/both.md': visit('[lamp, mirror]'),
   },
-  good: sound,
+  good: twoInOneVisit,
 };
 
 export const visitBuildUnknown: RuleCard = {
@@ -80,7 +81,7 @@ export const visitBuildImpossible: RuleCard = {
     'mirror/guide.md': guide('Mirror', 'when: not fog\n'),
     'visits/both.md': visit('[lamp, mirror]'),
   },
-  good: sound,
+  good: twoInOneVisit,
 };
 
 const cover = (title: string, doing: string) =>

@@ -1,7 +1,8 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { parse } from 'yaml';
 import { directives } from '../../src/directives/index.ts';
 import { directiveEntries, directiveWords } from '../../src/handbook/directive-entries.ts';
 import { fileEntries } from '../../src/handbook/file-entries.ts';
@@ -12,6 +13,7 @@ import { readChapters } from '../../src/site/chapters.ts';
 import { baybook, bench, repository } from '../driver.ts';
 import { exampleWorkspace } from '../example-workspace.ts';
 
+const guides = join(repository, 'guides');
 const chapters = await readChapters();
 const clean = /^\d+ guides? checked: no errors, no warnings\n$/;
 
@@ -37,6 +39,26 @@ describe('every word is explained', () => {
       }),
     );
     expect(silent).toEqual([]);
+  });
+
+  it('every key that the demo shop writes in any of its files is among them', async () => {
+    const files = (await readdir(guides, { recursive: true })).filter((path) => /\.(?:md|yaml)$/.test(path));
+    const silent: string[] = [];
+    for (const path of files) {
+      const text = await readFile(join(guides, path), 'utf8');
+      const front = path.endsWith('.md') ? /^---\n([\s\S]*?)^---$/m.exec(text)?.[1] : text;
+      const written: object = parse(front ?? '');
+      const name = path.replace(/^(platform|procedure|visit)s\/.*/, '$1.md').replace(/^.*\//, '');
+      const told = fileEntries.find((entry) => entry.name === name)?.rows.map((row) => row.name) ?? [];
+      // In a list of the shop, and of releases, each value has keys of its own.
+      const maps = /^(?:tools|fasteners|supplies|releases)\.yaml$/.test(name)
+        ? Object.values(written)
+        : [written];
+      const keys = maps.flatMap((map) => Object.keys(map));
+      silent.push(...keys.filter((key) => !told.includes(key)).map((key) => `${path}: ${key}`));
+    }
+    expect(silent).toEqual([]);
+    expect(files.length).toBeGreaterThan(12);
   });
 
   it('an example of what is written there is read as such', () => {
