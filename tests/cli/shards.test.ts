@@ -8,14 +8,14 @@ import { exampleWorkspace } from '../example-workspace.ts';
 
 const sound = exampleWorkspace('::step[Look around]{#look}\n\nLook behind the edge.\n');
 const guide = sound['example/guide.md'] ?? '';
-const five = Object.fromEntries(
-  ['a', 'b', 'c', 'd', 'e'].map((id) => [`${id}/guide.md`, guide.replace('Example guide', `Guide ${id}`)]),
+const more = Object.fromEntries(
+  ['a', 'b'].map((id) => [`${id}/guide.md`, guide.replace('Example guide', `Guide ${id}`)]),
 );
 
-/** A workspace of six guides, of which one links to another. */
+/** A workspace of three guides, of which one links to another. */
 async function shop(): Promise<Bench> {
   const link = `${guide}\nSee [the other](../a/guide.md).\n`;
-  return bench({ ...sound, ...five, 'b/guide.md': link.replace('Example guide', 'Guide b') });
+  return bench({ ...sound, ...more, 'b/guide.md': link.replace('Example guide', 'Guide b') });
 }
 
 async function shards({ build }: Bench, of: number): Promise<readonly string[]> {
@@ -56,19 +56,19 @@ describe('shards', () => {
     const one = await shop();
     await one.build();
     const whole = await one.site();
-    const names = await shards(one, 4);
+    const names = await shards(one, 3);
     const other = await shop();
     for (const name of names) await cp(join(one.folder, name), join(other.folder, name), { recursive: true });
     const { code, err, out, workedOut } = await mergeElsewhere(other.folder, ...[...names].reverse());
     expect({ code, err, workedOut }).toEqual({ code: 0, err: '', workedOut: 0 });
-    expect(out).toContain('6 guides checked: no errors, no warnings');
+    expect(out).toContain('3 guides checked: no errors, no warnings');
     expect(await other.site()).toEqual(whole);
   });
 
   it('are refused where one is missing, doubled, of another number, unfinished, damaged or no shard', async () => {
     const desk = await shop();
     const names = await shards(desk, 3);
-    await shards(desk, 2);
+    await desk.build('--shard', '2/2');
     const merge = async (...given: string[]) => (await baybook(desk.folder, 'merge', ...given)).err;
     expect(await merge('shard-1-of-3')).toBe('nothing was published: of 3 parts, 2, 3 are missing\n');
     await cp(join(desk.folder, 'shard-1-of-3'), join(desk.folder, 'again'), { recursive: true });
@@ -96,14 +96,14 @@ describe('shards', () => {
 
   it('tell the faults of their own guides, and the merge those of all, and what lies between them', async () => {
     const desk = await shop();
-    await desk.change('c/guide.md', 'Look behind', 'Look with the :tool[lamp] behind');
+    await desk.change('b/guide.md', 'Look behind', 'Look with the :tool[lamp] behind');
     const codes = [await desk.build('--shard', '1/2'), await desk.build('--shard', '2/2')].map(
       ({ code }) => code,
     );
     expect(codes.sort()).toEqual([0, 1]);
     const { code, out } = await baybook(desk.folder, 'merge', 'shard-1-of-2', 'shard-2-of-2');
     expect(code).toBe(1);
-    expect(out).toContain('c/guide.md');
+    expect(out).toContain('b/guide.md');
     expect(await desk.site()).toEqual(new Map());
   });
 
@@ -117,7 +117,7 @@ describe('shards', () => {
     for (const entry of entries.filter((one) => one.startsWith('guide-'))) {
       await writeFile(join(desk.folder, 'shard-1-of-1', entry), 'damaged');
     }
-    expect(await mergeElsewhere(desk.folder, ...names)).toMatchObject({ code: 0, workedOut: 6 });
+    expect(await mergeElsewhere(desk.folder, ...names)).toMatchObject({ code: 0, workedOut: 3 });
     expect(await desk.site()).toEqual(whole);
   });
 
