@@ -14,8 +14,8 @@ import { corpus } from './corpus.ts';
 import { spread } from './measure.ts';
 
 /**
- * How long a save takes until the preview has the new page: our own work in milliseconds of this process, without
- * the watcher and the browser, and as a ratio to the bare pipeline on that one guide.
+ * How long a save takes until the preview has the new page: our own work, without the watcher and the browser, and
+ * as a ratio to the bare pipeline on that one guide. CPU counts this process alone, so that others do not disturb.
  *
  *   npx tsx tests/bench/preview.ts                        the 100th of 1,000 made guides
  *   npx tsx tests/bench/preview.ts guides lamp-cradle     a guide of a workspace on disk
@@ -46,7 +46,7 @@ const pipeline = unified()
   .use(rehypeStringify)
   .freeze();
 
-const [own, bare]: [number[], number[]] = [[], []];
+const [own, bare]: [Spent[], Spent[]] = [[], []];
 for (let edit = 1; edit <= edits; edit += 1) {
   const text = first.replace(/(\n::step\[[^\n]*\n\n)/, `$1Save number ${edit} is looked at. `);
   files.set(guide, text);
@@ -56,18 +56,39 @@ for (let edit = 1; edit <= edits; edit += 1) {
   if (!page.includes(`Save number ${edit}`)) throw new Error('the page does not show what was saved');
   bare.push(await spent(async () => pipeline.processSync(text)));
 }
-const [pen, plain] = [spread(own.slice(edits / 2)), spread(bare.slice(edits / 2))];
-console.log(`${files.size} files, the last ${edits / 2} of ${edits} saves of ${guide}, milliseconds of CPU`);
-console.log(`preview        median ${pen.median.toFixed(0)}, worst ${pen.most.toFixed(0)}`);
-console.log(`bare pipeline  median ${plain.median.toFixed(0)}, worst ${plain.most.toFixed(0)}`);
-console.log(`ratio          ${(pen.median / plain.median).toFixed(1)}`);
+console.log(
+  `${files.size} files, the last ${edits / 2} of ${edits} saves of ${guide}, milliseconds, median (worst)`,
+);
+console.log('                    wall          CPU');
+const rows = [
+  ['preview', own],
+  ['bare pipeline', bare],
+] as const;
+for (const [name, spends] of rows) {
+  const late = spends.slice(edits / 2);
+  const [wall, cpu] = [late.map((one) => one.wall), late.map((one) => one.cpu)].map(spread);
+  const words = [wall, cpu].map((one) => `${one?.median.toFixed(0)} (${one?.most.toFixed(0)})`.padStart(10));
+  console.log(`${name.padEnd(14)}${words.join('   ')}`);
+}
+const ratio = (kind: keyof Spent) =>
+  spread(own.slice(edits / 2).map((one) => one[kind])).median /
+  spread(bare.slice(edits / 2).map((one) => one[kind])).median;
+console.log(
+  `${'ratio'.padEnd(14)}${[ratio('wall'), ratio('cpu')].map((one) => one.toFixed(1).padStart(10)).join('   ')}`,
+);
 
-/** Milliseconds of this process, so that other programs on the machine do not count. */
-async function spent(work: () => Promise<unknown>): Promise<number> {
+/** Milliseconds of the clock, and of this process with its threads. */
+interface Spent {
+  readonly wall: number;
+  readonly cpu: number;
+}
+
+async function spent(work: () => Promise<unknown>): Promise<Spent> {
   const before = process.cpuUsage();
+  const start = performance.now();
   await work();
   const { user, system } = process.cpuUsage(before);
-  return (user + system) / 1000;
+  return { wall: performance.now() - start, cpu: (user + system) / 1000 };
 }
 
 async function onDisk(root: string): Promise<ReadonlyMap<string, Uint8Array>> {
