@@ -45,7 +45,7 @@ interface GoodPage {
   readonly files: ReadonlyMap<string, MadeFile>;
   /** Files of the workspace that it links to. */
   readonly linked: ReadonlyMap<string, LinkedFile>;
-  /** Everything that the page leads to (sheets at full scale, the guide as one file): made when it is first asked for. */
+  /** Everything that the page leads to (sheets at full scale, data, rehearsal, the guide as one file): made when it is first asked for. */
   readonly whole: () => Promise<ReadonlyMap<string, MadeFile>>;
 }
 

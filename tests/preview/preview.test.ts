@@ -70,7 +70,8 @@ describe('a page under the pen', () => {
     await change(guide, 'Draw the cover forward', 'Draw the cover out');
     await heard.next(({ edition }) => edition !== before.edition);
     expect((await ask(alone)).body).toContain('Draw the cover out');
-    expect((await ask('/guides/lamp-cradle/guide.json')).status).toBe(200);
+    for (const name of ['guide.json', 'pick-list.csv', 'rehearsal.html', 'rehearsal.js'])
+      expect((await ask(`/guides/lamp-cradle/${name}`)).status).toBe(200);
     expect((await ask('/assets/page.css')).type).toBe('text/css; charset=utf-8');
     expect((await ask('/index.html')).body).toContain('Auxiliary lamp cradle');
     await change('tools.yaml', 'Trim lever', 'Trim wedge');

@@ -46,9 +46,9 @@ export interface GuidePages {
    */
   readonly alone: (frame: FrameView, inline: InlinePicture) => GuideView;
   /** The page on which the guide is rehearsed. */
-  readonly rehearsal: RehearsalView;
+  readonly rehearsal: () => RehearsalView;
   /** What is rehearsed, beside that page. */
-  readonly rehearsed: RehearsalData;
+  readonly rehearsed: () => RehearsalData;
 }
 
 /** Makes the views of a guide once for its page and its one file. */
@@ -61,8 +61,8 @@ export function guidePages(guide: Guide, job: Job, page: PageContext): GuidePage
       const { frame: _, ...own } = view;
       return { ...aloneView(own, context.twins, inline), frame };
     },
-    rehearsal: rehearsalPage(guide, job, context),
-    rehearsed: rehearsalData(guide, job, context),
+    rehearsal: () => rehearsalPage(guide, job, context),
+    rehearsed: () => rehearsalData(guide, job, context),
   };
 }
 

@@ -14,7 +14,15 @@ export const schemaPath = 'schema/guide.schema.json';
 interface GuideFiles {
   readonly path: string;
   readonly views: GuidePages;
-  readonly files: readonly { readonly path: string; readonly content: string }[];
+  /** The style sheet that names the guide at the foot of each printed sheet. */
+  readonly feet: GuideFile;
+  /** What the page only leads to: the guide's data, its pick list, and what is rehearsed. */
+  readonly data: () => readonly GuideFile[];
+}
+
+interface GuideFile {
+  readonly path: string;
+  readonly content: string;
 }
 
 /** Data as a classic script: from `file://` nothing else is read. */
@@ -22,22 +30,22 @@ function rehearsalScript(data: RehearsalData): string {
   return `globalThis.rehearsed=${JSON.stringify(data)};\n`;
 }
 
-/** The page of a guide, its data, its pick list, and the style sheet that names it at the foot of each printed sheet. */
+/** The page of a guide, and the files that belong to it. */
 export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): GuideFiles {
   const folder = guideFolder(guide);
   const views = guidePages(guide, job, page);
-  const json = guideJson(guide, job, page.root + schemaPath);
+  const json = () => guideJson(guide, job, page.root + schemaPath);
   return {
     path: `${folder}index.html`,
     views,
-    files: [
-      { path: `${folder}guide.json`, content: `${JSON.stringify(json, null, 1)}\n` },
+    feet: {
+      path: `${folder}page-feet.css`,
+      content: pageFeet(guide, identityWords(guide, job), oneBuildWords(guide, job)),
+    },
+    data: () => [
+      { path: `${folder}guide.json`, content: `${JSON.stringify(json(), null, 1)}\n` },
       { path: `${folder}pick-list.csv`, content: pickList(guide, job) },
-      { path: `${folder}rehearsal.js`, content: rehearsalScript(views.rehearsed) },
-      {
-        path: `${folder}page-feet.css`,
-        content: pageFeet(guide, identityWords(guide, job), oneBuildWords(guide, job)),
-      },
+      { path: `${folder}rehearsal.js`, content: rehearsalScript(views.rehearsed()) },
     ],
   };
 }

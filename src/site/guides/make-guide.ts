@@ -26,7 +26,7 @@ interface GuideMaking {
   readonly pageOf: (path: string) => string | null;
   readonly kit: SiteKit;
   readonly store: Store;
-  /** Leaves out what the page only leads to: files at full scale, and the guide as one file. */
+  /** Leaves out what the page only leads to: files at full scale, data, the rehearsal, and the guide as one file. */
   readonly pageAlone: boolean;
 }
 
@@ -95,8 +95,8 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
       text: `${title}: the line to cut as it was and as it is, at full size`,
     })),
   };
-  const { path, views, files: data } = guideFiles(published, context);
-  for (const file of data) add(file.path, file.content);
+  const { path, views, feet, data } = guideFiles(published, context);
+  for (const file of [feet, ...(pageAlone ? [] : data())]) add(file.path, file.content);
 
   const alonePath = singleFilePath(published.guide);
   const parts = {
@@ -109,7 +109,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   const weight = size === null ? '' : `, ${weightWords(size)}`;
   const link = { href: alonePath.slice(folder.length), text: `One file for a phone${weight}` };
   addPage(path, { ...views.page, alone: link });
-  addPage(`${folder}rehearsal.html`, views.rehearsal, 'rehearsal.liquid');
+  if (!pageAlone) addPage(`${folder}rehearsal.html`, views.rehearsal(), 'rehearsal.liquid');
   return {
     files: [...files.values()],
     linked: [...linked].flatMap((path) => linkedFile(path, making) ?? []),
