@@ -8,6 +8,7 @@ import type { Sequence } from '../model/sequence.ts';
 import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
 import type { DeclaredTemplate } from './draft.ts';
+import { mapBlock, mapProse } from './map-prose.ts';
 
 /** How the ids and conditions of a procedure change where it is placed. */
 export interface Adaptation {
@@ -96,69 +97,34 @@ export function adaptTemplate({ template, idAt }: DeclaredTemplate, by: Adaptati
 
 /** A block with all that it holds under the names of the guide. */
 export function adaptBlock(block: Block, by: Adaptation): Block {
-  const prose = (text: Prose) => adaptProse(text, by);
-  switch (block.type) {
-    case 'prose':
-      return { ...block, content: prose(block.content) };
-    case 'message':
-      return {
-        ...block,
-        hazard: prose(block.hazard),
-        body: prose(block.body),
-        when: adaptWhen(block.when, by),
-      };
-    case 'note':
-    case 'why':
-    case 'owner':
-      return {
-        ...block,
-        title: block.title && prose(block.title),
-        body: prose(block.body),
-        when: adaptWhen(block.when, by),
-      };
-    case 'refit-note':
-      return { ...block, body: prose(block.body), when: adaptWhen(block.when, by) };
-    case 'figure':
-      return {
-        ...block,
-        caption: prose(block.caption),
-        marks: block.marks.map((mark) => ({ ...mark, text: prose(mark.text) })),
-        body: prose(block.body),
-        when: adaptWhen(block.when, by),
-      };
-    case 'photo':
-      return { ...block, shows: prose(block.shows), when: adaptWhen(block.when, by) };
+  const adapted = mapBlock(block, (node) => [adaptNode(node, by)]);
+  if (adapted.type === 'prose') return adapted;
+  const ref = refWith(by.item);
+  const when = adaptWhen(adapted.when, by);
+  switch (adapted.type) {
     case 'template':
-      return { ...block, template: refWith(by.item)(block.template), when: adaptWhen(block.when, by) };
+      return { ...adapted, template: ref(adapted.template), when };
     case 'prove':
-      return {
-        ...block,
-        title: prose(block.title),
-        body: prose(block.body),
-        needs: block.needs.map(refWith(by.item)),
-        when: adaptWhen(block.when, by),
-      };
+      return { ...adapted, needs: adapted.needs.map(ref), when };
+    default:
+      return { ...adapted, when };
   }
 }
 
 /** Prose under the names of the guide. */
 export function adaptProse(prose: Prose, by: Adaptation): Prose {
-  return prose.map((node) => adaptNode(node, by));
+  return mapProse(prose, (node) => [adaptNode(node, by)]);
 }
 
+/** A node whose children are adapted already. */
 function adaptNode(node: ProseNode<Inline>, by: Adaptation): ProseNode<Inline> {
   const ref = refWith(by.item);
   switch (node.type) {
     case 'text':
-      return node;
     case 'element':
-      return { ...node, children: adaptProse(node.children, by) };
+      return node;
     case 'where':
-      return {
-        ...node,
-        when: { value: by.when(node.when.value), at: node.when.at },
-        children: adaptProse(node.children, by),
-      };
+      return { ...node, when: { value: by.when(node.when.value), at: node.when.at } };
     case 'mention':
       return {
         ...node,

@@ -1,5 +1,5 @@
+import { type MapNode, mapBlock, mapProse } from '../guide/map-prose.ts';
 import type { Guide } from '../model/guide.ts';
-import { type MapNode, mapBlock, mapProse } from './map-prose.ts';
 import type { VisitNames } from './names.ts';
 
 /**

@@ -1,3 +1,4 @@
+import { type MapNode, mapBlock, mapProse } from '../guide/map-prose.ts';
 import type { Block } from '../model/block.ts';
 import type { Conditional, CutTemplate } from '../model/cut-template.ts';
 import type { Guide, Step } from '../model/guide.ts';
@@ -5,7 +6,6 @@ import type { Item } from '../model/item.ts';
 import type { Inline, ProseNode } from '../model/prose.ts';
 import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
-import { type MapNode, mapBlock, mapProse } from './map-prose.ts';
 
 /** Whether a condition holds for every build that a visit can be for: for all, for none, or for some. */
 export type Settles = (when: When) => 'always' | 'never' | 'sometimes';

@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { allHold, handledCount } from '../../job/index.ts';
-import type { Item } from '../../model/item.ts';
+import { handledCount } from '../../job/index.ts';
+import { isIn } from '../../job/uses.ts';
 import type { Build } from '../../model/when.ts';
 import { buildsOf } from '../builds/witness.ts';
 import { articled } from '../kinds.ts';
@@ -41,7 +41,6 @@ export const cableEndsDiffer: Rule = {
         report(finding(card, at, message));
       }
     }
-    const isIn = (item: Item, build: Build) => item.when === null || allHold([item.when.value], build);
     const takenIn = (id: string, build: Build) =>
       circuits
         .filter((circuit) => isIn(circuit, build))
