@@ -4,6 +4,7 @@ import { platformFolder } from '../pages/frame/context.ts';
 import { guideSchemaJson } from '../pages/guide/guide-schema.ts';
 import { indexPage } from '../pages/reference/index-page.ts';
 import { platformPage } from '../pages/reference/platform-page.ts';
+import { CARDS_PAGE, platformCardsPage } from '../pages/rehearsal/cards-page.ts';
 import { type CribEntry, cribData } from '../pages/rehearsal/crib-data.ts';
 import type { PictureView } from '../pages/steps/block-views.ts';
 import { comparisonSchemaJson } from '../release/comparison-json.ts';
@@ -167,6 +168,8 @@ async function addOverviews(
   for (const platform of platforms) {
     const view = platformPage(platform, summaries, page('../../'));
     writer.write(`${platformFolder(platform.id)}index.html`, 'platform.liquid', view);
+    const cards = platformCardsPage(platform, summaries, page('../../'));
+    if (cards) writer.write(`${platformFolder(platform.id)}${CARDS_PAGE}`, 'cards.liquid', cards);
   }
   addReferencePages(publication, page, writer, kit.chapters);
   return { files, linked: [...linked.values()], problems };

@@ -21,7 +21,16 @@ export interface SiteKit {
 }
 
 /** The browser scripts that a site has. */
-const scriptNames = ['guide', 'alone', 'correct-print', 'rehearse', 'search', 'offline', 'worker'] as const;
+const scriptNames = [
+  'guide',
+  'alone',
+  'correct-print',
+  'rehearse',
+  'cards',
+  'search',
+  'offline',
+  'worker',
+] as const;
 
 /**
  * Readies the layouts, styles and scripts, with the shop's own layouts and styles in their places.

@@ -22,13 +22,18 @@ beforeAll(async () => {
 function sample(): readonly string[] {
   const kinds = ['tools/', 'fasteners/', 'platforms/', 'visits/'];
   const alike = (path: string) => kinds.find((kind) => path.startsWith(kind));
-  const firsts = kinds.map((kind) => pages.find((path) => path.startsWith(kind)));
+  const cards = pages.filter((path) => path.endsWith('/cards.html'));
+  const firsts = kinds.map((kind) => pages.find((path) => path.startsWith(kind) && !cards.includes(path)));
   const inPages = pages.filter((path) => /^guides\/.+\/index\.html$/.test(path));
   const rehearsals = pages.filter((path) => path.endsWith('/rehearsal.html'));
   const inOneFile = pages.filter(
-    (path) => path.startsWith('guides/') && !inPages.includes(path) && !rehearsals.includes(path),
+    (path) => path.startsWith('guides/') && ![...inPages, ...rehearsals, ...cards].includes(path),
   );
-  const guides = [...sampleOf(inPages, 3), ...sampleOf(inOneFile, 1), ...sampleOf(rehearsals, 1)];
+  const guides = [
+    ...sampleOf(inPages, 3),
+    ...sampleOf(inOneFile, 1),
+    ...sampleOf([...rehearsals, ...cards], 2),
+  ];
   const handbook = pages.filter((path) => path.startsWith('handbook/'));
   const others = pages.filter((path) => !alike(path) && !/^(?:guides|handbook)\//.test(path));
   const once = firsts.flatMap((path) => path ?? []);

@@ -163,12 +163,53 @@ it.each(screens(390, 1280))(
   },
 );
 
+it('asks the card set one card at a time; what is asked again later comes after the rest', async () => {
+  const { page, faults } = await open(site.browser, site.folder, 'guides/light-bar/cards.html', {
+    viewport: { width: 390, height: 844 },
+  });
+  const low = `[...document.querySelectorAll('main :is(button, summary, .card-places a)')]
+    .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 56).length`;
+  expect(await page.evaluate(low)).toBe(0);
+  const asked = () => page.locator('.reh-ask').innerText();
+  const answer = (words: string) => page.getByRole('button', { name: words }).click();
+  await answer('One card at a time, in any order');
+  const first = await asked();
+  await answer('Show the answer');
+  expect(await page.locator('#cards-turn .card-places a').first().getAttribute('href')).toMatch(
+    /^index\.html#/,
+  );
+  expect(await page.evaluate(low)).toBe(0);
+  await answer('Ask this one again later');
+  const others = new Set<string>();
+  for (let card = 1; card < 7; card += 1) {
+    others.add(await asked());
+    await answer('Show the answer');
+    await answer('Next card');
+  }
+  expect(others.size).toBe(6);
+  expect(await asked()).toBe(first);
+  await answer('Show the answer');
+  await answer('Next card');
+  expect(await asked()).toBe('That was the last card');
+  await answer('To the list of all cards');
+  expect(await page.locator('.card:visible').count()).toBe(7);
+  expect(faults).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
+  await answer('One card at a time, in any order');
+  await answer('Show the answer');
+  expect(await axeFaults(page)).toEqual([]);
+  await page.context().close();
+});
+
 it('says what it would be where scripts are off', async () => {
   const context = await site.browser.newContext({ javaScriptEnabled: false });
   const page = await context.newPage();
   await page.goto(pathToFileURL(join(site.folder, rehearsal)).href);
   expect(await read(page, 'main')).toMatch(/The whole job, done here.*here it does not run/s);
   expect(await page.locator('#rehearse').isVisible()).toBe(false);
+  await page.goto(pathToFileURL(join(site.folder, 'platforms/test-van/cards.html')).href);
+  await page.locator('.card summary').first().click();
+  expect(await read(page, '.card-back')).toContain('Bar bolt');
   await context.close();
 });
 

@@ -3,6 +3,7 @@ import { isMarkup } from '../../src/html/markup.ts';
 import { prepareLayouts } from '../../src/pages/layouts/layouts.ts';
 import { readTemplates } from '../../src/site/templates.ts';
 import {
+  cardsView,
   glossaryView,
   guideView,
   handbookView,
@@ -57,6 +58,7 @@ const views = [
   ['glossary.liquid', glossaryView()],
   ['handbook.liquid', handbookView()],
   ['rehearsal.liquid', rehearsalView()],
+  ['cards.liquid', cardsView()],
 ] as const;
 
 describe.each(views)('%s', (layout, view) => {

@@ -13,7 +13,7 @@ import type { GuideView, SectionView } from '../../src/pages/guide/guide-views.t
 import type { GatherRow, GatherView } from '../../src/pages/overview/list-views.ts';
 import type { GuideEntry, IndexView, PlatformView } from '../../src/pages/overview/overview-views.ts';
 import type { GlossaryView, ReferenceView, UsedInView } from '../../src/pages/reference/reference-views.ts';
-import type { RehearsalView } from '../../src/pages/rehearsal/rehearsal-view.ts';
+import type { CardsView, RehearsalView } from '../../src/pages/rehearsal/rehearsal-view.ts';
 import type { BlockView, PictureView, ReadingView, SignalBar } from '../../src/pages/steps/block-views.ts';
 import type { StepView, TorqueView } from '../../src/pages/steps/step-views.ts';
 import { usualWords } from '../../src/trade/words.ts';
@@ -331,6 +331,7 @@ export const guideView = (): GuideView => ({
   table: markup(`"${text()}"`),
   bay: markup(`"${text()}"`),
   rehearsal: link(),
+  cards: link(),
   alone: link(),
 });
 
@@ -341,6 +342,20 @@ export const rehearsalView = (): RehearsalView => ({
   guide: link(),
   edition: text(),
   steps: [{ id: id(), blocks: Object.values(blocks()) }],
+});
+
+/** A card set. */
+export const cardsView = (): CardsView => ({
+  frame: frame(),
+  title: text(),
+  of: link(),
+  edition: text(),
+  groups: [
+    {
+      title: text(),
+      cards: [{ ask: text(), only: text(), drawings: [html()], answer: text(), places: [link()] }],
+    },
+  ],
 });
 
 const entry = (): GuideEntry => ({
@@ -384,6 +399,7 @@ export const platformView = (): PlatformView => ({
     },
   ],
   guides: [entry()],
+  cards: link(),
 });
 
 const use = (): UsedInView => ({

@@ -34,6 +34,7 @@ const ofSite: { readonly [field: string]: unknown } = {
   files: [],
   printCheck: null,
   rehearsal: null,
+  cards: null,
 };
 
 /**

@@ -24,10 +24,11 @@ import { safetyGroups, signalKey } from '../overview/safety.ts';
 import { scheduleViews } from '../overview/schedule.ts';
 import { standingView } from '../overview/standing.ts';
 import { visitView } from '../overview/visit.ts';
+import { CARDS_PAGE, guideCardsPage } from '../rehearsal/cards-page.ts';
 import { rehearsalData } from '../rehearsal/rehearsal.ts';
 import type { RehearsalData } from '../rehearsal/rehearsal-data.ts';
 import { rehearsalPage } from '../rehearsal/rehearsal-page.ts';
-import type { RehearsalView } from '../rehearsal/rehearsal-view.ts';
+import type { CardsView, RehearsalView } from '../rehearsal/rehearsal-view.ts';
 import { blockViews } from '../steps/blocks.ts';
 import { bayData, bayMarkup } from './bay.ts';
 import type { GuideView } from './guide-views.ts';
@@ -49,6 +50,8 @@ export interface GuidePages {
   readonly rehearsal: () => RehearsalView;
   /** What is rehearsed, beside that page. */
   readonly rehearsed: () => RehearsalData;
+  /** Its card set. */
+  readonly cards: () => CardsView;
 }
 
 /** Makes the views of a guide once for its page and its one file. */
@@ -63,6 +66,7 @@ export function guidePages(guide: Guide, job: Job, page: PageContext): GuidePage
     },
     rehearsal: () => rehearsalPage(guide, job, context),
     rehearsed: () => rehearsalData(guide, job, context),
+    cards: () => guideCardsPage(guide, job, context),
   };
 }
 
@@ -115,6 +119,7 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
     table: tableMarkup(pickTable(context)),
     bay: bayMarkup(bayData(guide, job, context)),
     rehearsal: { text: 'Rehearse this job', href: 'rehearsal.html' },
+    cards: { text: 'Break cards', href: CARDS_PAGE },
     alone: null,
   };
 }

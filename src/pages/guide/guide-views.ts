@@ -53,6 +53,8 @@ export interface GuideView {
   readonly bay: Markup;
   /** The page on which it is rehearsed; `null` where the guide stands alone. */
   readonly rehearsal: LinkView | null;
+  /** Its card set; `null` where the guide stands alone. */
+  readonly cards: LinkView | null;
   /** The guide as one file that can be handed on; `null` on that file itself. */
   readonly alone: LinkView | null;
 }

@@ -59,4 +59,6 @@ export interface PlatformView {
     readonly states: readonly PlatformState[];
   }[];
   readonly guides: readonly GuideEntry[];
+  /** The card set of all its guides; `null` where there is none. */
+  readonly cards: LinkView | null;
 }

@@ -13,6 +13,7 @@ import { numberSteps } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
 import { shapeOfItem } from '../overview/fastener-shape.ts';
 import { fixingWords } from '../overview/gather.ts';
+import { type Card, cardsOf } from '../rehearsal/cards.ts';
 import type { PictureView } from '../steps/block-views.ts';
 import { expectedWords } from '../steps/readings.ts';
 
@@ -55,6 +56,8 @@ export interface GuideSummary {
   readonly anchors: readonly string[];
   /** What it is found by besides its title. */
   readonly facts: readonly GuideFact[];
+  /** Its card set, which its platform's page shows with that of others. */
+  readonly cards: readonly Card[];
 }
 
 /** A section or a step, as other pages name it. */
@@ -118,6 +121,7 @@ export function summaryOf(
     handled: handledParts(guide, shop),
     anchors: [...guide.anchors],
     facts: factsOf(guide, job),
+    cards: cardsOf(guide, job, shop),
   };
 }
 

@@ -5,6 +5,7 @@ import { itemAnchor } from '../frame/mention.ts';
 import { proseMarkup } from '../frame/prose.ts';
 import type { LinkView } from '../frame/shared-views.ts';
 import type { PlatformView } from '../overview/overview-views.ts';
+import { CARDS_PAGE } from '../rehearsal/cards-page.ts';
 import { blockViews } from '../steps/blocks.ts';
 import type { GuideSummary } from './guide-summary.ts';
 import { entriesOf } from './index-page.ts';
@@ -66,6 +67,9 @@ export function platformPage(
       states: statesOf(conditions),
     })),
     guides: entriesOf(platform.id, guides, page),
+    cards: guides.some((guide) => guide.platform === platform.id && guide.cards.length > 0)
+      ? { text: 'Break cards of all its guides', href: CARDS_PAGE }
+      : null,
   };
 }
 

@@ -68,7 +68,8 @@ function question(
   return { about, ask, options, right: options.indexOf(right), why };
 }
 
-function toolSet(action: Action, item: Item | undefined, guide: Guide): readonly Tool[] {
+/** The tools that an action takes. */
+export function toolSet(action: Action, item: Item | undefined, guide: Guide): readonly Tool[] {
   return toolsOf(action, item).flatMap(({ value }) => {
     const tool = guide.items.get(value);
     return tool?.kind === 'tool' ? [tool] : [];
@@ -76,7 +77,7 @@ function toolSet(action: Action, item: Item | undefined, guide: Guide): readonly
 }
 
 /** "Bit driver and T25 bit", "Torque wrench (2–20 N·m) and 13 mm socket". */
-function setName(tools: readonly Tool[]): string {
+export function setName(tools: readonly Tool[]): string {
   return capitalised(listed(tools.map(({ noun }) => noun.singular.replace(/, (.*)$/, ' ($1)'))));
 }
 
@@ -180,10 +181,15 @@ function sideQuestion(action: Action, item: Item | null, guide: Guide, step: Ste
   if (side === null || side === 'each') return null;
   const target = findTarget(guide, item.id);
   const { left, right } = guide.words;
-  const text = target ? plainActionWords(action, target, step, guide).toLowerCase() : '';
   // A name that tells the side asks nothing.
-  if ([left, right, 'left', 'right'].some((word) => text.split(/[^\p{L}]+/u).includes(word))) return null;
+  if (target && tellsSide(plainActionWords(action, target, step, guide), guide)) return null;
   const name = guide.words[side];
   const other = side === 'left' ? right : left;
   return question('side', 'On which side?', capitalised(name), [capitalised(other)], `It is on the ${name}`);
+}
+
+/** Whether the side of the vehicle can be read from some words. */
+export function tellsSide(text: string, { words: { left, right } }: Pick<Guide, 'words'>): boolean {
+  const told = text.toLowerCase().split(/[^\p{L}]+/u);
+  return [left, right, 'left', 'right'].some((word) => told.includes(word));
 }

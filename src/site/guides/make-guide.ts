@@ -1,7 +1,8 @@
 import type { PictureFact } from '../../model/guide.ts';
 import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
 import type { GuideView } from '../../pages/guide/guide-views.ts';
-import type { RehearsalView } from '../../pages/rehearsal/rehearsal-view.ts';
+import { CARDS_PAGE } from '../../pages/rehearsal/cards-page.ts';
+import type { CardsView, RehearsalView } from '../../pages/rehearsal/rehearsal-view.ts';
 import type { PictureView } from '../../pages/steps/block-views.ts';
 import { overlays } from '../../release/overlay.ts';
 import type { NoteAsk, WatchedWorkspace } from '../../shop/asks.ts';
@@ -42,7 +43,11 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   };
   const pages: PageLinks[] = [];
   const problems: string[] = [];
-  const addPage = (path: string, view: GuideView | RehearsalView, layout = 'guide.liquid'): number => {
+  const addPage = (
+    path: string,
+    view: GuideView | RehearsalView | CardsView,
+    layout = 'guide.liquid',
+  ): number => {
     const rendered = kit.render(layout, view);
     if (!rendered.ok) {
       problems.push(`${path} could not be made: ${rendered.problem}`);
@@ -109,7 +114,10 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   const weight = size === null ? '' : `, ${weightWords(size)}`;
   const link = { href: alonePath.slice(folder.length), text: `One file for a phone${weight}` };
   addPage(path, { ...views.page, alone: link });
-  if (!pageAlone) addPage(`${folder}rehearsal.html`, views.rehearsal(), 'rehearsal.liquid');
+  if (!pageAlone) {
+    addPage(`${folder}rehearsal.html`, views.rehearsal(), 'rehearsal.liquid');
+    addPage(`${folder}${CARDS_PAGE}`, views.cards(), 'cards.liquid');
+  }
   return {
     files: [...files.values()],
     linked: [...linked].flatMap((path) => linkedFile(path, making) ?? []),

@@ -30,7 +30,7 @@ interface SingleFileParts {
 }
 
 /** Names of other pages in a guide's folder. */
-const taken: ReadonlySet<string> = new Set(['index', 'rehearsal']);
+const taken: ReadonlySet<string> = new Set(['index', 'rehearsal', 'cards']);
 
 /** The path of the guide as one file. */
 export function singleFilePath(guide: PublishedGuide['guide']): string {
