@@ -9,6 +9,7 @@ import { dryRun, type Played } from './dry-run/index.ts';
 import { fingerprints } from './fingerprint.ts';
 import { distinctOutcomes } from './outcomes.ts';
 import { planFor } from './plan.ts';
+import { rememberingSolver } from './schedule/index.ts';
 
 /**
  * Works out everything about a guide, once for each outcome that its builds can have.
@@ -20,6 +21,7 @@ export function computeJob(guide: Guide, crew = 2, gap: Span | null = null): Job
   const { deciding, groups, problem } = outcomes;
   const { violations, halt, played } = dryRun(guide, outcomes, gap);
   const prints = fingerprints(guide);
+  const solver = rememberingSolver();
   const isFound = ({ id }: Option) => guide.items.get(id)?.kind === 'inspection';
   const options = deciding.filter((option) => !isFound(option));
   const keyOf = (builds: readonly Build[]) =>
@@ -44,7 +46,7 @@ export function computeJob(guide: Guide, crew = 2, gap: Span | null = null): Job
         builds,
         statement: anyTraitsInWords(traitsOf(builds, others, options)),
         found: foundWords(deciding.filter(isFound), firstOf(builds)),
-        ...planFor(guide, firstOf(builds), sheets.benches, crew),
+        ...planFor(guide, firstOf(builds), sheets.benches, crew, solver),
         bags: sheets.bags,
         countSheet: sheets.countSheet,
         fasteners: sheets.fasteners,

@@ -7,7 +7,7 @@ import { gatherList } from './gather.ts';
 import { messagesOf } from './messages.ts';
 import { freedomOf, precedenceOf, withoutDetours } from './precedence.ts';
 import { workOf } from './proofs.ts';
-import { schedulesOf } from './schedule/index.ts';
+import { type Solver, schedulesOf } from './schedule/index.ts';
 import { stepTime, timeTotals } from './time.ts';
 import { usesOfStep } from './uses.ts';
 
@@ -26,14 +26,20 @@ const untouched: PlannedStep['bench'] = {
 };
 
 /** The job as it is for one build, and for all that read like it. */
-export function planFor(guide: Guide, build: Build, benches: Played['benches'], crew: number): PaperPlan {
+export function planFor(
+  guide: Guide,
+  build: Build,
+  benches: Played['benches'],
+  crew: number,
+  solver: Solver,
+): PaperPlan {
   const work = workOf(guide, build);
   const done = work.filter(({ isProof }) => !isProof);
   const precedence = precedenceOf(guide, build, done);
   const direct = withoutDetours(precedence);
   // Without proofs that take time, the work is the steps.
   const ofWork = work.length === done.length ? precedence : precedenceOf(guide, build, work);
-  const schedules = schedulesOf(guide, build, work, crew, ofWork);
+  const schedules = schedulesOf(guide, build, work, crew, ofWork, solver);
   return {
     steps: done.map(({ section, step }, index): PlannedStep => {
       const used = [...new Set(usesOfStep(step, guide, build).map((use) => use.item))];

@@ -44,9 +44,8 @@ export function earliestStart(
   activities: readonly Activity[],
   starts: readonly number[],
 ): number {
-  return after.reduce(
-    (start, { index, lag }) =>
-      Math.max(start, (starts[index] ?? 0) + (activities[index]?.duration ?? 0) + lag),
-    0,
-  );
+  let start = 0;
+  for (const { index, lag } of after)
+    start = Math.max(start, (starts[index] ?? 0) + (activities[index]?.duration ?? 0) + lag);
+  return start;
 }

@@ -9,12 +9,14 @@ import { whenAllDone } from './activity.ts';
 import { chainOf } from './chain.ts';
 import { assignHands } from './hands.ts';
 import { networkOf, type StepActivity } from './network.ts';
-import { solve } from './solve.ts';
+import { type Solver, solve } from './solve.ts';
 
 /**
  * The schedules of a plan for one technician, for two, and for the shop's crew, smallest crew first. A larger
  * crew is never slower. Steps that state no time take none, so that the times are then least values; where no
  * step states one there is nothing to schedule.
+ *
+ * @param solver may remember what it has solved
  */
 export function schedulesOf(
   guide: Guide,
@@ -22,13 +24,14 @@ export function schedulesOf(
   done: readonly DoneStep[],
   crew: number,
   precedence: Precedence,
+  solver: Solver = solve,
 ): readonly Schedule[] {
   if (done.every(({ step }) => step.time === null)) return [];
   const activities = networkOf(guide, build, done, precedence);
   const crews = [...new Set([1, 2, crew])].sort((a, b) => a - b);
   let known: readonly number[] | undefined;
   return crews.map((people) => {
-    const { starts, proved } = solve(activities, people, known);
+    const { starts, proved } = solver(activities, people, known);
     known = starts;
     return scheduleOf(activities, starts, people, proved);
   });

@@ -1,6 +1,6 @@
 import { type Activity, whenAllDone } from './activity.ts';
 import { listSchedule } from './list-schedule.ts';
-import { candidates, endBound, type PartSchedule } from './part-schedule.ts';
+import { candidates, emptySchedule, endBound } from './part-schedule.ts';
 import { seenStates } from './seen-states.ts';
 import { tailsOf } from './tails.ts';
 
@@ -21,12 +21,7 @@ export interface Found {
  */
 export function search(activities: readonly Activity[], crew: number, known: readonly number[]): Found {
   const tails = tailsOf(activities);
-  const part: PartSchedule = {
-    activities,
-    crew,
-    starts: activities.map(() => 0),
-    isPlaced: activities.map(() => false),
-  };
+  const part = emptySchedule(activities, crew);
   const wasSeen = seenStates(activities);
   let best = [
     known,

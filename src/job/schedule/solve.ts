@@ -3,6 +3,27 @@ import { listSchedule } from './list-schedule.ts';
 import { type Found, search } from './search.ts';
 import { stretchesOf } from './stretches.ts';
 
+/** Finds the starts of activities for a crew. */
+export type Solver = typeof solve;
+
+/** Solves what is asked twice once: builds that differ in words or screws alone have one schedule. */
+export function rememberingSolver(): Solver {
+  const known = new Map<string, Found>();
+  return (activities, crew, earlier) => {
+    const facts = activities.map(({ duration, people, tools, after, wait }) => [
+      duration,
+      people,
+      tools.map(({ id, atHand }) => [id, atHand]),
+      after.map(({ index, lag }) => [index, lag]),
+      wait,
+    ]);
+    const key = JSON.stringify([crew, earlier, facts]);
+    const found = known.get(key) ?? solve(activities, crew, earlier);
+    known.set(key, found);
+    return found;
+  };
+}
+
 /**
  * The quickest schedule for a crew: exact where the search could finish, and never worse than the written
  * order nor than a known schedule, such as that of a smaller crew.
