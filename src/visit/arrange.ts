@@ -13,7 +13,7 @@ export type Arranged =
   | { readonly ok: false; readonly refused: RefusedOrder | null };
 
 /** An order that the ledger refuses, and why. */
-interface RefusedOrder {
+export interface RefusedOrder {
   readonly order: readonly string[];
   readonly guide: Guide;
   readonly fault: Violation;

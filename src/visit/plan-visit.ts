@@ -6,7 +6,7 @@ import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Violation } from '../model/violation.ts';
-import { type Arranged, arrange, thingsOf } from './arrange.ts';
+import { type Arranged, arrange, type RefusedOrder, thingsOf } from './arrange.ts';
 import { composeVisit } from './compose.ts';
 import { dirtyFirst } from './dirt.ts';
 import { type Before, Graph } from './graph.ts';
@@ -53,18 +53,28 @@ export function planVisit(
     return settled(guide, (when) => known.settles(by?.when(when) ?? when));
   });
   const ground = { request, guides, visited: sorted, known, shop };
-  let last: Layout | null = null;
-  for (const repeated of sharings(guides, shop)) {
-    last = laidOut(ground, repeated);
-    if (last.arranged.ok) return quickest(last, ground);
+  const refused: Refused[] = [];
+  let longer: PlannedVisit | null = null;
+  for (const plan of plansOf(ground, refused)) {
+    if (!isSound(plan, shop)) continue;
+    if (isNeverLonger(savingsIn(plan))) return plan;
+    longer ??= plan;
   }
-  // With everything repeated no order of the authors is in the way: what is refused then lies between the guides.
-  const refused = last && !last.arranged.ok ? last.arranged.refused : null;
-  if (last && refused) {
-    const { guide, fault } = refused;
-    const [told] = ledgerErrors(guide, computeJob(guide, shop.settings.crew), shop);
-    report(unordered(request, fault, told, last.nodes, thingsOf(fault, guide)));
-  }
+  // Where the guides in a row are not sound, no row is shorter.
+  return longer ?? toldImpossible(ground, refused, report);
+}
+
+/** An order that the ledger refuses, and what it orders. */
+interface Refused extends RefusedOrder {
+  readonly nodes: VisitNodes;
+}
+
+/** Tells why no order is possible: what was refused last, where most was repeated, lies between the guides. */
+function toldImpossible({ request, shop }: Ground, refused: readonly Refused[], report: Report): null {
+  const last = refused.at(-1);
+  if (!last) throw new Error('a visit without a plan was refused none');
+  const [told] = ledgerErrors(last.guide, computeJob(last.guide, shop.settings.crew), shop);
+  report(unordered(request, last.fault, told, last.nodes, thingsOf(last.fault, last.guide)));
   return null;
 }
 
@@ -202,23 +212,33 @@ function repeatedSteps(
 }
 
 /**
- * The quickest plan of a layout: the order of the schedule of one technician; else the order that was found; else
- * that without dirty work first; the first that takes no longer than the guides one after the other.
+ * The plans of a visit, each only worked out when it is asked for: as much shared as can be before more is repeated;
+ * of each the order of the schedule of one technician, then the order that was found, then that without dirty work
+ * first; at last the guides in a row with nothing shared, which takes as long as they take.
+ *
+ * @param refused gets what the ledger refuses
  */
-function quickest(layout: Layout, ground: Ground): PlannedVisit {
-  const { arranged, dirt } = layout;
-  if (!arranged.ok) throw new Error('a visit without an order has no quickest one');
-  const quick = finished(
-    layout,
-    quickOrder(layout.compose(arranged.order, dirt), layout.nodes),
-    dirt,
-    ground,
-  );
-  if (isSound(quick, ground.shop) && isNeverLonger(savingsIn(quick))) return quick;
-  const found = finished(layout, arranged.order, dirt, ground);
-  if (dirt.length === 0 || isNeverLonger(savingsIn(found))) return found;
-  const row = finished(layout, arranged.order, [], ground);
-  return isNeverLonger(savingsIn(row)) ? row : found;
+function* plansOf(ground: Ground, refused: Refused[]): Generator<PlannedVisit> {
+  let layout: Layout | null = null;
+  for (const repeated of sharings(ground.guides, ground.shop)) {
+    layout = laidOut(ground, repeated);
+    const { arranged, dirt, nodes, compose } = layout;
+    if (arranged.ok) {
+      const { order } = arranged;
+      yield finished(layout, quickOrder(compose(order, dirt), nodes), dirt, ground);
+      yield finished(layout, order, dirt, ground);
+      if (dirt.length > 0) yield finished(layout, order, [], ground);
+    } else if (arranged.refused) refused.push({ ...arranged.refused, nodes });
+  }
+  if (!layout) return;
+  // The last layout shares nothing.
+  const row = [...layout.nodes.chains.values()];
+  for (const chains of [row, row.toReversed()]) {
+    const plan = finished(layout, chains.flat(), [], ground);
+    yield plan;
+    const fault = firstFault(plan.guide);
+    if (fault) refused.push({ order: chains.flat(), guide: plan.guide, fault, nodes: layout.nodes });
+  }
 }
 
 function finished(
