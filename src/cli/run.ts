@@ -95,6 +95,16 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .addHelpText('after', visitFooter)
     .action(async (guides, options) => done(await (await import('./visit.ts')).visit(guides, options, io)));
 
+  withWorkspace(program.command('day'))
+    .argument('<jobs...>', 'a file that lists the jobs, or visits and guides by their names')
+    .description('sum up what the jobs of a day need from the counter: boxes, packs, tools that are short')
+    .addOption(
+      new Option('--format <format>', 'how it is printed').choices(['text', 'csv', 'html']).default('text'),
+    )
+    .option('--out <file>', 'where it is written; without it, to the terminal')
+    .addHelpText('after', dayFooter)
+    .action(async (jobs, options) => done(await (await import('./day.ts')).day(jobs, options, io)));
+
   withWorkspace(program.command('preview'))
     .argument('[guide]', 'the name of the folder of the guide that is shown first')
     .description('show the guides in a browser while they are written')
@@ -267,6 +277,17 @@ Examples:
   baybook visit roof-vent side-awning --build "led, lining" for the van that is booked
   baybook visit vent-and-awning --format json               what visits/vent-and-awning.md asks for, as data`;
 
+const dayFooter = `
+A file says title: and jobs:, a list of visits and guides; one with build: says which vehicle comes. "baybook explain
+day.yaml" tells its keys. Supplies are summed and rounded up to whole packs; a tool that two jobs want at once and that
+is there once is told.
+
+Examples:
+  baybook day thursday.yaml                             what its jobs need
+  baybook day vent-and-awning "lamp-cradle swivel-seat" two vehicles, one of them with two guides
+  baybook day thursday.yaml --format csv                for the counter's own program
+  baybook day thursday.yaml --format html --out day.html  to print and tick off`;
+
 const cutFooter = `
 A correction is refused where a print setting explains the sides, and where one of them is not between 97.0 and
 103.0 mm: then the setting is to be changed, not the sheet.
@@ -291,6 +312,7 @@ Examples:
   baybook release lamp-cradle            record what it is now, and who stands for it
   baybook compare lamp-cradle            what has changed since
   baybook visit lamp-cradle roof-vent    two guides on one vehicle, as one job
+  baybook day thursday.yaml              what the counter fetches for a day
   baybook check --format sarif           findings for a code host
   baybook check --read                   and print the steps as they will be read
   baybook explain tool-undeclared        what a finding is about`;

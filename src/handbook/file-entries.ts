@@ -9,6 +9,7 @@ import { ownKeys } from '../shop/crib.ts';
 import { fastenerType } from '../shop/fastener-types.ts';
 import { entryName } from '../shop/list-entries.ts';
 import { settingsSchema } from '../shop/settings.ts';
+import { daySchema } from '../visit/read-day.ts';
 import { visitSchema } from '../visit/read-visit.ts';
 import { twoInOneVisit } from '../visit/rules.ts';
 import type { EntryRow, HandbookEntry } from './entry.ts';
@@ -147,6 +148,17 @@ export const fileEntries: readonly HandbookEntry[] = [
     lead: 'Guides that are booked together on one vehicle. Below its keys stands a note, in plain text; the work stands in the guides.',
     rows: keysOf(visitSchema),
     example: twoInOneVisit,
+  },
+  {
+    name: 'day.yaml',
+    title: 'day.yaml, the jobs of a day',
+    lead: 'A file of any name, anywhere, that `baybook day` sums up: what its jobs need from the counter and the cart.',
+    rows: keysOf(daySchema),
+    example: {
+      ...twoInOneVisit,
+      'day.yaml':
+        'title: Thursday\njobs:\n  - both\n  - {guides: lamp, build: no fog, title: Van of the bakery}\n',
+    },
   },
   {
     name: 'releases.yaml',

@@ -49,7 +49,7 @@ export const wants: readonly Want[] = [
   { want: 'Prove it and keep the evidence', names: ['prove', 'photo', 'rating', 'circuit'] },
   { want: 'Tell more', names: ['note', 'why', 'owner'] },
   { want: 'Share work between guides', names: ['procedure', 'procedure.md'] },
-  { want: 'Plan several jobs in one visit', names: ['visits', 'visit.md'] },
+  { want: 'Plan several jobs in one visit', names: ['visits', 'visit.md', 'day.yaml'] },
   { want: 'Check, publish and work by it', names: ['checking', 'site', 'machines', 'bay'] },
   { want: 'Stand behind a guide', names: ['releases', 'releases.yaml'] },
 ];

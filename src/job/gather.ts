@@ -1,6 +1,6 @@
 import type { Guide } from '../model/guide.ts';
 import type { Item, Supply } from '../model/item.ts';
-import type { GatherKit, GatherList, GatherSupply, GatherTool, GatherWear } from '../model/job.ts';
+import type { GatherKit, GatherList, GatherSupply, GatherTool, GatherWear, Job } from '../model/job.ts';
 import type { Schedule } from '../model/schedule.ts';
 import type { Build } from '../model/when.ts';
 import { isCounted, totalCount } from './phrase.ts';
@@ -68,4 +68,22 @@ function kitLine(item: Item): Omit<GatherKit, 'firstStep'> {
     perSide: sided ? item.count.value : null,
     spare: item.kind === 'kit' ? (item.spare?.value ?? 0) : 0,
   };
+}
+
+/** What every line of a gather list has, whatever it lists. */
+export interface GatherLine {
+  readonly item: string;
+  readonly firstStep: string | null;
+}
+
+/** The lines that a plan uses, and those that none does: what other builds alone use need not be at hand. */
+export function whereUsed<L extends GatherLine>(
+  lines: readonly L[],
+  list: (gather: GatherList) => readonly L[],
+  job: Pick<Job, 'plans'>,
+): readonly L[] {
+  const used = new Set(
+    job.plans.flatMap(({ gather }) => list(gather).flatMap((line) => (line.firstStep ? [line.item] : []))),
+  );
+  return lines.filter(({ item, firstStep }) => firstStep !== null || !used.has(item));
 }

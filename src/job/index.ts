@@ -5,6 +5,7 @@ export { computeJob } from './compute-job.ts';
 export { type ConditionPlace, conditionsOf } from './conditions.ts';
 export { type CrowfootUse, crowfootUse, settingInLine } from './crowfoot.ts';
 export { type ProductDemand, productDemands } from './drying.ts';
+export { type GatherLine, whereUsed } from './gather.ts';
 export { type Grip, gripOf, isNut, lengthless, piecesOn } from './grip.ts';
 export { capitalised, listed, lowered, nounOf } from './noun.ts';
 export { oncePer } from './once.ts';

@@ -31,11 +31,20 @@ export async function inspectVisit(
   seen: WatchedWorkspace = workspace,
 ): Promise<InspectedVisit> {
   const { findings, report } = collector();
-  const { shop, procedures, files } = seen;
-  const source = readSource(files, path, workspace.listing.files.get(path) ?? 0, report);
-  const request = source && readVisit(source, guideContext(shop, procedures, files), report);
+  const request = visitAt(path, workspace, seen, report);
   const value = request && (await planned(request, workspace, seen, report));
   return { path, value, findings };
+}
+
+/** What the file of a visit asks for. */
+export function visitAt(
+  path: string,
+  { listing }: Workspace,
+  { shop, procedures, files }: WatchedWorkspace,
+  report: Report,
+): VisitRequest | null {
+  const source = readSource(files, path, listing.files.get(path) ?? 0, report);
+  return source && readVisit(source, guideContext(shop, procedures, files), report);
 }
 
 /** Plans what a visit asks for, and tells what lies between its guides; what is wrong with one of them is its own. */

@@ -1,7 +1,7 @@
 import { type Activity, earliestStart, handsOf } from './activity.ts';
 
 /** A schedule while it is being made: activities are placed in the order of their starts. */
-export interface PartSchedule {
+interface PartSchedule {
   readonly activities: readonly Activity[];
   readonly crew: number;
   /** What each activity takes of the crew. */

@@ -1,9 +1,11 @@
+import { whereUsed } from '../../job/index.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Item } from '../../model/item.ts';
 import type { GatherSupply, Job, Plan } from '../../model/job.ts';
+import { packsFor } from '../../trade/packs.ts';
 import { convert, formatQuantity } from '../../units/format.ts';
-import type { Quantity } from '../../units/quantity.ts';
-import { fixingWords, whereUsed } from '../overview/gather.ts';
+import { commaSeparated } from '../frame/csv.ts';
+import { fixingWords } from '../overview/gather.ts';
 
 /** The columns of a pick list, in their order. */
 const columns = [
@@ -27,8 +29,7 @@ type PickRow = { readonly [column in (typeof columns)[number]]: string };
  */
 export function pickList(guide: Guide, job: Job): string {
   const rows = job.plans.flatMap((plan) => rowsOf(plan, guide, job));
-  const lines = [[...columns], ...rows.map((row) => columns.map((column) => row[column]))];
-  return lines.map((cells) => `${cells.map(cell).join(',')}\r\n`).join('');
+  return commaSeparated([[...columns], ...rows.map((row) => columns.map((column) => row[column]))]);
 }
 
 function rowsOf(plan: Plan, guide: Guide, job: Job): readonly PickRow[] {
@@ -69,16 +70,6 @@ function amounts({ declared }: GatherSupply, item: Item | undefined): Partial<Pi
   if (!declared) return {};
   const own = { quantity: String(Number(convert(declared, declared.unit).toFixed(6))), unit: declared.unit };
   const pack = item?.kind === 'supply' ? item.pack?.value : undefined;
-  if (!pack || pack.dimension !== declared.dimension || pack.base <= 0) return own;
-  return { ...own, packs: String(packsFor(declared, pack)), pack: formatQuantity(pack) };
-}
-
-/** Whole packs; a hair over a whole number, as arithmetic leaves it, asks for no other pack. */
-function packsFor(declared: Quantity, pack: Quantity): number {
-  return Math.max(1, Math.ceil(declared.base / pack.base - 1e-9));
-}
-
-function cell(text: string): string {
-  const plain = text.replaceAll('\u00a0', ' ');
-  return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
+  const packs = pack ? packsFor(declared, pack) : null;
+  return pack && packs !== null ? { ...own, packs: String(packs), pack: formatQuantity(pack) } : own;
 }

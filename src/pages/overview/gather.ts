@@ -1,7 +1,8 @@
-import { isFixing, itemTorqueWords, listed, lowered } from '../../job/index.ts';
+import { type GatherLine, isFixing, itemTorqueWords, listed, lowered, whereUsed } from '../../job/index.ts';
 import type { Item } from '../../model/item.ts';
-import type { GatherList, GatherSupply, GatherTool, Job, Plan } from '../../model/job.ts';
+import type { GatherList, GatherSupply, GatherTool, Plan } from '../../model/job.ts';
 import { formatDrive } from '../../trade/drives.ts';
+import { packsFor } from '../../trade/packs.ts';
 import { convert, formatBoth, quantityOf } from '../../units/format.ts';
 import { type GuideContext, stepRefs } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
@@ -11,15 +12,9 @@ import type { VaryingView } from '../frame/shared-views.ts';
 import { mergeSets } from './gather-sets.ts';
 import type { GatherRow, GatherView } from './list-views.ts';
 
-/** What every line of a gather list has, whatever it lists. */
-interface Line {
-  readonly item: string;
-  readonly firstStep: string | null;
-}
-
 /** What must be within reach, over all plans: each thing once, with the builds that need it. */
 export function gatherView(context: GuideContext, nones: readonly string[]): GatherView {
-  const rows = <L extends Line>(list: (gather: GatherList) => readonly L[], amount: AmountOf<L>) =>
+  const rows = <L extends GatherLine>(list: (gather: GatherList) => readonly L[], amount: AmountOf<L>) =>
     gatherRows(context, (plan) => whereUsed(list(plan.gather), list, context.job), amount);
   return {
     // What protects is worn in every build, also where no step says so again.
@@ -36,19 +31,7 @@ export function gatherView(context: GuideContext, nones: readonly string[]): Gat
   };
 }
 
-/** The lines that a plan uses, and those that none does: what other builds alone use need not be at hand. */
-export function whereUsed<L extends Line>(
-  lines: readonly L[],
-  list: (gather: GatherList) => readonly L[],
-  job: Pick<Job, 'plans'>,
-): readonly L[] {
-  const used = new Set(
-    job.plans.flatMap(({ gather }) => list(gather).flatMap((line) => (line.firstStep ? [line.item] : []))),
-  );
-  return lines.filter(({ item, firstStep }) => firstStep !== null || !used.has(item));
-}
-
-type AmountOf<L extends Line> = (line: L) => string | null;
+type AmountOf<L extends GatherLine> = (line: L) => string | null;
 
 const none = () => null;
 
@@ -67,13 +50,12 @@ function packWords(item: Item): string | null {
   const pack = item.pack.value;
   const wanted = item.quantity?.value;
   const of = `of ${formatBoth(pack)}`;
-  if (wanted?.dimension !== pack.dimension) return `in packs ${of}`;
-  // Sums of decimals are off by less than a billionth.
-  const packs = Math.max(1, Math.ceil((wanted.base / pack.base) * (1 - 1e-9)));
+  const packs = wanted ? packsFor(wanted, pack) : null;
+  if (packs === null) return `in packs ${of}`;
   return `${packs} ${packs === 1 ? 'pack' : 'packs'} ${of}`;
 }
 
-function gatherRows<L extends Line>(
+function gatherRows<L extends GatherLine>(
   context: GuideContext,
   linesOf: (plan: Plan) => readonly L[],
   amountOf: AmountOf<L>,
