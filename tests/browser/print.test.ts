@@ -106,6 +106,25 @@ describe('the printed job of every guide of the demo', () => {
     }
   });
 
+  it('lists its contents where it has over eight sheets, and says what the job is for, whom to ask and what signal words mean', () => {
+    let over = 0;
+    for (const { title, text } of all()) {
+      const [cover = '', ...rest] = text.map((sheet) => sheet.replace(/\s+/g, ' '));
+      const front = [cover, ...rest.slice(0, 3)].join(' ');
+      if (text.length > 8) {
+        over += 1;
+        expect(front, title).toContain('Contents, by the numbers of the steps');
+      }
+      for (const about of ['Meant for', 'Not for', 'Who may do the work', 'Ask']) {
+        expect(front, title).toMatch(new RegExp(`${about} (?!not stated)\\S`));
+      }
+      for (const word of ['DANGER', 'WARNING', 'CAUTION', 'NOTICE']) {
+        expect(rest.join(' '), title).toMatch(new RegExp(`${word} (?:will|could)`, 'i'));
+      }
+    }
+    expect(over).toBeGreaterThan(3);
+  });
+
   it('ends with a sheet of its own for the owner', () => {
     for (const { title, text } of all()) {
       const last = text.at(-1) ?? '';
@@ -285,7 +304,7 @@ describe('the job sheet', () => {
     const print = shortFingerprint(data.fingerprint).replace(/\s/g, ' ');
     for (const [index, text] of sheets.entries()) {
       const foot = text.slice(-300);
-      for (const words of [data.title, `Revision ${data.revision}`, print])
+      for (const words of [data.title, `Revision ${data.revision}`, print, 'Build: ', 'Vehicle registration'])
         expect(foot, name).toContain(words);
       expect(foot, name).toContain(`Sheet ${index + 1} of ${sheets.length}`);
     }
@@ -317,7 +336,7 @@ describe('the job sheet', () => {
       expect(expectFeet(printed, job)).toBe(sheet.count);
       expect(sheet.count).toBe(count);
       const identity = new RegExp(
-        `${job.data.title}.*Revision ${job.data.revision}.*Fingerprint ${shortFingerprint(job.data.fingerprint).replace(/\s/g, ' ')}`,
+        `${job.data.title}.*Revision ${job.data.revision}.*Fingerprint ${shortFingerprint(job.data.fingerprint).replace(/\s/g, ' ')}.*Build: \\S.*Vehicle registration or VIN: _+`,
       );
       const sheets = textOf(whole).map((text) => text.replace(/\s+/g, ' ').trim());
       expect(sheets.length).toBeGreaterThan(10);

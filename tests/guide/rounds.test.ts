@@ -33,6 +33,13 @@ describe('a step that is done several times', () => {
     expect(await told(off.replace(' times=2', ''))).toEqual([]);
   });
 
+  it('does the same thing twice on a side, not only once on each', async () => {
+    const tape =
+      '::supply[Masking tape]{#tape quantity="2 m" temporary}\n\n::step[Mask it]{#mask}\n\n:apply[tape].\n\n::step[Take it off]{#off side=each times=2}\n\n:take-off[tape].\n';
+    expect((await told(tape)).map((line) => line.split(':')[0])).toEqual(['undone-without-doing']);
+    expect(await told(tape.replace(' times=2', ''))).toEqual([]);
+  });
+
   it('runs out of what it uses each time', async () => {
     const bleed =
       '::supply[Brake fluid]{#fluid quantity="200 ml"}\n\n::step[Bleed the line]{#bleed times=3}\n\n:apply[fluid]{amount="100 ml"}.\n';

@@ -89,6 +89,8 @@ export interface ItemWords {
   readonly leftHand?: boolean;
   readonly oneByOne?: boolean;
   readonly spare?: number;
+  /** The measure or inspection that says how many are fitted. */
+  readonly chosen?: string;
   readonly quantity?: string;
   readonly temporary?: boolean;
   readonly stays?: boolean;
@@ -107,7 +109,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     idAt: at,
     when: maybeWhen(words.when),
     with: refs(words.with),
-    needs: refs(words.needs),
+    needs: [...refs(words.needs), ...refs(words.chosen)],
     work: null,
     immobile: words.immobile ?? false,
     origins: [],
@@ -153,7 +155,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
         kind,
         spare,
         covers,
-        chosenBy: null,
+        chosenBy: refs(words.chosen)[0] ?? null,
         isFastener:
           words.isFastener ?? [words.drive, words.torque, words.holds].some((value) => value !== undefined),
       } as KitItem;

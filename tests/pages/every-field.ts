@@ -156,6 +156,7 @@ const step = (): StepView => ({
   stop: true,
   rounds: [1, 2],
   until: text(),
+  cables: [{ ...shown(), name: text(), text: text() }],
   settings: [{ ...shown(), id: id(), name: text(), from: text(), to: text() }],
   readings: [reading(), told()],
   bench: [{ ...varying(), label: text() }],

@@ -62,7 +62,7 @@ function startsWhereItMay(move: Deed, lot: Lot, cell: Cell, ledger: Ledger): boo
   // A step done on each side does the same thing twice to what has no sides: once for a supply, and for other
   // things it is told elsewhere that they have none.
   const isEach = move.step?.side?.value === 'each';
-  if (isEach && lot.side === null && last?.action === move.action) return true;
+  if (isEach && lot.side === null && last?.action === move.action && last.side !== move.side) return true;
   const earlier = last?.action.at ?? null;
   tell(ledger, lot, fault(move, lot, { kind: 'wrong-state', item: lot.id, state, earlier }), cell.set);
   return false;

@@ -9,10 +9,10 @@ export interface ContentsRow {
 }
 
 /**
- * More steps than these make a print of over eight sheets: a step takes half a sheet or more, the cover, the lists
- * and what is filled in take five. Browsers do not tell a page how many sheets it will print on.
+ * No print with more steps than these is sure to have eight sheets at most: a step with its pictures may take two, and
+ * the cover, the lists and what is filled in take five. Browsers do not tell a page how many sheets it will print on.
  */
-const SHORT = 6;
+const SHORT = 2;
 
 /** What stands where in a long print, by the numbers of its steps; empty for a short one. */
 export function contentsRows(guide: Guide, context: GuideContext): readonly ContentsRow[] {

@@ -1,10 +1,8 @@
-import { listed } from '../../job/noun.ts';
-import type { Ref } from '../../model/inline.ts';
 import type { Circuit, Item, Rating } from '../../model/item.ts';
-import { fuseColour } from '../../trade/circuit.ts';
 import { weakestLink } from '../../trade/towing.ts';
-import { formatBoth, formatQuantity } from '../../units/format.ts';
+import { formatBoth } from '../../units/format.ts';
 import type { Dimension } from '../../units/quantity.ts';
+import { circuitWords } from '../frame/circuit-words.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
 import { shownWhen } from '../frame/plans.ts';
@@ -19,7 +17,7 @@ export function limitRows(context: GuideContext): readonly LimitRow[] {
     item: item.id,
     id: itemAnchor(item.id),
     name: item.noun.label,
-    value: item.kind === 'rating' ? ratingWords(item) : circuitWords(item, context),
+    value: item.kind === 'rating' ? ratingWords(item) : circuitWords(item, context.guide),
     governs: governing.has(item.id),
   }));
 }
@@ -53,35 +51,6 @@ function ratingWords({ limit, claim }: Rating): string {
   const parts = [
     limit ? `at most ${formatBoth(limit.value)}` : null,
     claim ? `load ${formatBoth(claim.value)}` : null,
-  ];
-  return parts.filter((part) => part !== null).join(', ');
-}
-
-/** "12 V, 6 A, 3 m of 2.5 mm² one way, red insulation, fuse 10 A (red), ends: ring lug and blade, crimped with the crimp tool". */
-function circuitWords(
-  { voltage, load, length, wire, fuse, colour: insulation, ends, with: tools }: Circuit,
-  { guide }: GuideContext,
-): string {
-  const colour = fuse ? fuseColour(fuse.value.base) : undefined;
-  const run = [length ? formatBoth(length.value) : null, wire?.value.size ?? null].filter(
-    (part) => part !== null,
-  );
-  const named = (refs: readonly Ref[]) =>
-    refs.map(({ value }) => guide.items.get(value)?.noun.singular ?? value);
-  const solders = tools.some(({ value }) => {
-    const tool = guide.items.get(value);
-    return tool?.kind === 'tool' && tool.solders && !tool.crimps;
-  });
-  const joined = `${solders ? 'soldered' : 'crimped'} with the ${listed(named(tools))}`;
-  const parts = [
-    voltage ? formatQuantity(voltage.value) : null,
-    load ? formatQuantity(load.value) : null,
-    run.length > 0 ? `${run.join(' of ')}${length ? ' one way' : ''}` : null,
-    insulation ? `${insulation.value} insulation` : null,
-    fuse ? `fuse ${formatQuantity(fuse.value)}${colour ? ` (${colour})` : ''}` : null,
-    ends.length > 0
-      ? `${ends.length === 1 ? 'end' : 'ends'}: ${listed(named(ends))}${tools.length > 0 ? `, ${joined}` : ''}`
-      : null,
   ];
   return parts.filter((part) => part !== null).join(', ');
 }

@@ -24,6 +24,7 @@ export interface StepView extends Shown {
   readonly positions: PositionsView | null;
   /** Whether anything stands in the lines under the step. */
   readonly hasLines: boolean;
+  readonly cables: readonly CableView[];
   readonly settings: readonly SettingView[];
   readonly inspections: readonly InspectionView[];
   /** The job ends with it. */
@@ -38,6 +39,13 @@ export interface StepView extends Shown {
   readonly signOff: boolean;
   /** Where it may also be done; `null` where the written order binds. */
   readonly anyOrder: string | null;
+}
+
+/** A cable that is cut or closed at its ends in the step. */
+export interface CableView extends Shown {
+  readonly name: string;
+  /** "3 m of 2.5 mm² one way, red insulation, fuse 10 A (red), ends: ring lug and blade, crimped with the crimp tool". */
+  readonly text: string;
 }
 
 /** A setting that the step sets, or sets back. */

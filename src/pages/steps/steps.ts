@@ -10,6 +10,7 @@ import { proseMarkup } from '../frame/prose.ts';
 import type { Shown, VaryingView } from '../frame/shared-views.ts';
 import { benchLines } from './bench.ts';
 import { blockViews } from './blocks.ts';
+import { cablesOf } from './cables.ts';
 import { settingsOf } from './evidence.ts';
 import { inspectionsOf } from './inspections.ts';
 import { expectedWords, readingsOf } from './readings.ts';
@@ -25,7 +26,9 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
   const tools = itemsOf(numbered, context, (planned) => planned.tools);
   const wear = itemsOf(numbered, context, (planned) => planned.wear);
   const torques = torquesOf(step, context);
+  const cables = cablesOf(step, context);
   const settings = settingsOf(step, context);
+  const lines = [tools, wear, torques, cables, settings];
   return {
     ...shownStep(context, numbered),
     id: step.id,
@@ -42,12 +45,13 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     torques,
     orders: tighteningViews(step, context),
     ...stacksOf(step, context),
+    cables,
     settings,
     inspections: inspectionsOf(step, context),
     stop: step.stop,
     rounds: Array.from({ length: step.times?.value ?? 0 }, (_, round) => round + 1),
     until: step.until && untilWords(step.until, context),
-    hasLines: tools.length + wear.length + torques.length + settings.length > 0 || step.wait !== null,
+    hasLines: lines.some(({ length }) => length > 0) || step.wait !== null,
     readings: readingsOf(step.blocks, context, stepSide),
     bench: benchLines(numbered, context),
     wait: step.wait ? formatMinutes(step.wait.value) : null,

@@ -4,7 +4,7 @@ import { wordsIn } from './copy.ts';
 import { buildWords } from './cover.ts';
 import { jobSheet } from './job-sheet.ts';
 import { layOut } from './lay-out.ts';
-import { keepHeadings } from './whole.ts';
+import { mendSheets } from './whole.ts';
 
 /** Offers what fits the printer's reader: the job sheet for who knows the work, or the whole guide. */
 export function startPaper(page: Pick<BayData, 'words'>): void {
@@ -61,7 +61,7 @@ export function startPaper(page: Pick<BayData, 'words'>): void {
   );
   document.body.append(view);
   offer.hidden = false;
-  keepHeadings(main);
+  mendSheets(main);
 }
 
 /** Makes pictures smaller where that saves a sheet. */

@@ -1,15 +1,18 @@
 import { make } from '../bay/elements.ts';
+import { wordsIn } from './copy.ts';
+import { buildWords } from './cover.ts';
 
 /** What begins something, so that a sheet must not end with it. */
 const HEADINGS = 'h1, h2, h3, h4, h5, h6, .part-head, .line-title';
 
 /**
- * Keeps each heading of the whole guide on the sheet of what follows, in a browser that breaks a print behind a
- * heading whatever its style says (Firefox): for the time of a print both stand in one box that is not torn. A browser
- * that prints margin boxes keeps headings by itself.
+ * Does for the print of the whole guide what a browser without margin boxes (Firefox) leaves undone: the foot of each
+ * sheet says the build and the vehicle too, and each heading is kept on the sheet of what follows, behind which such a
+ * browser breaks whatever its style says. For the time of a print both stand in one box that is not torn.
  */
-export function keepHeadings(main: HTMLElement): void {
+export function mendSheets(main: HTMLElement): void {
   if ('CSSMarginRule' in window) return;
+  tellVehicle(main);
   const boxes: HTMLElement[] = [];
   window.addEventListener('beforeprint', () => {
     const places = main.querySelectorAll<HTMLElement>(':scope > section, :scope > .sheets > section');
@@ -18,6 +21,19 @@ export function keepHeadings(main: HTMLElement): void {
   window.addEventListener('afterprint', () => {
     for (const box of boxes.splice(0)) box.replaceWith(...box.childNodes);
   });
+}
+
+/** A sheet that lies alone is known by its foot. */
+function tellVehicle(main: HTMLElement): void {
+  const foot = document.querySelector('.colophon p');
+  const field = wordsIn(main.querySelector('.cover .job th'));
+  const told = make('span', 'paper-lone');
+  window.addEventListener('beforeprint', () => {
+    const blank = '_'.repeat(16);
+    told.textContent = ` · Build: ${buildWords() || blank} · ${field}: ${blank}`;
+    foot?.append(told);
+  });
+  window.addEventListener('afterprint', () => told.remove());
 }
 
 /** Puts each heading, the messages of a section behind it and the first thing that they guard into a box. */

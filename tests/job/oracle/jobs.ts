@@ -141,6 +141,15 @@ const features: readonly ((dice: Dice) => Feature)[] = [
     off: dice.chance(80) ? ['inspect thread'] : [],
     on: dice.chance(30) ? ['inspect thread'] : [],
   }),
+  (dice) => ({
+    things: [
+      { kind: 'inspection', id: 'play' },
+      { kind: 'kit', id: 'shim', chosen: 'play' },
+    ],
+    off: dice.chance(90) ? ['inspect play'] : [],
+    on: ['fit shim'],
+    fog: dice.chance(50),
+  }),
   () => ({
     things: [{ kind: 'part', id: 'badge' }],
     off: ['remove badge', 'hand-over badge'],

@@ -48,6 +48,7 @@ const facts = [
   'reuse',
   'temporary',
   'stays',
+  'chosen',
   'when',
 ] as const;
 

@@ -27,6 +27,8 @@ export interface Thing {
   readonly reuse?: boolean;
   readonly temporary?: boolean;
   readonly stays?: boolean;
+  /** What is looked at before so many of it are fitted as that asks for; the rest is left over by right. */
+  readonly chosen?: string;
   readonly when?: 'fog';
 }
 
@@ -183,7 +185,8 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
     const become = (next: string) => {
       piece.state = next;
     };
-    if (verb !== 'clear' && !met(thing.needs)) faults.add('needs of a thing');
+    if (verb !== 'clear' && !met(`${thing.needs ?? ''} ${thing.chosen ?? ''}`))
+      faults.add('needs of a thing');
     const isOldOneTime = thing.kind === 'fastener' && thing.reuse === false && state === 'off';
     switch (verb) {
       case 'remove':
@@ -371,8 +374,11 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
         if (state === 'on' && thing.temporary) faults.add('left on');
         return;
       default:
-        if (state === 'box') faults.add('left in the box');
-        else if (state === 'loose' || state === 'started') faults.add('left loose');
+        if (state === 'box') {
+          // Of what is chosen by a reading none may be wanted; what no step speaks of is forgotten.
+          const isNamed = job.works.some(({ acts }) => acts.some(({ id }) => id === thing.id));
+          if (thing.chosen === undefined || !isNamed) faults.add('left in the box');
+        } else if (state === 'loose' || state === 'started') faults.add('left loose');
         else if (state === 'aside' || (state === 'off' && !(replaced && thing.kind !== 'kit')))
           faults.add('left off');
     }
