@@ -1,10 +1,12 @@
-import { hostedFile } from './paths.ts';
+import { benchOf, hostedFile } from './paths.ts';
 import type { News } from './site-under-pen.ts';
 import { pageOfGuide } from './site-under-pen.ts';
 
 /** A page of the site with what lets it follow the pen; the page itself stays as it will be published. */
 export function followed(html: string, path: string, { edition }: News): string {
-  const script = `<script src="${hostedFile('follow.js')}" data-page="${attribute(path)}" data-edition="${edition ?? ''}" defer></script>\n`;
+  const guide = /^guides\/([^/]+)\//.exec(path)?.[1];
+  const bench = guide === undefined ? '' : ` data-bench="${attribute(benchOf(decodeURIComponent(guide)))}"`;
+  const script = `<script src="${hostedFile('follow.js')}" data-page="${attribute(path)}" data-edition="${edition ?? ''}"${bench} defer></script>\n`;
   return html.replace('</head>', () => `${script}</head>`);
 }
 
@@ -16,13 +18,24 @@ export function unmade(path: string, news: News): string {
 
 /** The first page of the preview: the guides of the workspace, each under its id. */
 export function listOfGuides(ids: readonly string[]): string {
-  const rows = ids.map((id) => `<li><a href="/${pageOfGuide(attribute(id))}">${attribute(id)}</a></li>`);
+  const rows = ids.map(
+    (id) =>
+      `<li><a href="/${pageOfGuide(attribute(id))}">${attribute(id)}</a> · <a href="${attribute(benchOf(id))}">its pictures</a></li>`,
+  );
   const body = `<h1>Guides</h1>\n<ul>\n${rows.join('\n')}\n</ul>\n<p><a href="/index.html">The site as it will be published</a> (makes every guide first)</p>`;
   return shell('Preview', body);
 }
 
+/** The page of the bench; its script makes all that stands on it. */
+export function benchPage(guide: string): string {
+  const script = `<script src="${hostedFile('bench.js')}" data-guide="${attribute(guide)}" defer></script>\n`;
+  const style = `<link rel="stylesheet" href="${hostedFile('bench.css')}">\n`;
+  const body = `<h1>Pictures of ${attribute(guide)}</h1>\n<p><a href="/${pageOfGuide(attribute(guide))}">The page of the guide</a></p>`;
+  return shell(`Pictures of ${attribute(guide)}`, body).replace('</head>', () => `${style}${script}</head>`);
+}
+
 function shell(title: string, body: string): string {
-  return `<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n<title>${title}</title>\n<link rel="stylesheet" href="${hostedFile('panel.css')}">\n</head>\n<body>\n<main>\n${body}\n</main>\n</body>\n</html>\n`;
+  return `<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n<title>${title}</title>\n<meta name="viewport" content="width=device-width">\n<link rel="stylesheet" href="${hostedFile('panel.css')}">\n</head>\n<body>\n<main>\n${body}\n</main>\n</body>\n</html>\n`;
 }
 
 function attribute(text: string): string {

@@ -11,5 +11,9 @@ main { font: 1rem/1.5 system-ui, sans-serif; margin: 2rem auto; max-width: 40rem
 .panel strong { display: block; margin: 0 0 0.5rem; }
 .panel pre { margin: 0; white-space: pre; overflow-x: auto; font: 0.875rem/1.4 ui-monospace, monospace; }
 .panel button { float: right; font: inherit; padding: 0.25rem 0.75rem; }
-@media print { .panel { display: none; } }
+.to-bench {
+  position: fixed; inset: auto 0.5rem 0.5rem auto; z-index: 9998; padding: 0.25rem 0.75rem; background: #fff; color: #111;
+  border: 1px solid #111; font: 0.875rem/1.4 system-ui, sans-serif;
+}
+@media print { .panel, .to-bench { display: none; } }
 `;

@@ -1,8 +1,11 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { answerBench, type BenchReply } from './bench/answer.ts';
+import type { PictureBench } from './bench/bench.ts';
+import { benchStyle } from './bench/bench-style.ts';
 import { followed, listOfGuides, unmade } from './pages.ts';
 import { panelStyle } from './panel-style.ts';
-import { hostedFile } from './paths.ts';
+import { benchFolder, hostedFile } from './paths.ts';
 import type { News, SiteUnderPen } from './site-under-pen.ts';
 
 /** Only programs on this machine reach it. */
@@ -26,14 +29,21 @@ interface Listener {
  * Serves a site on the loopback address alone. Nothing is read from disk by what a browser asks for: an address
  * names a file that was made, or nothing. Throws what the system refuses, such as a port in use.
  *
- * @param script the browser's part, `follow`
+ * @param scripts the browser's parts
  * @param port 0 for any that is free
  */
-export async function servePreview(site: SiteUnderPen, script: string, port: number): Promise<PreviewServer> {
+export async function servePreview(
+  site: SiteUnderPen,
+  bench: PictureBench,
+  scripts: { readonly follow: string; readonly bench: string },
+  port: number,
+): Promise<PreviewServer> {
   const listeners = new Set<Listener>();
   const own = new Map([
-    [hostedFile('follow.js'), script],
+    [hostedFile('follow.js'), scripts.follow],
     [hostedFile('panel.css'), panelStyle],
+    [hostedFile('bench.js'), scripts.bench],
+    [hostedFile('bench.css'), benchStyle],
     // A device keeps what a worker gave it; a page under the pen must never be an old one.
     ['/assets/offline.js', ''],
   ]);
@@ -46,6 +56,10 @@ export async function servePreview(site: SiteUnderPen, script: string, port: num
     const url = addressOf(request, portOf(server));
     if (typeof url === 'number') return send(response, url, 'text/plain', refusals[url] ?? '');
     if (url.pathname === hostedFile('news')) return listen(url.searchParams.get('page') ?? '', response);
+    if (url.pathname.startsWith(benchFolder)) {
+      const { status, type, body }: BenchReply = await answerBench(request, url, bench);
+      return send(response, status, type, body);
+    }
     const ours = own.get(url.pathname);
     if (ours !== undefined) return send(response, 200, typeOf(url.pathname), ours);
     if (url.pathname === '/') return send(response, 200, 'text/html', listOfGuides(site.guides()));
@@ -104,15 +118,20 @@ const headers = {
 
 const refusals: { readonly [status: number]: string } = {
   400: 'this is no address',
+  403: 'only the pages of this preview may write',
   405: 'a preview is only read',
   421: 'a preview answers only under localhost, so that no other site can read it through a name of its own',
 };
 
 /** The address that a request asks for, or the status that refuses it. */
-function addressOf({ method, url, headers: { host } }: IncomingMessage, port: number): URL | number {
-  if (method !== 'GET' && method !== 'HEAD') return 405;
+function addressOf({ method, url, headers: { host, origin } }: IncomingMessage, port: number): URL | number {
+  const address = URL.parse(url ?? '', `http://${loopback}:${port}`);
+  const writes = method === 'POST' && address?.pathname.startsWith(benchFolder);
+  if (method !== 'GET' && method !== 'HEAD' && !writes) return 405;
   if (!['127.0.0.1', 'localhost'].some((name) => host === `${name}:${port}`)) return 421;
-  return URL.parse(url ?? '', `http://${loopback}:${port}`) ?? 400;
+  // A page of another site can send here, though it cannot read the answer; the browser says where it comes from.
+  if (writes && origin !== `http://${host}`) return 403;
+  return address ?? 400;
 }
 
 /** The path from the site's root; `null` for what is none. A folder stands for its first page. */

@@ -1,5 +1,6 @@
 import { renderText } from '../diagnostics/render-text.ts';
 import { countFindings } from '../diagnostics/summary.ts';
+import type { Shop } from '../model/shop.ts';
 import { guideFolder } from '../pages/frame/context.ts';
 import { sourcesOf } from '../shop/sources-of.ts';
 import { ChangedMeanwhile } from '../shop/steady-files.ts';
@@ -57,6 +58,8 @@ export interface SiteUnderPen {
   readonly file: (path: string) => Promise<Uint8Array | null>;
   /** What there is to tell about a page, by its path; a page that is about no single guide changes with all. */
   readonly news: (path: string) => Promise<News>;
+  /** What the shop and the platforms call what a guide takes from them, by id. */
+  readonly known: () => ReadonlyMap<string, string>;
   /** Takes in that files have changed; `whole` where more than the text of guides has. */
   readonly changed: (paths: readonly string[], whole: boolean) => Promise<void>;
 }
@@ -104,6 +107,7 @@ export async function siteUnderPen(work: Work, identity: string): Promise<SiteUn
       if (guide !== null) return (await stand(guide)).news;
       return { edition: String(edition), place: null, errors: 0, warnings: 0, told: '' };
     },
+    known: () => namesOf(open.workspace.shop),
     changed: async (paths, whole) => {
       rest = null;
       if (whole) {
@@ -224,6 +228,12 @@ async function restOfSite(open: OpenWork, work: Work): Promise<ReadonlyMap<strin
     throw error;
   });
   return new Map(site.files.map((file) => [file.path, file]));
+}
+
+function namesOf({ crib, supplies, fastenerTypes, platforms }: Shop): ReadonlyMap<string, string> {
+  const shared = [crib, supplies, fastenerTypes].flatMap((list) => [...list]);
+  const parts = [...platforms.values()].flatMap((platform) => [...platform.parts]);
+  return new Map([...shared, ...parts].map(([id, { noun }]) => [id, noun.label]));
 }
 
 /** The page of a guide, from the site's root. */

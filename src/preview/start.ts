@@ -3,6 +3,7 @@ import { watch } from 'chokidar';
 import { ownIdentity } from '../site/identity.ts';
 import { browserScript } from '../site/scripts.ts';
 import type { Work } from '../site/work.ts';
+import { pictureBench } from './bench/bench.ts';
 import { type PreviewServer, servePreview } from './server.ts';
 import { siteUnderPen } from './site-under-pen.ts';
 
@@ -29,7 +30,8 @@ export async function startPreview(
   trouble: (line: string) => void,
 ): Promise<Preview> {
   const site = await siteUnderPen(work, ownIdentity());
-  const server = await servePreview(site, await browserScript('follow'), port);
+  const scripts = { follow: await browserScript('follow'), bench: await browserScript('bench') };
+  const server = await servePreview(site, pictureBench(root, work.files, site.known), scripts, port);
   const follower = followChanges(root, site.changed, server, trouble);
   await follower.ready;
   return {

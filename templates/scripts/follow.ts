@@ -21,10 +21,10 @@ interface Told {
 }
 
 function follow(script: HTMLScriptElement): void {
-  const { page = '', edition = '' } = script.dataset;
+  const { page = '', edition = '', bench = '' } = script.dataset;
   goTo(sessionStorage.getItem(PLACE));
   sessionStorage.removeItem(PLACE);
-  const panel = addPanel(new URL('panel.css', script.src).href);
+  const panel = addPanel(new URL('panel.css', script.src).href, bench);
   const address = new URL('news', script.src);
   address.searchParams.set('page', page);
   const news = new EventSource(address);
@@ -60,23 +60,27 @@ interface Panel {
 }
 
 /** The panel stands in a tree of its own, so that no style of the page reaches it, nor the other way round. */
-function addPanel(style: string): Panel {
+function addPanel(style: string, bench: string): Panel {
   const host = make('div', '');
   host.id = 'baybook_preview';
   const root = host.attachShadow({ mode: 'open' });
   const sheet = make('link', '');
   sheet.rel = 'stylesheet';
   sheet.href = style;
+  const link = make('a', 'to-bench', 'Pictures of this guide');
+  link.href = bench;
+  const always = bench === '' ? [sheet] : [sheet, link];
+  root.append(...always);
   document.body.append(host);
   const set = (className: string, head: string, text: string): void => {
     if (head === '') {
-      root.replaceChildren(sheet);
+      root.replaceChildren(...always);
       return;
     }
     const panel = make('div', className, make('strong', '', head), make('pre', '', text));
-    panel.prepend(button('', 'Put away', () => root.replaceChildren(sheet)));
+    panel.prepend(button('', 'Put away', () => root.replaceChildren(...always)));
     panel.setAttribute('role', 'status');
-    root.replaceChildren(sheet, panel);
+    root.replaceChildren(...always, panel);
   };
   return {
     show: ({ errors, warnings, told, edition }) => {

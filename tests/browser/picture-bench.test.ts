@@ -1,0 +1,182 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Page as ChromiumPage } from 'playwright-core';
+import type { Page as FirefoxPage } from 'puppeteer-core';
+import sharp from 'sharp';
+import { beforeAll, expect, it, vi } from 'vitest';
+import { openPreview, type PreviewBench } from '../preview/open-preview.ts';
+import { long } from '../samples.ts';
+import { chromiumOfWorker, firefoxOfWorker } from './browser.ts';
+
+// A browser on a busy machine takes its time; nothing here is about speed.
+vi.setConfig({ testTimeout: 300_000, hookTimeout: 240_000 });
+
+/** How many photographs are dropped in, and how many marks are placed in all. */
+const wanted = long ? { photographs: 12, marks: 20 } : { photographs: 2, marks: 3 };
+
+let photographs: readonly { readonly name: string; readonly bytes: Buffer }[] = [];
+beforeAll(async () => {
+  photographs = await Promise.all(
+    Array.from({ length: wanted.photographs }, async (_, index) => ({
+      name: `IMG_${index + 1}.JPG`,
+      bytes: await sharp({
+        create: { width: 800, height: 600, channels: 3, background: { r: 20 * index, g: 90, b: 120 } },
+      })
+        .jpeg()
+        .toBuffer(),
+    })),
+  );
+});
+
+/** What a hand does on the bench, in whichever browser. */
+interface Hand {
+  readonly press: (x: number, y: number) => Promise<void>;
+  readonly drag: (from: readonly [number, number], to: readonly [number, number]) => Promise<void>;
+  readonly run: (script: string) => Promise<unknown>;
+}
+
+/** Sets a field as a person would, and tells the page. */
+const fill = (selector: string, value: string) => `(() => {
+  const field = document.querySelector(${JSON.stringify(selector)});
+  field.value = ${JSON.stringify(value)};
+  field.dispatchEvent(new Event(field.matches('select') ? 'change' : 'input', { bubbles: true }));
+})()`;
+
+const settled = async (hand: Hand, what: string) =>
+  expect.poll(() => hand.run(what), { timeout: 120_000, interval: 100 }).toBe(true);
+
+/** A press at a place of the picture, in fractions of its width and height. */
+async function at(hand: Hand, x: number, y: number): Promise<readonly [number, number]> {
+  const box = (await hand.run(`(() => {
+    const image = document.querySelector('.bench-stage img');
+    image.scrollIntoView({ block: 'center' });
+    const { left, top, width, height } = image.getBoundingClientRect();
+    return [left, top, width, height];
+  })()`)) as [number, number, number, number];
+  return [box[0] + x * box[2], box[1] + y * box[3]];
+}
+
+async function dropAll(hand: Hand): Promise<void> {
+  const files = photographs.map(({ name, bytes }) => [name, bytes.toString('base64')]);
+  await hand.run(`(() => {
+    const data = new DataTransfer();
+    for (const [name, text] of ${JSON.stringify(files)}) {
+      const bytes = Uint8Array.from(atob(text), (sign) => sign.charCodeAt(0));
+      data.items.add(new File([bytes], name, { type: 'image/jpeg' }));
+    }
+    document.querySelector('.bench-drop').dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+  })()`);
+  await settled(hand, `document.querySelectorAll('.bench-list button').length === ${photographs.length + 1}`);
+}
+
+/** Drops photographs in, places marks on each by pressing, chooses what they show, and writes all into the guide. */
+async function illustrate(hand: Hand): Promise<void> {
+  await settled(hand, `document.querySelector('.bench-list button') !== null`);
+  await dropAll(hand);
+  const each = wanted.marks / wanted.photographs;
+  for (const index of photographs.keys()) {
+    const name = `img-${index + 1}.jpg`;
+    await hand.run(
+      `[...document.querySelectorAll('.bench-list button')].find((one) => one.querySelector('b').textContent === '${name}').click()`,
+    );
+    await settled(
+      hand,
+      `document.querySelector('.bench-stage img')?.src.includes('${name}') && document.querySelector('.bench-stage img').naturalWidth > 0`,
+    );
+    const marks = Math.floor((index + 1) * each) - Math.floor(index * each);
+    for (let mark = 0; mark < marks; mark += 1) {
+      await hand.press(...(await at(hand, 0.25 + 0.2 * mark, 0.4)));
+      await settled(hand, `document.querySelectorAll('.bench-dot').length === ${mark + 1}`);
+      await hand.run(fill(`tr:nth-child(${mark + 1}) select`, ':fastener[liner-screw]'));
+    }
+    if (index === 0) {
+      await hand.run(`document.querySelector('[name=tool][value=blur]').click()`);
+      await hand.drag(await at(hand, 0.6, 0.6), await at(hand, 0.9, 0.8));
+      await settled(hand, `document.querySelectorAll('.bench-box').length === 1`);
+      await hand.run(`document.querySelector('[name=tool][value=mark]').click()`);
+    }
+    // What prints is drawn by the same hand as the print: a letter and a line for each mark.
+    await settled(hand, `document.querySelectorAll('.bench-print tspan').length === ${marks}`);
+    await hand.run(fill('[name=caption]', `Screw ${index + 1} of the liner`));
+    await hand.run(fill('[name=alt]', `A panel with a screw, number ${index + 1}`));
+    await hand.run(`document.querySelector('.bench-write').click()`);
+    await settled(hand, `document.querySelector('.bench-told').textContent === 'Written into the guide'`);
+    await settled(hand, `document.querySelector('[name=after]') === null`);
+    await hand.run(`document.querySelector('.bench-told').textContent = ''`);
+  }
+}
+
+async function expectIllustrated({ folder, ask }: PreviewBench, hand: Hand): Promise<void> {
+  const path = join(folder, 'guides/lamp-cradle/guide.md');
+  const text = await readFile(path, 'utf8');
+  const added = [...text.matchAll(/:mark\[[A-Z]\]\{at="[\d.]+%,[\d.]+%"\} :fastener\[liner-screw\]/g)];
+  expect(added).toHaveLength(wanted.marks + 1);
+  expect(
+    text
+      .match(/blur="([^"]+)"/)?.[1]
+      ?.split(',')
+      .map((edge) => Math.round(Number.parseFloat(edge))),
+  ).toEqual([60, 60, 90, 80]);
+  expect(text).toMatch(/at="2[45](?:\.\d)?%,(?:39|40)(?:\.\d)?%"/);
+  expect((await readdir(join(folder, 'guides/lamp-cradle/pictures'))).length).toBe(photographs.length + 1);
+  // Each is taken up again and written as it stands: no byte is other than before.
+  for (const index of [0, photographs.length]) {
+    await hand.run(`[...document.querySelectorAll('.bench-list button')].at(-1 - ${index}).click()`);
+    await hand.run(`document.querySelector('.bench-write').click()`);
+    await settled(hand, `document.querySelector('.bench-told').textContent === 'Written into the guide'`);
+    await hand.run(`document.querySelector('.bench-told').textContent = ''`);
+  }
+  expect(await readFile(path, 'utf8')).toBe(text);
+  expect((await ask('/guides/lamp-cradle/index.html')).body).toContain('Screw 1 of the liner');
+  await hand.run(`document.querySelector('.bench-undo').click()`);
+  await expect
+    .poll(() => readFile(path, 'utf8'), { timeout: 60_000 })
+    .not.toContain(`Screw ${photographs.length} of`);
+}
+
+const address = ({ preview }: PreviewBench) =>
+  `http://localhost:${preview.port}/~preview/bench/?guide=lamp-cradle`;
+
+it('takes photographs in, and marks by pressing, in Chromium', async () => {
+  const bench = await openPreview();
+  const page: ChromiumPage = await (await chromiumOfWorker()).newPage({
+    viewport: { width: 1400, height: 900 },
+  });
+  const faults: string[] = [];
+  page.on('pageerror', (error) => faults.push(String(error)));
+  await page.goto(address(bench));
+  const hand: Hand = {
+    press: (x, y) => page.mouse.click(x, y),
+    drag: async (from, to) => {
+      await page.mouse.move(...from);
+      await page.mouse.down();
+      await page.mouse.move(...to, { steps: 3 });
+      await page.mouse.up();
+    },
+    run: (script) => page.evaluate(script),
+  };
+  await illustrate(hand);
+  await expectIllustrated(bench, hand);
+  expect(faults).toEqual([]);
+  await page.close();
+});
+
+it('does the same in Firefox', async () => {
+  const bench = await openPreview();
+  const page: FirefoxPage = await (await firefoxOfWorker()).newPage();
+  await page.setViewport({ width: 1400, height: 900 });
+  await page.goto(address(bench), { waitUntil: 'load' });
+  const hand: Hand = {
+    press: (x, y) => page.mouse.click(x, y),
+    drag: async (from, to) => {
+      await page.mouse.move(...from);
+      await page.mouse.down();
+      await page.mouse.move(...to, { steps: 3 });
+      await page.mouse.up();
+    },
+    run: (script) => page.evaluate(script),
+  };
+  await illustrate(hand);
+  await expectIllustrated(bench, hand);
+  await page.close();
+});
