@@ -28,6 +28,7 @@ import {
   place,
   sheet,
   turnArrow,
+  way,
 } from './pen.ts';
 
 const FRONT = locator(590, 316, 0.5, 0.02);
@@ -76,8 +77,7 @@ function arch(): string {
         ) +
         path('M206 252C208 240 222 236 236 246', 'detail') +
         place(176, 172, boltSide(50, 11), 180) +
-        turnArrow(150, 330, 84, 290, 332) +
-        arrow(176, 204, 176, 254, 12),
+        way(({ arrow, turn }) => turn(150, 330, 84, 290, 332) + arrow(176, 204, 176, 254, 12)),
     ),
     locator(302, 306, 0.08, 0.14),
   );
@@ -94,7 +94,11 @@ function undertray(): string {
     hexHead(512, 200, 12),
     hexHead(144, 340, 12),
     hexHead(496, 340, 12),
-    place(320, 250, arrow(0, -40, 0, 40, 20)),
+    place(
+      320,
+      250,
+      way(({ arrow }) => arrow(0, -40, 0, 40, 20)),
+    ),
     locator(20, 300, 0.5, 0.08),
   );
 }
@@ -124,11 +128,10 @@ function topClip(): string {
     body(320, 190, 4),
     pin(320, 146),
     place(298, 146, lifter(0, 0), 196),
-    arrow(372, 176, 372, 116),
     panels(532),
     body(532, 132, 0),
     pin(532, 90),
-    arrow(590, 176, 590, 92, 14),
+    way(({ arrow }) => arrow(372, 176, 372, 116) + arrow(590, 176, 590, 92, 14)),
     locator(26, 300, 0.5, 0.03),
   );
 }
@@ -155,8 +158,7 @@ function coverOff(): string {
     ellipse(512, 276, 24, 20, 'back'),
     gripHand(62, 282, 60),
     gripHand(578, 282, -60, true),
-    arrow(216, 340, 200, 394, 20),
-    arrow(424, 340, 440, 394, 20),
+    way(({ arrow }) => arrow(216, 340, 200, 394, 20) + arrow(424, 340, 440, 394, 20)),
   );
 }
 
@@ -167,7 +169,7 @@ function plugRelease(): string {
     box(386, 158, 44, 84, 'part', 4),
     place(366, 200, plug(2.6)),
     place(288, 134, pinchHand(0, 0, 235)),
-    arrow(300, 292, 200, 292, 18),
+    way(({ arrow }) => arrow(300, 292, 200, 292, 18)),
     arrow(330, 70, 312, 124, 12),
     locator(24, 300, 0.14, 0.02),
   );
@@ -194,8 +196,7 @@ function shutter(): string {
     path('M528 190H572M528 222H572', 'detail'),
     place(572, 196, smallPlug(0, 0, 180)),
     cable('M592 196C612 200 612 240 612 284'),
-    arrow(286, 348, 262, 392, 16),
-    arrow(354, 348, 378, 392, 16),
+    way(({ arrow }) => arrow(286, 348, 262, 392, 16) + arrow(354, 348, 378, 392, 16)),
     FRONT,
   );
 }

@@ -110,6 +110,23 @@ export function turnArrow(x: number, y: number, r: number, from: number, to: num
   );
 }
 
+/** Draws motion forwards or backwards. */
+type Motion = {
+  readonly arrow: typeof arrow;
+  readonly turn: typeof turnArrow;
+};
+
+const forwards: Motion = { arrow, turn: turnArrow };
+
+const backwards: Motion = {
+  arrow: (x1, y1, x2, y2, width) => arrow(x2, y2, x1, y1, width),
+  turn: (x, y, r, from, to) => turnArrow(x, y, r, to, from),
+};
+
+/** The arrows of a drawing that is undone later: two layers, of which a page shows one. Once in a drawing. */
+export const way = (draw: (motion: Motion) => string): string =>
+  `<g id="way">${draw(forwards)}</g><g id="way-back" display="none">${draw(backwards)}</g>`;
+
 /** A line in the accent, for what is to be marked, cut or laid. */
 export const accentLine = (d: string, dash = false, width = WIDE): string =>
   `<path d="${d}" fill="none" stroke="${ACCENT}" stroke-width="${width}" stroke-linejoin="round" stroke-linecap="round"${dash ? ' stroke-dasharray="10 5"' : ''}/>`;

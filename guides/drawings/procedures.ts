@@ -11,7 +11,7 @@ import {
   palmHand,
   smallPlug,
 } from './hardware.ts';
-import { arrow, box, cable, circle, ellipse, path, place, sheet, turnArrow } from './pen.ts';
+import { box, cable, circle, ellipse, path, place, sheet, turnArrow, way } from './pen.ts';
 
 /** The negative lead off and bagged. */
 function battery(): string {
@@ -33,7 +33,7 @@ function battery(): string {
       'detail',
     ),
     path('M530 140C548 150 590 150 604 140', 'bold'),
-    arrow(436, 140, 512, 116),
+    way(({ arrow }) => arrow(436, 140, 512, 116)),
     locator(24, 300, 0.2, 0.08),
   );
 }
@@ -53,7 +53,7 @@ function handle(): string {
     path('M112 206L96 250C96 258 176 258 188 250L184 206Z', 'item'),
     path('M456 206L452 250C464 258 544 258 544 250L528 206Z', 'item'),
     turnArrow(60, 210, 34, 300, 420),
-    arrow(320, 296, 320, 366, 20),
+    way(({ arrow }) => arrow(320, 296, 320, 366, 20)),
     locator(586, 306, 0.9, 0.6),
   );
 }
@@ -74,7 +74,7 @@ function lining(): string {
     cable('M176 64C176 90 190 104 182 124'),
     place(178, 146, smallPlug(0, 0, 90)),
     palmHand(446, 276),
-    arrow(300, 190, 262, 268, 18),
+    way(({ arrow }) => arrow(300, 190, 262, 268, 18)),
     locator(30, 306, 0.9, 0.6),
   );
 }
@@ -92,7 +92,7 @@ function tailLamp(): string {
     path('M92 116H290V196H88M94 216H290V298H108', 'detail'),
     cable('M330 210C372 220 372 240 360 256'),
     place(358, 270, smallPlug(0, 0, 90)),
-    arrow(190, 250, 150, 360, 22),
+    way(({ arrow }) => arrow(190, 250, 150, 360, 22)),
     locator(586, 306, 0.1, 0.95),
   );
 }
@@ -111,7 +111,7 @@ function corner(): string {
     circle(70, 350, 82, 'part'),
     path('M20 150A236 236 0 0 1 212 372', 'bold'),
     place(435, 118, boltSide(46, 12)),
-    turnArrow(435, 104, 34, 300, 180),
+    way(({ turn }) => turn(435, 104, 34, 300, 180)),
     ...[
       [256, 196],
       [260, 240],
@@ -139,8 +139,7 @@ function rearOff(): string {
     ...[200, 260, 320, 380, 440].map((x) => clipHead(x, 316, 12)),
     gripHand(62, 268, 60),
     gripHand(578, 268, -60, true),
-    arrow(240, 344, 226, 394, 20),
-    arrow(400, 344, 414, 394, 20),
+    way(({ arrow }) => arrow(240, 344, 226, 394, 20) + arrow(400, 344, 414, 394, 20)),
   );
 }
 
@@ -156,7 +155,7 @@ function eyeCap(): string {
     ellipse(240, 206, 56, 56, 'item'),
     path('M226 278H254V290H226Z', 'shade'),
     lever(244, 284, 32),
-    turnArrow(330, 120, 70, 330, 210),
+    way(({ turn }) => turn(330, 120, 70, 330, 210)),
     locator(576, 232, 0.8, 0.98),
   );
 }

@@ -1,6 +1,6 @@
 /** The drawings of the switch panel guide. Marks in `guide.md` are fractions of these 640 × 400 boxes. */
 import { clipHead, crossHead, hatch, hexHead, lever, locator, smallPlug, tape } from './hardware.ts';
-import { accentLine, arrow, box, cable, centreLine, circle, path, place, sheet } from './pen.ts';
+import { accentLine, arrow, box, cable, centreLine, circle, path, place, sheet, way } from './pen.ts';
 
 const DASH = locator(592, 316, 0.5, 0.26);
 
@@ -32,7 +32,7 @@ function dash(): string {
     crossHead(396, 318, 13),
     path('M180 300H460L470 340H170Z', 'detail'),
     place(466, 284, lever(0, 0, 24)),
-    arrow(320, 290, 320, 388, 20),
+    way(({ arrow }) => arrow(320, 290, 320, 388, 20)),
     locator(8, 318, 0.5, 0.26),
   );
 }

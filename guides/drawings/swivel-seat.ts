@@ -12,7 +12,7 @@ import {
   ratchet,
   smallPlug,
 } from './hardware.ts';
-import { arrow, box, cable, circle, type Ink, path, place, sheet, turnArrow } from './pen.ts';
+import { arrow, box, cable, circle, type Ink, path, place, sheet, turnArrow, way } from './pen.ts';
 
 const SEAT = locator(592, 316, 0.75, 0.3);
 
@@ -43,8 +43,7 @@ function skirt(): string {
     clipHead(210, 250, 10),
     clipHead(320, 250, 10),
     clipHead(430, 250, 10),
-    arrow(270, 350, 256, 394, 18),
-    arrow(370, 350, 384, 394, 18),
+    way(({ arrow }) => arrow(270, 350, 256, 394, 18) + arrow(370, 350, 384, 394, 18)),
     SEAT,
   );
 }
@@ -63,7 +62,7 @@ function seatBolts(): string {
     arrow(290, 60, 290, 20, 14),
     place(514, 340, ratchet(0, 0)),
     path('M508 340H520V368L514 374L508 368Z', 'item'),
-    turnArrow(362, 80, 34, 40, -120),
+    way(({ turn }) => turn(362, 80, 34, 40, -120)),
     path('M380 96L494 330', 'hidden'),
     SEAT,
   );
@@ -97,7 +96,7 @@ function heater(): string {
     place(360, 226, plug(1.8)),
     box(360, 206, 60, 40, 'part', 4),
     path('M390 206V190H430V150', 'bold'),
-    arrow(300, 360, 210, 360, 18),
+    way(({ arrow }) => arrow(300, 360, 210, 360, 18)),
     SEAT,
   );
 }

@@ -20,6 +20,8 @@ interface CleanDrawing {
   /** In user units, from the `viewBox`. */
   readonly width: number;
   readonly height: number;
+  /** Whether the drawing says which way things go back on too. */
+  readonly turns: boolean;
 }
 
 /** How a drawing is cleaned. */
@@ -30,7 +32,13 @@ export interface CleanOptions {
   readonly prefix: string;
   /** The part that is shown, as fractions of the drawing; without it, all. */
   readonly crop?: PictureBox | null;
+  /** Shows which way things go back on, not which way they come off. */
+  readonly turned?: boolean;
 }
+
+/** The layers of a drawing, by their ids, that show which way things come off, and go back on; one of them is shown. */
+const WAY_OFF = 'way';
+const WAY_BACK = 'way-back';
 
 const MAX_CHARACTERS = 4_000_000;
 const MAX_ELEMENTS = 20_000;
@@ -58,8 +66,22 @@ export function cleanSvg(text: string, options: CleanOptions): Outcome<CleanDraw
     const message = `${file} has no size; its svg element needs a viewBox such as "0 0 400 300"`;
     return { ok: false, problems: [{ code: 'drawing-unreadable', message }] };
   }
+  const turns = showWay(root, options.turned ?? false);
   prefixIds(root, options.prefix);
-  return { ok: true, value: framed(root, box, options.crop ?? null) };
+  return { ok: true, value: { ...framed(root, box, options.crop ?? null), turns } };
+}
+
+/** Leaves one of the two ways in the drawing, and tells whether it has the way back at all. */
+function showWay(root: Element, turned: boolean): boolean {
+  const { all, byId } = elementsOf(root);
+  const turns = byId.has(WAY_BACK);
+  if (!turns) return false;
+  const [kept, dropped] = turned ? [WAY_BACK, WAY_OFF] : [WAY_OFF, WAY_BACK];
+  // Whoever drew it may have hidden either.
+  delete byId.get(kept)?.properties.display;
+  const gone = byId.get(dropped);
+  for (const element of all) element.children = element.children.filter((child) => child !== gone);
+  return true;
 }
 
 interface Reading {
@@ -195,7 +217,7 @@ function framed(
   root: Element,
   [x, y, width, height]: readonly [number, number, number, number],
   crop: PictureBox | null,
-): CleanDrawing {
+): Omit<CleanDrawing, 'turns'> {
   const part = crop ?? { left: 0, top: 0, width: 1, height: 1 };
   const shown = [x + part.left * width, y + part.top * height, part.width * width, part.height * height].map(
     round,

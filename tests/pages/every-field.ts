@@ -80,6 +80,7 @@ const blocks = (): Blocks => ({
     key: [{ letter: text(), text: html() }],
     body: html(),
     side: text(),
+    undoes: { step: { id: id(), number: number(), title: text(), href: href() }, turned: true },
   },
   photo: {
     type: 'photo',

@@ -15,8 +15,12 @@ import type { FrameView, LinkView, Shown, StepRef } from './shared-views.ts';
 
 /** What a page shows that other rooms have drawn: asked for by name, `null` where there is none. */
 export interface Shelf {
-  /** A picture of the workspace, as the page that asks may name it. */
-  readonly picture: (path: string, figure: Figure | null) => PictureView | null;
+  /**
+   * A picture of the workspace, as the page that asks may name it.
+   *
+   * @param turned with the way back in the place of the way off; `null` where the picture does not say it
+   */
+  readonly picture: (path: string, figure: Figure | null, turned?: boolean) => PictureView | null;
   /** The drawing of a template, its files at full scale and the check of their print. */
   readonly template: (id: string) => Pick<TemplateView, 'drawings' | 'files' | 'printCheck'>;
   /**

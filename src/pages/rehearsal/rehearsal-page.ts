@@ -3,6 +3,7 @@ import type { Job } from '../../model/job.ts';
 import { frameOf, type GuideContext } from '../frame/context.ts';
 import { identityWords } from '../frame/identity.ts';
 import { blockViews } from '../steps/blocks.ts';
+import { undoneFigures } from '../steps/undone-figures.ts';
 import type { RehearsalView } from './rehearsal-view.ts';
 
 /** A guide's page beside which it is rehearsed, from the folder of both. */
@@ -24,9 +25,8 @@ export function rehearsalPage(guide: Guide, job: Job, context: GuideContext): Re
     edition: identityWords(guide, job),
     steps: [...context.steps.values()].flatMap(({ step }) => {
       const shown = step.blocks.filter(({ type }) => type === 'message' || type === 'figure');
-      return shown.length > 0
-        ? [{ id: step.id, blocks: blockViews(shown, here, step.side?.value ?? null) }]
-        : [];
+      const blocks = [...blockViews(shown, here, step.side?.value ?? null), ...undoneFigures(step, here)];
+      return blocks.length > 0 ? [{ id: step.id, blocks }] : [];
     }),
   };
 }

@@ -1,6 +1,6 @@
 import type { Markup } from '../../html/markup.ts';
 import type { SignalWord } from '../../trade/signal-words.ts';
-import type { Shown, SizedPicture } from '../frame/shared-views.ts';
+import type { Shown, SizedPicture, StepRef } from '../frame/shared-views.ts';
 import type { PrintCheckView } from './print-check.ts';
 import type { TypedCheck } from './typed-check.ts';
 
@@ -54,6 +54,15 @@ export interface FigureView extends Shown {
   readonly body: Markup | null;
   /** "Left side shown". */
   readonly side: string | null;
+  /** Where it is the picture of the step that this one undoes; `null` for the step's own. */
+  readonly undoes: UndoneView | null;
+}
+
+/** Whose picture it is that a derived step shows. */
+export interface UndoneView {
+  readonly step: Omit<StepRef, keyof Shown> & { readonly href: string };
+  /** Its arrows show the way back; else they show how the thing came off. */
+  readonly turned: boolean;
 }
 
 /** A picture as a page shows it. */

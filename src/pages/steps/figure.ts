@@ -8,12 +8,23 @@ import type { GuideContext } from '../frame/context.ts';
 import { shownWhen } from '../frame/plans.ts';
 import { isBlank, proseMarkup } from '../frame/prose.ts';
 import type { SizedPicture } from '../frame/shared-views.ts';
-import type { FigureView, MarksView } from './block-views.ts';
+import type { FigureView, MarksView, UndoneView } from './block-views.ts';
 
-/** A picture with its caption, its lettered marks and their key, and the side that it shows. */
-export function figureView(figure: Figure, context: GuideContext, stepSide: Side | null): FigureView {
+/**
+ * A picture with its caption, its lettered marks and their key, and the side that it shows.
+ *
+ * @param undoes the step that it was drawn for, where the step at hand undoes that one
+ */
+export function figureView(
+  figure: Figure,
+  context: GuideContext,
+  stepSide: Side | null,
+  undoes: UndoneView['step'] | null = null,
+): FigureView {
   const place = { context, stepSide };
-  const picture = figure.path === null ? null : context.shelf.picture(figure.path, figure);
+  const { path } = figure;
+  const turned = path === null || !undoes ? null : context.shelf.picture(path, figure, true);
+  const picture = turned ?? (path === null ? null : context.shelf.picture(path, figure));
   return {
     ...shownWhen(context, figure.when),
     caption: isBlank(figure.caption) ? null : proseMarkup(figure.caption, place),
@@ -26,6 +37,7 @@ export function figureView(figure: Figure, context: GuideContext, stepSide: Side
     })),
     body: isBlank(figure.body) ? null : proseMarkup(figure.body, place),
     side: figure.shows ? `${capitalised(context.guide.words[figure.shows.value])} side shown` : null,
+    undoes: undoes && { step: undoes, turned: turned !== null },
   };
 }
 

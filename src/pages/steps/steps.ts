@@ -18,6 +18,7 @@ import { stacksOf } from './stacks.ts';
 import type { StepView } from './step-views.ts';
 import { tighteningViews } from './tightening.ts';
 import { torquesOf } from './torques.ts';
+import { undoneFigures } from './undone-figures.ts';
 
 /** One step as the page prints it. */
 export function stepView(numbered: NumberedStep, context: GuideContext): StepView {
@@ -39,7 +40,10 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
       (fact) => fact !== null,
     ),
     needs: step.needs.map((ref) => context.guide.items.get(ref.value)?.noun.singular ?? ref.value),
-    blocks: blockViews(step.blocks, context, stepSide, `step ${step.id}`),
+    blocks: [
+      ...blockViews(step.blocks, context, stepSide, `step ${step.id}`),
+      ...undoneFigures(step, context),
+    ],
     tools,
     wear,
     torques,

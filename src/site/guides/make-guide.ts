@@ -1,4 +1,4 @@
-import type { PictureFact } from '../../model/guide.ts';
+import type { PictureFact, Step } from '../../model/guide.ts';
 import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
 import type { GuideView } from '../../pages/guide/guide-views.ts';
 import { CARDS_PAGE } from '../../pages/rehearsal/cards-page.ts';
@@ -14,7 +14,7 @@ import { cutFolder, layOutTemplates } from './cut-files.ts';
 import { guideFiles } from './guide-files.ts';
 import { type PageLinks, pageLinks } from './link-check.ts';
 import { keepFile, type LinkedFile, type MadeFile, type MadeGuide } from './made.ts';
-import { type PictureWish, pictureKey, publishPicture } from './pictures.ts';
+import { hasWayBack, type PictureWish, pictureKey, publishPicture } from './pictures.ts';
 import { singleFilePath, singleFileView, weightWords } from './single-file.ts';
 import { linkedFolder, type Stock, shelfOf } from './stock.ts';
 
@@ -59,7 +59,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   };
 
   const pictures = new Map<string, PictureView>();
-  for (const wish of wishesOf(published, shop)) {
+  for (const wish of wishesOf(published, seen)) {
     const bytes = read.read(wish.path);
     const picture = bytes && (await publishPicture(wish, bytes, store));
     if (!picture) {
@@ -130,10 +130,18 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
 }
 
 /** Every picture that a guide's page shows: its own, and the shop's logo. */
-function wishesOf({ guide }: PublishedGuide, { settings }: PageContext['shop']): readonly PictureWish[] {
+function wishesOf({ guide }: PublishedGuide, { shop, files }: WatchedWorkspace): readonly PictureWish[] {
+  const { logo } = shop.settings;
   const own = guide.pictures.flatMap(wishOf);
-  return settings.logo ? [{ path: settings.logo.value, figure: null }, ...own] : own;
+  const undone = guide.sections.some(({ steps }) => steps.some(isDerived)) ? own : [];
+  const turned = undone.flatMap((wish): PictureWish[] => {
+    const bytes = files.read(wish.path);
+    return bytes && hasWayBack(wish.path, bytes) ? [{ ...wish, turned: true }] : [];
+  });
+  return [...(logo ? [{ path: logo.value, figure: null }] : []), ...own, ...turned];
 }
+
+const isDerived = ({ origins }: Step) => origins.some(({ kind }) => kind === 'reverse');
 
 /**
  * The picture by which lists show a guide: the author's first photograph, else the last drawing, which shows most of

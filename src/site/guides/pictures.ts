@@ -1,8 +1,8 @@
 import type { Element } from 'hast';
 import { stringify } from '../../html/stringify.ts';
-import type { Figure } from '../../model/block.ts';
+import type { Figure, PictureBox } from '../../model/block.ts';
 import type { PictureView } from '../../pages/steps/block-views.ts';
-import { cleanSvg } from '../../pictures/clean-svg.ts';
+import { type CleanOptions, cleanSvg } from '../../pictures/clean-svg.ts';
 import { derivePictures } from '../../pictures/derive.ts';
 import { pictureKind } from '../../pictures/kind.ts';
 import type { PictureSet } from '../../pictures/picture.ts';
@@ -14,6 +14,8 @@ import type { Store } from '../../store/store.ts';
 export interface PictureWish {
   readonly path: string;
   readonly figure: Figure | null;
+  /** It is wanted with the way back, for a step that undoes what it shows. */
+  readonly turned?: boolean;
 }
 
 /** A picture as published: its files, and how a page shows them; addresses are relative to the site's root. */
@@ -26,9 +28,9 @@ interface PublishedPicture {
 const folder = 'pictures/';
 
 /** A text that two wishes share when one set of files serves both. */
-export function pictureKey({ path, figure }: PictureWish): string {
+export function pictureKey({ path, figure, turned = false }: PictureWish): string {
   const boxes = [figure?.crop, ...(figure?.blur ?? []), figure?.zoom].map((box) => box?.value ?? null);
-  return JSON.stringify([path, boxes]);
+  return JSON.stringify([path, boxes, turned]);
 }
 
 /** Derives a picture; `null` where it cannot be shown, which a check has reported. */
@@ -70,24 +72,32 @@ function setView(set: PictureSet): PictureView {
   };
 }
 
-function publishDrawing({ path, figure }: PictureWish, bytes: Uint8Array): PublishedPicture | null {
+/** Whether a picture has a second look, with the way back. */
+export function hasWayBack(path: string, bytes: Uint8Array): boolean {
+  const text = pictureKind(bytes) === 'svg' ? decodeSource(path, bytes)?.text : null;
+  const cleaned = text ? cleanSvg(text, { file: path, prefix: '' }) : null;
+  return cleaned?.ok === true && cleaned.value.turns;
+}
+
+function publishDrawing(
+  { path, figure, turned = false }: PictureWish,
+  bytes: Uint8Array,
+): PublishedPicture | null {
   const source = decodeSource(path, bytes);
   if (!source) return null;
-  const main = drawingFile(source.text, path, figure?.crop?.value ?? null);
+  const drawn = (crop: PictureBox | null) =>
+    drawingFile(source.text, { file: path, prefix: '', crop, turned });
+  const main = drawn(figure?.crop?.value ?? null);
   if (!main) return null;
-  const detail = figure?.zoom ? drawingFile(source.text, path, figure.zoom.value) : null;
+  const detail = figure?.zoom ? drawn(figure.zoom.value) : null;
   return {
     files: [...main.files, ...(detail?.files ?? [])],
     view: { ...main.view, detail: detail?.view ?? null },
   };
 }
 
-function drawingFile(
-  text: string,
-  file: string,
-  crop: NonNullable<Figure['crop']>['value'] | null,
-): PublishedPicture | null {
-  const cleaned = cleanSvg(text, { file, prefix: '', crop });
+function drawingFile(text: string, options: CleanOptions): PublishedPicture | null {
+  const cleaned = cleanSvg(text, options);
   if (!cleaned.ok) return null;
   const { element, width, height } = cleaned.value;
   const root: Element = {

@@ -27,8 +27,8 @@ export const linkedFolder = 'files/';
  */
 export function shelfOf(stock: Stock, root: string, cuts: ReadonlyMap<string, CutOutput>): Shelf {
   return {
-    picture: (path: string, figure: Figure | null) => {
-      const view = stock.pictures.get(pictureKey({ path, figure }));
+    picture: (path: string, figure: Figure | null, turned = false) => {
+      const view = stock.pictures.get(pictureKey({ path, figure, turned }));
       return view ? fromRoot(view, root) : null;
     },
     template: (id) => cuts.get(id)?.view ?? { drawings: [], files: [], printCheck: null },
