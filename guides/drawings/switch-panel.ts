@@ -85,6 +85,7 @@ function opening(): string {
 function cutter(): string {
   return sheet(
     path('M330 40V372', 'detail'),
+    tape(24, 196, 180, 96),
     path('M20 60H300V372H260V160A60 60 0 0 0 200 100H20Z', 'part'),
     accentLine('M20 100H200A60 60 0 0 1 260 160V372', false, 4),
     path('M20 130H196A36 36 0 0 1 232 166V372', 'hidden'),

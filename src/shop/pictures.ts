@@ -1,6 +1,9 @@
 import type { Page } from '../checks/index.ts';
 import type { Report } from '../diagnostics/report.ts';
+import { finding } from '../diagnostics/rule-card.ts';
+import type { Figure } from '../model/block.ts';
 import type { PictureFact } from '../model/guide.ts';
+import { blankPlaces } from '../pictures/blank.ts';
 import { type PictureWeight, pageOverBudget } from '../pictures/budget.ts';
 import { checkPicture, type PictureCheck } from '../pictures/check-picture.ts';
 import type { PictureRequest } from '../pictures/picture.ts';
@@ -8,6 +11,7 @@ import { pictureFinding } from '../pictures/rules.ts';
 import { wholeFile } from '../source/span.ts';
 import { sha256 } from '../store/content-hash.ts';
 import type { Store } from '../store/store.ts';
+import { markBlank, nothingThere } from './mark-blank.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** Judges the pictures of a page. */
@@ -32,6 +36,13 @@ export function pictureJudge(store: Store): LookAtPictures {
     return check;
   };
   return async ({ file, pictures }, files, report) => {
+    const judgeMarks = async (path: string, bytes: Uint8Array, { marks }: Figure) => {
+      const placed = marks.flatMap(({ letter, point, at }) => (point ? [{ letter, at, ...point }] : []));
+      const places = placed.map(({ x, y }) => ({ x, y }));
+      const blank = placed.length === 0 ? [] : await blankPlaces(bytes, places, store);
+      for (const [index, { letter, at }] of placed.entries())
+        if (blank[index]) report(finding(markBlank, at, nothingThere(letter, path)));
+    };
     const weights = new Map<string, PictureWeight>();
     // A bad file is one fault, however often the page shows it.
     const told = new Set<string>();
@@ -45,6 +56,7 @@ export function pictureJudge(store: Store): LookAtPictures {
         told.add(fault);
       }
       if (check.weight) weights.set(check.weight.file, check.weight);
+      if (fact.figure && check.problems.length === 0) await judgeMarks(fact.path, bytes, fact.figure);
     }
     const heavy = pageOverBudget([...weights.values()]);
     if (heavy) report(pictureFinding(heavy, wholeFile(file)));

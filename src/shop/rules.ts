@@ -1,4 +1,5 @@
 import type { RuleCard } from '../diagnostics/rule-card.ts';
+import { markBlank } from './mark-blank.ts';
 import { placeUnfilled } from './marked-places.ts';
 
 /** An empty text in an example's files takes the file of that name away. */
@@ -135,4 +136,5 @@ export const shopRules: readonly RuleCard[] = [
   linkRefused,
   fileUnreadable,
   placeUnfilled,
+  markBlank,
 ];

@@ -14,7 +14,7 @@ async function found(shown: string, sentence = 'With the :tool[lever], :remove[s
   const files = exampleWorkspace({
     'example/guide.md': body,
     'example/edge.svg':
-      '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 6"><path d="M0 0h9v6z"/></svg>',
+      '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 6"><path d="M0 0h9v6H0z"/></svg>',
   });
   const { findings } = await inspect(memoryFiles(files), noStore);
   return findings.map(({ code, message }) => `${code}: ${message}`);

@@ -104,3 +104,14 @@ test('a cleaned drawing looks like the original', async () => {
   const pixels = (svg: string) => sharp(Buffer.from(svg)).raw().toBuffer();
   expect(await pixels(after)).toEqual(await pixels(text));
 });
+
+test('of the two ways that a drawing shows, one is left: the way off, or the way back where it is turned', () => {
+  const shapes =
+    '<path d="M0 0" /><g id="way"><path d="M1 1" /></g><g><g id="way-back" style="display:none"><path d="M2 2" /></g></g>';
+  expect(cleaned(shapes)).toBe('<path d="M0 0" /><g id="way"><path d="M1 1" /></g><g />');
+  expect(cleaned(shapes, { turned: true, prefix: 'k-' })).toBe(
+    '<path d="M0 0" /><g><g id="k-way-back"><path d="M2 2" /></g></g>',
+  );
+  const plain = '<g id="way"><path d="M1 1" /></g>';
+  expect(cleaned(plain, { turned: true })).toBe(plain);
+});

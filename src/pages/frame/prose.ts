@@ -1,6 +1,7 @@
 import type { Markup } from '../../html/markup.ts';
 import { proseToHtml } from '../../html/prose.ts';
 import { stringify } from '../../html/stringify.ts';
+import { withTableHeads } from '../../html/table-heads.ts';
 import { actionWords, capitalised, findTarget } from '../../job/index.ts';
 import type { Action } from '../../model/inline.ts';
 import type { Side } from '../../model/item.ts';
@@ -43,7 +44,7 @@ const blocks = new Set([
 /** Prose as HTML: nouns and actions in words, links and pictures resolved, conditions told in words. */
 export function proseMarkup(prose: Prose, place: ProsePlace): Markup {
   const { nodes, ofSite } = plainProse(prose, place);
-  const html = stringify(proseToHtml(nodes, () => []));
+  const html = stringify(withTableHeads(proseToHtml(nodes, () => [])));
   if (ofSite) {
     place.context.twins.set(html, (inline) =>
       proseMarkup(prose, { ...place, context: aloneContext(place.context, inline) }),
