@@ -19,4 +19,9 @@ it('check --read prints each step of each build as the technician reads it', {
   expect(text).toContain('WARNING: Flying chips. Plastic chips can injure an eye.');
   expect(text).toContain('and then tighten the 4 M8 flange nuts to 25 N·m (18.4 lbf·ft).');
   expect(text).toMatch(/Tools: .*rotary cutter/);
+  // Sides, hands, the heads of sections and the proof are read too.
+  expect(text).toContain('Free the arch edge (Left side, then right side)');
+  expect(text).toContain('Draw the cover forward (2 people)');
+  expect(text).toMatch(/== Prove it ==\n {3}Lamps\n/);
+  expect(without).not.toMatch(/\S {2,}\S/);
 });

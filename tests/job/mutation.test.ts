@@ -13,7 +13,7 @@ import { openWorkspace } from './mutation/workspace.ts';
  * Mutation is the test of such a checker: each action, count, side and condition of a sound guide is dropped,
  * doubled or changed in turn, and something must notice. What nothing notices is told apart: two orders that are
  * both right, or a fact that is stated once and that nothing contradicts. Any other kind fails, and so does a demo
- * that leaves more than a tenth of its facts to stand once.
+ * that leaves more than 4 in 100 of its facts to stand once.
  */
 const root = resolve(import.meta.dirname, '../..');
 const demo = await openWorkspace(resolve(root, 'guides'));
@@ -62,10 +62,10 @@ it.each(putBack)('finds in the demo, put back: $fault', ({ guide: id, file, edit
   expect(demo.check(guide, { file, text: edit(source.text) })).toContain(code);
 });
 
-it('leaves less than a tenth of the demo to facts that stand once', () => {
+it('leaves at most 4 in 100 of the demo to facts that stand once', () => {
   expect(inDemo.all).toBeGreaterThan(500);
   // A few changes tell the share less sharply than all of them.
-  expect(inDemo.undetectable / inDemo.tried).toBeLessThan(long ? 0.1 : 0.15);
+  expect(inDemo.undetectable / inDemo.tried).toBeLessThanOrEqual(long ? 0.04 : 0.1);
 });
 
 afterAll(() => {
@@ -77,15 +77,24 @@ afterAll(() => {
 });
 
 /**
- * Both orders were played to the end: two things that do not need each other may be done either way round. And a step
- * whose every action is on things of both sides does them on both sides, whether it says so or not.
+ * Both orders were played to the end: two things that do not need each other may be done either way round. A step
+ * whose every action is on things of both sides does them on both sides, whether it says so or not. And what is there
+ * once, on one side, and is handled by steps of no side, is the same thing in the same steps without its side.
  */
 function isSameWork({ change }: Mutant, guide: Guide): boolean {
   if (change.kind === 'swap') return change.action.target.value !== change.with.target.value;
-  if (change.kind !== 'side' || change.to !== '' || !('blocks' in change.of)) return false;
-  const acts = actionsOf(change.of).flatMap(({ node }) => guide.items.get(node.target.value) ?? []);
+  if (change.kind !== 'side' || change.to !== '') return false;
+  const { of } = change;
+  if (!('blocks' in of)) {
+    const handling = stepsOf(guide).filter((step) =>
+      actionsOf(step).some(({ node }) => node.target.value === of.id),
+    );
+    const isSingle = 'side' in of && of.side?.value !== 'each';
+    return isSingle && handling.every(({ side }) => side === null);
+  }
+  const acts = actionsOf(of).flatMap(({ node }) => guide.items.get(node.target.value) ?? []);
   const isSided = (item: (typeof acts)[number]) => 'count' in item && item.side?.value === 'each';
-  return change.of.side?.value === 'each' && acts.length > 0 && acts.every(isSided);
+  return of.side?.value === 'each' && acts.length > 0 && acts.every(isSided);
 }
 
 /** Why nothing can notice a change; `null` where something should have. */
@@ -98,6 +107,8 @@ function reasonFor({ change }: Mutant, guide: Guide): string | null {
     case 'drop':
     case 'double': {
       const { verb, target } = change.action;
+      if (verb === 'clear' && change.kind === 'drop')
+        return 'a state that may last longer, since nothing bars it';
       const idle = verb === 'clean' || verb === 'route' || verb === 'measure';
       const items = [...guide.items.values()];
       const replaced = items.some((item) => 'replaces' in item && item.replaces?.value === target.value);

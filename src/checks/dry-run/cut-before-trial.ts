@@ -16,8 +16,17 @@ export const cutBeforeTrial = violationRule(card, ['before-trial'], (violation, 
   const item = spoken(violation.item, [], guide);
   const verb = violation.action ? done(violation.action.verb, violation.item, guide) : 'cut';
   const trial = guide.sections.flatMap(({ steps }) => steps).find(({ id }) => id === violation.trial.value);
+  const title = trial?.titleText ?? violation.trial.value;
+  const [side] = violation.sides;
+  const tried = trial?.side?.value;
+  if (trial?.side && side && tried && tried !== 'each' && tried !== side) {
+    return {
+      message: `${item.the} ${item.is} ${verb} on the ${guide.words[side]}, and the trial fit "${title}" is made on the ${guide.words[tried]} only`,
+      notes: [{ message: 'the side of the trial fit is said here', at: trial.side.at }],
+    };
+  }
   return {
-    message: `${item.the} ${item.is} ${verb} before the trial fit "${trial?.titleText ?? violation.trial.value}"`,
+    message: `${item.the} ${item.is} ${verb} before the trial fit "${title}"`,
     notes: trial ? [{ message: 'the trial fit comes only here', at: trial.at }] : [],
   };
 });

@@ -78,7 +78,8 @@ function countIn(
   const next = nodes[index + 1];
   if (node?.type !== 'mention' || next?.type !== 'text') return null;
   const item = guide.items.get(node.target.value);
-  const match = /^, ([a-z]+|\d+) (.*)/s.exec(next.value);
+  // "four, one at each corner" and "six in all, one under each cap" tell the number and then where they are.
+  const match = /^, ([a-z]+|\d+)(?: in all)?(?:,|\s*$|\s+(.*))/s.exec(next.value);
   const word = match?.[1] ?? '';
   const number = numbers.includes(word) ? numbers.indexOf(word) : Number(word);
   const rest = match?.[2] ?? '';

@@ -35,7 +35,9 @@ import { relationWrongKind } from './relation-wrong-kind.ts';
 import { replacementShort } from './replacement-short.ts';
 import { roundsOpen } from './rounds-open.ts';
 import { settingLeft } from './setting-left.ts';
+import { sideContradicted } from './side-contradicted.ts';
 import { sideDisagrees } from './side-disagrees.ts';
+import { sideForgotten } from './side-forgotten.ts';
 import { spareExceedsCount } from './spare-exceeds-count.ts';
 import { stackOpen } from './stack-open.ts';
 import { supplyNeverApplied } from './supply-never-applied.ts';
@@ -87,7 +89,9 @@ export const dryRunRules: readonly Rule[] = [
   replacementShort,
   roundsOpen,
   settingLeft,
+  sideContradicted,
   sideDisagrees,
+  sideForgotten,
   spareExceedsCount,
   stackOpen,
   supplyNeverApplied,

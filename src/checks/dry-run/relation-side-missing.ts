@@ -33,7 +33,7 @@ export const relationSideMissing: Rule = {
     for (const from of items.values()) {
       const own = sidesOf(from);
       if (own === null || lost.ids.has(from.id)) continue;
-      for (const related of byName(from).values()) {
+      for (const related of claimsOf(from)) {
         const targets = related.flatMap(({ to }) => items.get(to.value) ?? []);
         const sides = targets.map(sidesOf);
         const [first] = related;
@@ -49,12 +49,15 @@ export const relationSideMissing: Rule = {
   },
 };
 
-function byName(from: Item): ReadonlyMap<Relation['name'], readonly Relation[]> {
-  const named = new Map<Relation['name'], readonly Relation[]>();
-  for (const one of relationsOf(from)) {
-    if (!placeless.has(one.name)) named.set(one.name, [...(named.get(one.name) ?? []), one]);
+/** What is judged together: one of several seats is enough, but a bolt goes through each piece of its stack. */
+function claimsOf(from: Item): readonly (readonly Relation[])[] {
+  const named = new Map<string, readonly Relation[]>();
+  for (const [index, one] of relationsOf(from).entries()) {
+    if (placeless.has(one.name)) continue;
+    const key = one.name === 'stack' ? `stack ${index}` : one.name;
+    named.set(key, [...(named.get(key) ?? []), one]);
   }
-  return named;
+  return [...named.values()];
 }
 
 /** The sides that a thing is on; `null` where it has none, or nobody knows. */

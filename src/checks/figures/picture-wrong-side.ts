@@ -1,5 +1,8 @@
+import type { Report } from '../../diagnostics/report.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { stepsOf } from '../../job/index.ts';
+import { inlinesOf, isCounted, stepsOf } from '../../job/index.ts';
+import type { Figure } from '../../model/block.ts';
+import type { Guide } from '../../model/guide.ts';
 import type { Rule } from '../rule.ts';
 import { pictured } from './example.ts';
 
@@ -20,15 +23,17 @@ const card: RuleCard = {
   good: pictured(step('left')),
 };
 
-/** A step that is done on one side shows that side. */
+/** A step that is done on one side shows that side, and a picture of one side marks nothing that is on the other. */
 export const pictureWrongSide: Rule = {
   card,
   run: ({ guide }, report) => {
     const { words } = guide;
-    for (const { side, blocks } of stepsOf(guide)) {
-      if (!side || side.value === 'each') continue;
+    for (const { side, blocks, origins } of stepsOf(guide)) {
+      const isWritten = !origins.some(({ kind }) => kind === 'reverse');
       for (const block of blocks) {
-        if (block.type !== 'figure' || !block.shows || block.shows.value === side.value) continue;
+        if (block.type !== 'figure' || !block.shows) continue;
+        if (isWritten) reportMarks(block, guide, report);
+        if (!side || side.value === 'each' || block.shows.value === side.value) continue;
         const message = `this picture shows the ${words[block.shows.value]} side, and its step is done on the ${words[side.value]} side only`;
         const notes = [{ message: 'the side of the step is said here', at: side.at }];
         report(finding(card, block.shows.at, message, { notes }));
@@ -36,3 +41,17 @@ export const pictureWrongSide: Rule = {
     }
   },
 };
+
+/** Marks on what is declared for the other side alone. */
+function reportMarks({ shows, marks }: Figure, { items, words }: Guide, report: Report): void {
+  for (const { text } of marks) {
+    for (const { node } of inlinesOf(text)) {
+      const item = items.get(node.target.value);
+      if (!shows || !item || !isCounted(item) || !item.side || item.unknown.has('side')) continue;
+      if (item.side.value === 'each' || item.side.value === shows.value) continue;
+      const message = `this picture shows the ${words[shows.value]} side, and the ${item.noun.singular} is declared for the ${words[item.side.value]}`;
+      const notes = [{ message: 'its side is declared here', at: item.side.at }];
+      report(finding(card, node.at, message, { notes }));
+    }
+  }
+}

@@ -60,7 +60,7 @@ function startsWhereItMay(move: Deed, lot: Lot, cell: Cell, ledger: Ledger): boo
   if (from.length === 0 || from.includes(state)) return true;
   if (lot.thing?.kind === 'supply' && !lot.thing.temporary) return true;
   // A step done on each side does the same thing twice to what has no sides: once for a supply, and for other
-  // things it is told elsewhere that they have none.
+  // things it is told elsewhere that they have none. A second round on one side is another time.
   const isEach = move.step?.side?.value === 'each';
   if (isEach && lot.side === null && last?.action === move.action && last.side !== move.side) return true;
   const earlier = last?.action.at ?? null;
@@ -216,8 +216,12 @@ function bondedOnce(move: Deed, lot: Lot, { set, state, bonded, last }: Cell, le
 function afterTrial(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
   const { trial } = move.action;
   // A trial that names no step of the guide is told by another rule.
-  if (!trial || !ledger.script.scenes.some((scene) => scene.step?.id === trial.value)) return;
-  const tried = ledger.stepsDone.get(trial.value) ?? noPlan;
+  const scene = trial && ledger.script.scenes.find(({ step }) => step?.id === trial.value);
+  if (!scene) return;
+  // What was tried on the left says nothing of the right.
+  const side = scene.step?.side?.value ?? 'each';
+  const isElsewhere = side !== 'each' && lot.side !== null && lot.side !== side;
+  const tried = isElsewhere ? noPlan : (ledger.stepsDone.get(trial.value) ?? noPlan);
   tell(ledger, lot, fault(move, lot, { kind: 'before-trial', item: lot.id, trial }), set & ~tried);
 }
 

@@ -1,11 +1,15 @@
-import { actionWords, findTarget, mentionWords, targetNoun } from '../../job/index.ts';
+import { actionsOf, actionWords, findTarget, isFixing, mentionWords, targetNoun } from '../../job/index.ts';
 import { capitalised } from '../../job/noun.ts';
+import { sectionsOf } from '../../job/uses.ts';
 import { allHold } from '../../job/when.ts';
 import type { Block } from '../../model/block.ts';
 import type { Guide, Step } from '../../model/guide.ts';
-import type { Plan } from '../../model/job.ts';
+import type { Plan, PlannedStep } from '../../model/job.ts';
 import type { Prose } from '../../model/prose.ts';
 import type { Build } from '../../model/when.ts';
+import { formatMinutes } from '../../units/estimate.ts';
+import { formatTorque } from '../../units/torque.ts';
+import { peopleWords, sideWords } from './steps.ts';
 
 /** What it takes to read a step: the guide, the build that stands in the bay, and the step. */
 interface Reading {
@@ -16,37 +20,71 @@ interface Reading {
 }
 
 /**
- * Every step of one plan as the technician reads it, in plain text: its number and title, its safety messages, its
- * sentences with each action in full, and the tools under it. What other builds have is left out.
+ * Every step of one plan as the technician reads it, in plain text: the head of its section with the messages that
+ * guard it, its number, title and sides, its safety messages, its sentences with each action in full, and what stands
+ * under it. What is proved at the end stands there too. What other builds have is left out.
  */
 export function readAloud(guide: Guide, plan: Plan): string {
-  const steps = new Map(
-    guide.sections.flatMap((section) => section.steps.map((step) => [step.id, step] as const)),
-  );
   const [build] = plan.builds;
-  return plan.steps
-    .flatMap(({ id, number, tools, wear }) => {
-      const step = steps.get(id);
-      if (!step || !build) return [];
-      const reading = { guide, build, step };
-      const named = (ids: readonly string[]) =>
-        ids.map((one) => guide.items.get(one)?.noun.singular ?? one).join(', ');
-      const lines = step.blocks.flatMap((block) => blockLines(block, reading));
-      const under = [
-        ...(tools.length > 0 ? [`Tools: ${named(tools)}`] : []),
-        ...(step.times && !step.until ? [`Do this ${step.times.value} times`] : []),
-        ...(step.times && step.until
-          ? [
-              `Repeat until the ${named([step.until.value])} is as expected, at most ${step.times.value} times`,
-            ]
-          : []),
-        ...(wear.length > 0 ? [`Wear: ${named(wear)}`] : []),
-      ];
-      return [
-        [`${number}. ${step.titleText}`, ...[...lines, ...under].map((line) => `   ${line}`)].join('\n'),
-      ];
+  if (!build) return '';
+  const planned = new Map(plan.steps.map((one) => [one.id, one] as const));
+  return sectionsOf(guide, build)
+    .flatMap((section) => {
+      const intro = section.intro.flatMap((block) => blockLines(block, { guide, build, step: null }));
+      const steps = section.steps.flatMap((step) => {
+        const own = planned.get(step.id);
+        return own ? [stepLines(own, { guide, build, step })] : [];
+      });
+      if (intro.length === 0 && steps.length === 0) return [];
+      const title = linesOf(section.title, { guide, build, step: null }).join(' ');
+      return [[`== ${title} ==`, ...intro.map(indented)].join('\n'), ...steps];
     })
     .join('\n\n');
+}
+
+const indented = (line: string) => `   ${line}`;
+
+function stepLines({ number, tools, wear }: PlannedStep, reading: Reading & { readonly step: Step }): string {
+  const { guide, step } = reading;
+  const named = (ids: readonly string[]) =>
+    ids.map((one) => guide.items.get(one)?.noun.singular ?? one).join(', ');
+  const facts = [sideWords(step.side?.value ?? null, guide.words), peopleWords(step.people)].filter(
+    (fact) => fact !== null,
+  );
+  const title = facts.length === 0 ? step.titleText : `${step.titleText} (${facts.join('; ')})`;
+  const rounds =
+    step.times && step.until
+      ? `Repeat until the ${named([step.until.value])} is as expected, at most ${step.times.value} times`
+      : step.times && `Do this ${step.times.value} times`;
+  const under = [
+    ...sequenceLines(reading),
+    ...(tools.length > 0 ? [`Tools: ${named(tools)}`] : []),
+    ...(rounds ? [rounds] : []),
+    ...(wear.length > 0 ? [`Wear: ${named(wear)}`] : []),
+    ...(step.signOff ? ['A second person looks at it and signs'] : []),
+    ...(step.wait ? [`Then wait ${formatMinutes(step.wait.value)}`] : []),
+    ...(step.stop ? ['The job ends here'] : []),
+  ];
+  const lines = step.blocks.flatMap((block) => blockLines(block, reading));
+  return [`${number}. ${title}`, ...[...lines, ...under].map(indented)].join('\n');
+}
+
+/** A sentence that names a whole sequence, as the page tells it: all through their first pass, then the second. */
+function sequenceLines({ guide, build, step }: Reading): readonly string[] {
+  const members = (step ? actionsOf(step) : []).flatMap(({ node, whens }) => {
+    const item = guide.items.get(node.target.value);
+    if (node.verb !== 'tighten' || !node.inSequence || !item || !isFixing(item)) return [];
+    return allHold(whens, build) ? [item] : [];
+  });
+  const rounds = Math.max(0, ...members.map(({ torque }) => torque?.value.length ?? 0));
+  return Array.from({ length: rounds }, (_, pass) =>
+    members.flatMap(({ noun, torque }) => {
+      const own = torque?.value[pass];
+      return own ? [`${noun.plural} to ${formatTorque([own])}`] : [];
+    }),
+  )
+    .flat()
+    .map((line, index) => `${index + 1}) ${line}`);
 }
 
 /** Words that stand in no step, as the technician of one plan reads them: a line for each paragraph and list item. */
@@ -64,8 +102,9 @@ function blockLines(block: Block, reading: Reading): readonly string[] {
       return [`${block.word.toUpperCase()}: ${hazard}. ${linesOf(block.body, reading).join(' ')}`];
     }
     case 'note':
-    case 'prove':
       return linesOf(block.body, reading);
+    case 'prove':
+      return [...linesOf(block.title, reading), ...linesOf(block.body, reading)];
     case 'figure':
       return [`(Picture: ${linesOf(block.caption, reading).join(' ')})`];
     case 'photo':
@@ -105,7 +144,10 @@ function linesOf(prose: Prose, reading: Reading): readonly string[] {
     }
   };
   say(prose);
-  return lines.map((line) => line.trim()).filter((line) => line !== '' && line !== '-');
+  // Where a phrase of other builds is left out, the spaces on both sides of it meet.
+  return lines
+    .map((line) => line.replace(/ {2,}/g, ' ').trim())
+    .filter((line) => line !== '' && line !== '-');
 }
 
 function startsSentence(sofar: string): boolean {

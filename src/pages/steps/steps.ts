@@ -81,7 +81,8 @@ function anyOrderWords({ step, plans }: NumberedStep): string | null {
   return after ? 'This step may be done after the one below it.' : null;
 }
 
-function sideWords(side: Side | null, { left, right }: TradeWords): string | null {
+/** "Left side, then right side", in the words of the vehicle; `null` for a step of no side. */
+export function sideWords(side: Side | null, { left, right }: TradeWords): string | null {
   switch (side) {
     case 'each':
       return `${capitalised(left)} side, then ${right} side`;
@@ -100,7 +101,8 @@ function timeWords({ step, plans }: NumberedStep): string | null {
   return step.side?.value === 'each' ? `${formatEstimate(time)} for both` : formatEstimate(time);
 }
 
-function peopleWords(people: number): string | null {
+/** "2 people"; `null` where one does it alone. */
+export function peopleWords(people: number): string | null {
   return people > 1 ? `${people} people` : null;
 }
 

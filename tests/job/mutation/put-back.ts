@@ -73,7 +73,7 @@ export const putBack: readonly PutBack[] = [
     fault: 'a hand tests behind a vehicle that is not chocked',
     guide: 'flush-sensors',
     file: vehicleIn,
-    edit: without(':set[chocked]{with=wheel-chocks} and '),
+    edit: without(':set[chocked]{with=wheel-chocks}. '),
     code: 'need-unmet',
   },
   {
