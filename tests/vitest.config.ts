@@ -29,6 +29,7 @@ export default defineConfig({
     hookTimeout: 240_000,
     maxWorkers: '100%',
     globalSetup: 'tests/run-folder.ts',
+    setupFiles: 'tests/equal-bytes.ts',
     sequence: { sequencer: LongestFirst },
     projects: [
       {

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { shortFingerprint } from '../../src/pages/frame/identity.ts';
 import { contrast } from '../../src/site/accent.ts';
-import { long, sampleOf } from '../samples.ts';
+import { long, sampleOf, samples } from '../samples.ts';
 import { firefoxOfWorker, open } from './browser.ts';
 import { type JobSheet, jobSheetOf, printInFirefox } from './job-sheet.ts';
 import { inPrint, type Job, openGuide, printJob, printTo } from './printing.ts';
@@ -27,8 +27,14 @@ const address = 'https://guides.example/quarrel-lane/';
 
 const jobs = new Map<Paper, readonly Job[]>();
 
-/** In each run every guide is printed on one paper, these on Letter; in the long run on both. */
-const onLetter = ['depth-transducer', 'roof-vent', 'swivel-seat'];
+/**
+ * In each run these are printed, each on one paper, and between them they have all that a print has: signal words,
+ * photographs, notes for trainees, options, a van and a boat. In the long run every guide is printed on both papers.
+ */
+const eachRun: Readonly<Record<Paper['format'], readonly string[]>> = {
+  A4: ['lamp-cradle', 'switch-panel'],
+  Letter: ['depth-transducer'],
+};
 
 /** Every guide that was printed; a fault is named after it and its paper. */
 const all = () =>
@@ -40,15 +46,15 @@ beforeAll(async () => {
   const guides = (await readdir(join(press.folder, 'guides'))).sort();
   for (const paper of papers) {
     const printed: Job[] = [];
-    for (const name of guides.filter((one) => long || onLetter.includes(one) === (paper.format === 'Letter')))
+    for (const name of guides.filter((one) => long || eachRun[paper.format].includes(one)))
       printed.push(await printJob(press, name, paper));
     jobs.set(paper, printed);
   }
 }, 600_000);
 
-describe('the printed job of every guide of the demo', () => {
+describe('the printed job of a guide of the demo', () => {
   it('has nothing wider than its text or taller than a sheet', () => {
-    expect(new Set(all().map(({ name }) => name)).size).toBeGreaterThanOrEqual(8);
+    expect(new Set(all().map(({ name }) => name)).size).toBeGreaterThanOrEqual(samples(3, 8));
     expect(all().flatMap(({ title, tooLarge }) => tooLarge.map((one) => `${title}: ${one}`))).toEqual([]);
   });
 
@@ -141,7 +147,7 @@ describe('the printed job of every guide of the demo', () => {
       expect(whole.length).toBeGreaterThan(2000);
       return trainees.map((words) => [`${title}: ${words}`, whole.includes(words)]);
     });
-    expect(told.length).toBeGreaterThan(12);
+    expect(told.length).toBeGreaterThan(samples(5, 12));
     expect(told.filter(([, printed]) => printed)).toEqual([]);
   });
 
@@ -184,7 +190,7 @@ describe('a print', () => {
   });
 
   it('is black on white from a dark screen too', async () => {
-    const { name, fragment, file } = job('lamp-cradle');
+    const { name, fragment, file } = job('switch-panel');
     const page = await openGuide(press, name, fragment, a4, { colorScheme: 'dark' });
     expect(await page.evaluate("matchMedia('(prefers-color-scheme: dark)').matches")).toBe(true);
     const dark = await paint(await printTo(press, page, 'dark', a4), 36, 99);
@@ -268,7 +274,7 @@ describe('the end of a sheet', () => {
   });
 
   it('comes at a sensible place in a step that is higher than a sheet', async () => {
-    for (const paper of papers) {
+    for (const paper of sampleOf(papers, 1)) {
       const { torn, units } = await inPrint(press, 'lamp-cradle', paper, async (page) => {
         const count = await page.evaluate(`(() => {
           const body = document.querySelector('.step:has(.message):has(.figure) .step-body');
@@ -327,7 +333,7 @@ describe('the job sheet', () => {
 
   it('prints as it was filled, each sheet with its foot, in Chromium and in Firefox', async () => {
     const firefox = await firefoxOfWorker();
-    for (const job of all().filter(({ name, paper }) => name === 'lamp-cradle' && (long || paper === a4))) {
+    for (const job of all().filter(({ name }) => name === (long ? 'lamp-cradle' : 'switch-panel'))) {
       const file = join(press.top, `job ${job.title}.pdf`);
       const { count } = await jobSheetOf(press, press, job.name, job.paper, file);
       expect(expectFeet(file, job)).toBe(count);
@@ -339,7 +345,7 @@ describe('the job sheet', () => {
         `${job.data.title}.*Revision ${job.data.revision}.*Fingerprint ${shortFingerprint(job.data.fingerprint).replace(/\s/g, ' ')}.*Build: \\S.*Vehicle registration or VIN: _+`,
       );
       const sheets = textOf(whole).map((text) => text.replace(/\s+/g, ' ').trim());
-      expect(sheets.length).toBeGreaterThan(10);
+      expect(sheets.length).toBeGreaterThan(5);
       for (const text of sheets) expect(text.slice(-300)).toMatch(identity);
       // The last thing above the foot is never the heading of what follows.
       const headings = new Set(job.data.sections.map(({ title }) => title));

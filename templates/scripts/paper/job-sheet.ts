@@ -193,15 +193,16 @@ function notesOf(notes: HTMLElement): HTMLElement {
  * A step that is higher than a column, as several: each has the head of the step, and a message stays with what
  * follows it.
  *
- * @param heightOf measures an element as it stands in a column
+ * @param heightsOf measures elements as they stand in a column
  */
 export function split(
   step: HTMLElement,
   most: number,
-  heightOf: (element: HTMLElement) => number,
+  heightsOf: (elements: readonly HTMLElement[]) => readonly number[],
 ): readonly HTMLElement[] {
   const [head, ...parts] = [...step.children];
-  if (!head || heightOf(step) <= most || parts.length < 2) return [step];
+  if (!head || parts.length < 2) return [step];
+  const isTooHigh = (element: HTMLElement) => heightsOf([element]).some((height) => height > most);
   const shell = (own: Element) => make('article', step.className, own);
   const pieces = [shell(head)];
   let held: Element[] = [];
@@ -210,7 +211,7 @@ export function split(
     if (part.matches('.paper-message, .paper-line')) continue;
     const last = pieces.at(-1);
     last?.append(...held);
-    if (last && last.childElementCount > held.length + 1 && heightOf(last) > most) {
+    if (last && last.childElementCount > held.length + 1 && isTooHigh(last)) {
       const next = shell(headAgain(head));
       next.append(...held);
       pieces.push(next);

@@ -28,27 +28,30 @@ export function layOut(
   const room = body.clientHeight - SLACK * MM;
   const [wide, narrow] = [make('div', ''), make('div', 'paper-column')];
   body.append(wide, make('div', 'paper-columns', narrow, make('div', 'paper-column')));
-  const measure = (columns: 1 | 2) => (element: HTMLElement) => {
+  const heights = (columns: 1 | 2) => (elements: readonly HTMLElement[]) => {
     const place = columns === 1 ? wide : narrow;
-    place.append(element);
-    const { height } = element.getBoundingClientRect();
-    return height;
+    place.replaceChildren(...elements);
+    return elements.map((element) => element.getBoundingClientRect().height);
   };
-  const full = measure(1);
   // Room for the contents, whose numbers are known last.
   fillContents(drafts, () => [10, 11]);
-  const drawn = drafts.flatMap((draft) =>
-    widened(draft, room - full(draft.again), measure(draft.columns)).map((one): Drawn => {
-      const heightOf = measure(one.columns);
-      const again = full(one.again);
-      const pieces = one.pieces.flatMap(({ element, keep }) =>
-        split(element, room - again, heightOf).map((part) => ({ element: part, keep })),
-      );
-      const sizes = pieces.map(({ element, keep }) => ({ height: heightOf(element), keep }));
-      const { columns, fresh } = one;
-      return { draft: one, pieces, run: { head: full(one.head), again, columns, fresh, pieces: sizes } };
-    }),
-  );
+  const drawn = drafts.flatMap((draft) => {
+    const [repeated = 0] = heights(1)([draft.again]);
+    return widened(draft, room - repeated, heights(draft.columns)).map((one): Drawn => {
+      const heightsOf = heights(one.columns);
+      const [head = 0, again = 0] = heights(1)([one.head, one.again]);
+      const wholes = heightsOf(one.pieces.map(({ element }) => element));
+      const pieces = one.pieces.flatMap(({ element, keep }, index) => {
+        const parts = (wholes[index] ?? 0) > room - again ? split(element, room - again, heightsOf) : [element];
+        return parts.map((part) => ({ element: part, keep }));
+      });
+      const sizes = heightsOf(pieces.map(({ element }) => element)).map((height, index) => ({
+        height,
+        keep: pieces[index]?.keep === true,
+      }));
+      return { draft: one, pieces, run: { head, again, columns: one.columns, fresh: one.fresh, pieces: sizes } };
+    });
+  });
   const plan = planOf(drawn, room);
   into.replaceChildren(
     ...plan.map((bands, index) => {
@@ -66,12 +69,19 @@ export function layOut(
   );
 }
 
+/**
+ * Measures elements as they stand in a column, all at once: each look at the page after a change of it makes the browser
+ * lay everything out again.
+ */
+type Heights = (elements: readonly HTMLElement[]) => readonly number[];
+
 /** A step that is higher than a column takes the width of the sheet, with its own words in two columns. */
-function widened(draft: Draft, most: number, heightOf: (element: HTMLElement) => number): readonly Draft[] {
+function widened(draft: Draft, most: number, heightsOf: Heights): readonly Draft[] {
   if (draft.columns === 1) return [draft];
   const drafts: Draft[] = [];
-  for (const piece of draft.pieces) {
-    const columns = piece.element.matches('.paper-step') && heightOf(piece.element) > most ? 1 : 2;
+  const wholes = heightsOf(draft.pieces.map(({ element }) => element));
+  for (const [index, piece] of draft.pieces.entries()) {
+    const columns = piece.element.matches('.paper-step') && (wholes[index] ?? 0) > most ? 1 : 2;
     if (columns === 1) piece.element.classList.add('paper-wide');
     const last = drafts.at(-1);
     if (!last || last.columns === columns) {

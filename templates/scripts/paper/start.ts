@@ -66,15 +66,14 @@ export function startPaper(page: Pick<BayData, 'words'>): void {
 
 /** Makes pictures smaller where that saves a sheet. */
 function fewest(sheets: HTMLElement, fill: () => void): void {
-  const counts = (['', 'small'] as const).map((pictures) => {
-    sheets.dataset.pictures = pictures;
-    fill();
-    return sheets.childElementCount;
-  });
-  const [usual = 0, small = 0] = counts;
-  if (small < usual) return;
   sheets.dataset.pictures = '';
   fill();
+  const usual = [...sheets.children];
+  sheets.dataset.pictures = 'small';
+  fill();
+  if (sheets.childElementCount < usual.length) return;
+  sheets.dataset.pictures = '';
+  sheets.replaceChildren(...usual);
 }
 
 /** Prints when all pictures are there. */
