@@ -292,7 +292,7 @@ describe('the end of a sheet', () => {
 });
 
 describe('the job sheet', () => {
-  const [a4, letter] = papers as readonly [Paper, Paper];
+  const [, letter] = papers as readonly [Paper, Paper];
   /** Nothing torn, parted, over its sheet or left unsaid, and the first step by the third sheet. */
   const expectSound = (sheet: JobSheet, title: string) => {
     const { over, parted, lostMessages, steps, messages } = sheet;
