@@ -138,7 +138,7 @@ describe('the pages of tools, fasteners and terms', () => {
     const schemes = ['light', 'dark'] as const;
     return (index % 2 === 0 ? schemes : schemes.toReversed()).map((scheme) => [path, scheme] as const);
   });
-  for (const [path, colorScheme] of sampleOf(looks, pages.length)) {
+  for (const [path, colorScheme] of sampleOf(looks, 2)) {
     it(`${path} has targets of 56 px and is clean by axe with everything unfolded, ${colorScheme}`, async () => {
       const { page, faults } = await open(site.browser, site.folder, path, { colorScheme });
       await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");

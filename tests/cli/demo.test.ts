@@ -21,7 +21,7 @@ describe('the demo', () => {
     });
   });
 
-  it.each(sampleOf(tools, 6))('misses the declaration of %s', async (id, line) => {
+  it.each(sampleOf(tools, 2))('misses the declaration of %s', async (id, line) => {
     const { change, check } = await bench(demo);
     await change('lamp-cradle/guide.md', line, '');
     const { code, out } = await check();
