@@ -42,14 +42,19 @@ export function layOut(
       const [head = 0, again = 0] = heights(1)([one.head, one.again]);
       const wholes = heightsOf(one.pieces.map(({ element }) => element));
       const pieces = one.pieces.flatMap(({ element, keep }, index) => {
-        const parts = (wholes[index] ?? 0) > room - again ? split(element, room - again, heightsOf) : [element];
+        const parts =
+          (wholes[index] ?? 0) > room - again ? split(element, room - again, heightsOf) : [element];
         return parts.map((part) => ({ element: part, keep }));
       });
       const sizes = heightsOf(pieces.map(({ element }) => element)).map((height, index) => ({
         height,
         keep: pieces[index]?.keep === true,
       }));
-      return { draft: one, pieces, run: { head, again, columns: one.columns, fresh: one.fresh, pieces: sizes } };
+      return {
+        draft: one,
+        pieces,
+        run: { head, again, columns: one.columns, fresh: one.fresh, pieces: sizes },
+      };
     });
   });
   const plan = planOf(drawn, room);
