@@ -34,7 +34,9 @@ export interface SheetContext extends CutContext {
 export function identityLines(context: CutContext, side: CutContext['side'], face: Face): string[] {
   const { correction, words } = context;
   return [
-    `${side ? `${words[side].toUpperCase()} SIDE, laid` : 'Laid'} on the ${face.toUpperCase()} face`,
+    side
+      ? `${words[side].toUpperCase()} SIDE, ${face.toUpperCase()} face`
+      : `Laid on the ${face.toUpperCase()} face`,
     context.revision === ''
       ? `Fingerprint ${context.fingerprint}`
       : `Revision ${context.revision} · fingerprint ${context.fingerprint}`,

@@ -84,25 +84,42 @@ function longCentreLines(page: InkPage, upright: boolean): number[] {
     .map(([a]) => (upright ? a.x : a.y));
 }
 
+interface Phrase {
+  readonly text: string;
+  readonly places: readonly Point[];
+}
+
+/** What is written on a page, each line alone and together with the one to four that follow it. */
+function phrasesOf({ texts }: InkPage): Phrase[] {
+  return texts.flatMap((_, i) =>
+    [1, 2, 3, 4, 5].map((count) => {
+      const lines = texts.slice(i, i + count);
+      return {
+        text: lines.map(({ text }) => text).join(' '),
+        places: lines.flatMap(({ at, end }) => [at, end, { x: (at.x + end.x) / 2, y: (at.y + end.y) / 2 }]),
+      };
+    }),
+  );
+}
+
 /** Where the template's zero lies on a page, from the words beside its reference lines and nothing else. */
 function zeroOf(page: InkPage): Point {
   const along = (upright: boolean): number => {
     const [axis, label] = upright ? ['x', 'Vehicle centreline'] : ['y', 'Lower edge of the cover'];
-    const datum = new RegExp(`^DATUM (${label} )?\\(?${axis} = (-?[\\d.]+)`);
+    const datum = new RegExp(`^DATUM (${label} )?\\(?${axis} = (-?[\\d.]+)\\)?$`);
     const parallel = new RegExp(
       `^This line is ([\\d.]+) mm (left of|right of|above|below) the datum: ${label}$`,
     );
     const short = new RegExp(`^([\\d.]+) mm (left of|right of|above|below) datum ${axis}$`);
     const lines = longCentreLines(page, upright);
-    for (const { text, at, end } of page.texts) {
+    for (const { text, places } of phrasesOf(page)) {
       const away = parallel.exec(text) ?? short.exec(text);
       const own = datum.exec(text);
       if (!away && !own) continue;
       const value = own
         ? Number(own[2])
         : Number(away?.[1]) * (away?.[2] === 'left of' || away?.[2] === 'below' ? -1 : 1);
-      const middle = upright ? (at.x + end.x) / 2 : (at.y + end.y) / 2;
-      const near = [at, end, { x: middle, y: middle }].flatMap((p) =>
+      const near = places.flatMap((p) =>
         lines.map((line) => ({ line, off: Math.abs((upright ? p.x : p.y) - line) })),
       );
       const line = near.toSorted((a, b) => a.off - b.off)[0];
@@ -111,6 +128,66 @@ function zeroOf(page: InkPage): Point {
     throw new Error(`no named ${upright ? 'upright' : 'level'} reference on page “${page.label}”`);
   };
   return { x: along(true), y: along(false) };
+}
+
+/** Whether the arrow that points up does so on the sheet too; on a drawing turned on its side it lies. */
+function isTurned(page: InkPage): boolean {
+  const up = page.texts.find(({ text }) => text === 'UP');
+  const shaft = page.paths
+    .flatMap(({ lines }) => lines)
+    .find(
+      ([a, b]) =>
+        up &&
+        Math.abs(Math.hypot(a.x - b.x, a.y - b.y) - 10.5) < 0.6 &&
+        Math.hypot((a.x + b.x - up.at.x - up.end.x) / 2, (a.y + b.y) / 2 - up.at.y) < 12,
+    );
+  if (!shaft) throw new Error(`no arrow on page “${page.label}”`);
+  return Math.abs(shaft[0].y - shaft[1].y) < 1e-3;
+}
+
+/** A page turned so that up on the vehicle is up. */
+function upright(page: InkPage): InkPage {
+  const turn = ({ x, y }: Point): Point => ({ x: y, y: page.width - x });
+  return {
+    ...page,
+    width: page.height,
+    height: page.width,
+    paths: page.paths.map((path) => ({
+      ...path,
+      points: path.points.map(turn),
+      lines: path.lines.map(([a, b]) => [turn(a), turn(b)] as const),
+    })),
+    texts: page.texts.map((text) => ({ ...text, at: turn(text.at), end: turn(text.end) })),
+  };
+}
+
+/** The ruled window of a sheet, and what is seen of it when the set is joined: no words are needed beyond its seams. */
+function windowOf(page: InkPage): { window: Bounds; trimmed: Bounds } {
+  const ruled = page.paths
+    .filter(({ width, dash }) => width === 0.25 && dash.length === 0)
+    .flatMap(({ lines }) => lines)
+    .filter(([a, b]) => Math.hypot(a.x - b.x, a.y - b.y) > 100);
+  const at = (axis: 'x' | 'y'): number[] =>
+    ruled.filter(([a, b]) => Math.abs(a[axis] - b[axis]) < 1e-3).map(([a]) => a[axis]);
+  const [xs, ys] = [at('x'), at('y')];
+  const window = {
+    minX: Math.min(...xs),
+    minY: Math.min(...ys),
+    maxX: Math.max(...xs),
+    maxY: Math.max(...ys),
+  };
+  const trimmed = { ...window };
+  const seams = page.paths.filter(({ dash }) => isDash(dash, 3, 0.75)).flatMap(({ lines }) => lines);
+  for (const { text, at: from, end } of page.texts) {
+    if (!/^(trim here|sheet \d+ is laid on up to here)/.test(text)) continue;
+    const axis = Math.abs(from.x - end.x) < 1e-3 ? 'x' : 'y';
+    const places = seams.filter(([a, b]) => Math.abs(a[axis] - b[axis]) < 1e-3).map(([a]) => a[axis]);
+    const seam = places.toSorted((a, b) => Math.abs(a - from[axis]) - Math.abs(b - from[axis]))[0];
+    if (seam === undefined) throw new Error(`“${text}” stands at no line`);
+    const falls = from[axis] < seam ? 'min' : 'max';
+    trimmed[`${falls}${axis === 'x' ? 'X' : 'Y'}`] = seam;
+  }
+  return { window, trimmed };
 }
 
 /** Continuous wide lines (ISO 128-2, 01.2): what is cut. */
@@ -148,6 +225,7 @@ function roundsOf(page: InkPage): { centre: Point; diameter: number }[] {
   });
 }
 
+/** The same as the plan has it: nothing of a sheet of its own is trimmed. */
 function frameOf(plan: SheetPlan, tile: SheetTile): { window: Bounds; trimmed: Bounds } {
   if (plan.oneSheet || plan.paper === 'single') {
     const all = { minX: 0, minY: 0, maxX: plan.width, maxY: plan.height };
@@ -160,6 +238,11 @@ function frameOf(plan: SheetPlan, tile: SheetTile): { window: Bounds; trimmed: B
     window,
     trimmed: { minX: left, minY: low, maxX: left + tile.trimmed.width, maxY: low + tile.trimmed.height },
   };
+}
+
+/** How far apart two boxes are at most, mm. */
+function apart(a: Bounds, b: Bounds): number {
+  return Math.max(...(['minX', 'minY', 'maxX', 'maxY'] as const).map((side) => Math.abs(a[side] - b[side])));
 }
 
 function within(b: Bounds, { x, y }: Point, by = 0.05): boolean {
@@ -189,29 +272,34 @@ describe('as an outside reader finds it in the ink alone', () => {
         for (const tile of plan.tiles) {
           const page = pages[tile.page - 1];
           if (!page) throw new Error(`no page ${tile.page}`);
-          const { window, trimmed } = frameOf(plan, tile);
-          if (plan.rotation === 0) {
-            const zero = zeroOf(page);
-            const place = (p: Point): Point => ({ x: p.x - zero.x, y: p.y - zero.y });
-            found.push(
-              ...roundsOf(page)
-                .filter(({ centre }) => within(window, centre))
-                .map(({ centre, diameter }) => ({ centre: place(centre), diameter })),
-            );
-            for (const { points } of cutPaths(page))
-              ends.push(...points.filter((p) => within(window, p)).map(place));
-            for (const { points, width } of page.paths) {
-              const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)];
-              const size = Math.max(...xs) - Math.min(...xs);
-              if (width === 0.25 && points.length >= 12 && Math.abs(size - 3.6) < 0.01)
-                targets.push(place({ x: Math.max(...xs) - 1.8, y: Math.max(...ys) - 1.8 }));
-            }
-            names.push(
-              ...page.texts
-                .filter(({ text, at }) => /^K\d$/.test(text) && within(trimmed, at))
-                .map(({ text, at }) => ({ name: text, at: place(at) })),
-            );
+          expect(isTurned(page)).toBe(plan.rotation === 90);
+          const laid = isTurned(page) ? upright(page) : page;
+          const planned = frameOf(plan, tile);
+          const { window, trimmed } = plan.oneSheet || paper === 'single' ? planned : windowOf(page);
+          expect(apart(window, planned.window)).toBeLessThan(WITHIN);
+          expect(apart(trimmed, planned.trimmed)).toBeLessThan(WITHIN);
+          // A drawing of one sheet lies within it, turned or not.
+          const shown = plan.oneSheet ? { minX: 0, minY: 0, maxX: laid.width, maxY: laid.height } : window;
+          const zero = zeroOf(laid);
+          const place = (p: Point): Point => ({ x: p.x - zero.x, y: p.y - zero.y });
+          found.push(
+            ...roundsOf(laid)
+              .filter(({ centre }) => within(shown, centre))
+              .map(({ centre, diameter }) => ({ centre: place(centre), diameter })),
+          );
+          for (const { points } of cutPaths(laid))
+            ends.push(...points.filter((p) => within(shown, p)).map(place));
+          for (const { points, width } of page.paths) {
+            const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)];
+            const size = Math.max(...xs) - Math.min(...xs);
+            if (width === 0.25 && points.length >= 12 && Math.abs(size - 3.6) < 0.01)
+              targets.push(place({ x: Math.max(...xs) - 1.8, y: Math.max(...ys) - 1.8 }));
           }
+          names.push(
+            ...page.texts
+              .filter(({ text, at }) => /^K\d$/.test(text) && within(trimmed, at))
+              .map(({ text, at }) => ({ name: text, at: place(at) })),
+          );
           const said = textsIn(page, trimmed);
           const all = said.join(' ').replace(/\s+/g, ' ');
           expect(all).toContain('Opening');
@@ -221,7 +309,6 @@ describe('as an outside reader finds it in the ink alone', () => {
           if (one.side) expect(all).toContain(`${one.side.toUpperCase()} SIDE`);
           if (!plan.oneSheet) expect(all).toContain(`Sheet ${tile.page} of ${plan.pages}`);
         }
-        if (plan.rotation !== 0) return;
         for (const cut of resolved.cuts) {
           if (cut.kind === 'hole') {
             const { point } = cut.stations[0] ?? { point: { x: 0, y: 0 } };
@@ -274,7 +361,7 @@ describe('as an outside reader finds it in the ink alone', () => {
       for (const tile of plans[0]?.tiles ?? []) {
         const page = pages[tile.page - 1];
         if (!page || !plans[0] || !side) throw new Error('a sheet is missing');
-        const said = textsIn(page, frameOf(plans[0], tile).trimmed).join(' ');
+        const said = textsIn(page, windowOf(page).trimmed).join(' ');
         heap.push({ said, side, page: tile.page });
       }
     }

@@ -4,7 +4,7 @@ import { movePoint } from '../../geometry/transform.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { arrowhead, HEIGHT, lettering, stroke } from './drawing.ts';
 import { signed } from './labels.ts';
-import { cutBounds } from './panel-marks.ts';
+import { cutBounds, PAST_EDGE } from './panel-marks.ts';
 import { rule, straight, type View } from './view.ts';
 
 /** How far outside the drawing the dimension lines run, mm. */
@@ -35,22 +35,23 @@ function runAlong(view: View, axis: 'x' | 'y'): void {
   const at = (along: number, across: number): Point =>
     movePoint(axis === 'x' ? { x: along, y: across } : { x: across, y: along }, view.move);
   const drawn: number[] = [];
+  const zero = at(origin, lane);
   for (const { along, across } of wanted(resolved, axis, b)) {
     if (drawn.some((known) => Math.abs(known - along) < SPACING)) continue;
+    const run = clip([zero, at(along, lane)], view.window);
+    if (run && !view.floor.runsClear(...run)) continue;
     if (extension(view, at(along, across - 1), at(along, lane), signed((along - origin) / view.factor)))
       drawn.push(along);
   }
   if (drawn.length === 0) return;
-  const low = axis === 'x' ? b.minX : b.minY;
-  const high = axis === 'x' ? b.maxX : b.maxY;
-  const ends = [Math.min(low, origin), Math.max(high, origin)].map((along) => at(along, lane)) as [
+  // No further than what is dimensioned: a bare end would look like a figure that is missing.
+  const ends = [Math.min(...drawn, origin), Math.max(...drawn, origin)].map((along) => at(along, lane)) as [
     Point,
     Point,
   ];
   const clipped = clip(ends, view.window);
   if (!clipped) return;
   rule(view, stroke('thin', straight(...clipped)));
-  const zero = at(origin, lane);
   if (within(view.window, zero)) rule(view, stroke('thin', ...circle(zero, 0.9).segments));
   for (const along of drawn) {
     const tip = at(along, lane);
@@ -66,7 +67,7 @@ function wanted(resolved: Resolved, axis: 'x' | 'y', b: Bounds): { along: number
   const nearest = new Map<string, { along: number; across: number }>();
   const stations = resolved.cuts.flatMap((cut) => {
     // From a hole the line begins where its centre lines end.
-    const clear = cut.kind === 'outline' ? 0 : (cut.diameter ?? 0) / 2 + 2.5;
+    const clear = cut.kind === 'outline' ? 0 : (cut.diameter ?? 0) / 2 + PAST_EDGE;
     return cut.stations.map(({ point }) => ({ along: point[axis], across: point[other] - clear }));
   });
   for (const station of stations) {

@@ -10,6 +10,8 @@ export interface Floor {
   readonly isFree: (box: Bounds) => boolean;
   /** True where a straight line touches no blocked line and no box. */
   readonly isClear: (from: Point, to: Point) => boolean;
+  /** True where a straight line runs through no lettering; it may cross other lines. */
+  readonly runsClear: (from: Point, to: Point) => boolean;
 }
 
 const GAP = 0.7;
@@ -60,6 +62,7 @@ export function floorOf(bounds: Bounds): Floor {
         within && !boxes.some((b) => boundsMeet(b, wide)) && !near(wide).some((s) => crossesBox(s, wide))
       );
     },
+    runsClear: (from, to) => !boxes.some((b) => crossesBox([from, to], grow(b, GAP / 2))),
     isClear: (from, to) => {
       const box = stretchBox([from, to]);
       return (

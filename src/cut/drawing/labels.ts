@@ -1,10 +1,19 @@
 import { contourBounds } from '../../geometry/contour.ts';
 import { isInside } from '../../geometry/inside.ts';
-import { add, distanceBetween, type Point, scale, subtract, unit } from '../../geometry/point.ts';
-import { movePoint } from '../../geometry/transform.ts';
+import {
+  add,
+  type Bounds,
+  distanceBetween,
+  type Point,
+  scale,
+  subtract,
+  unit,
+} from '../../geometry/point.ts';
+import { moveContour, movePoint } from '../../geometry/transform.ts';
 import { mm, type ResolvedCut, type Station } from '../shape/resolved.ts';
 import { HEIGHT, lettering, stroke } from './drawing.ts';
-import { letter, rule, seen, straight, type View } from './view.ts';
+import { PAST_EDGE } from './panel-marks.ts';
+import { letter, letterLines, PITCH, type Place, rule, seen, straight, type View } from './view.ts';
 
 /** Distance from the two datums, as the list of positions gives it. */
 function placeOf({ point }: Station, origin: Point, factor: number): string {
@@ -17,67 +26,155 @@ export function signed(value: number): string {
   return text.startsWith('-') ? `−${text.slice(1)}` : text;
 }
 
-/** Names every cut, corner, hole and keep-out that a view shows. */
-export function labelView(view: View): void {
-  labelAreas(view);
-  labelStations(view);
-}
-
 /** Names what falls away, and what must be kept clear of. */
 export function labelAreas(view: View): void {
   for (const cut of view.resolved.cuts) if (cut.kind === 'outline') labelOutline(view, cut);
-  for (const keepOut of view.resolved.keepOuts) {
-    const places = innerPlaces(view, keepOut.area);
-    const text = `KEEP OUT: ${keepOut.label}`;
-    if (letter(view, text, HEIGHT.small, places)) continue;
-    letter(view, 'KEEP OUT', HEIGHT.small, places);
-    letter(view, keepOut.label, HEIGHT.small, places);
+  for (const { area, label } of view.resolved.keepOuts) labelKeepOut(view, area, label);
+}
+
+/** A keep-out bears its name: on one line, else on several, else upwards along it, else in small letters. */
+function labelKeepOut(view: View, area: ResolvedCut['area'], label: string): void {
+  const text = `KEEP OUT: ${label}`;
+  const inner = innerPlaces(view, area);
+  const upward = inner.map(({ at }) => ({ at: { x: at.x + HEIGHT.small / 2, y: at.y }, turn: 90 as const }));
+  for (const height of [HEIGHT.small, HEIGHT.ruler]) {
+    const lines = [[text], ...broken(view, text, height, [60, 42, 30, 22])];
+    if ([inner, upward].some((places) => lines.some((one) => letterLines(view, one, height, places)))) return;
   }
+  letter(view, 'KEEP OUT', HEIGHT.ruler, [...inner, ...upward]);
 }
 
 /** Names every corner and hole, with its place. */
 export function labelStations(view: View): void {
-  for (const cut of view.resolved.cuts) {
-    for (const station of cut.stations) labelStation(view, cut, station);
-  }
+  const all = view.resolved.cuts.flatMap((cut) => cut.stations.map((station) => spotsOf(view, cut, station)));
+  view.resolved.cuts
+    .flatMap(({ stations }) => stations)
+    .forEach((station, i) => {
+      const others = all.flatMap((spots, k) => (k === i ? [] : spots));
+      labelStation(view, station, all[i] ?? [], others);
+    });
+}
+
+/** A place on a sheet that is named. */
+interface Spot {
+  readonly at: Point;
+  /** How far from it its name may begin, mm. */
+  readonly radius: number;
+  /** How far its own lines reach, mm. */
+  readonly reach: number;
+}
+
+/** Where a corner or hole is seen: a rounded corner at its point, or else at its arc from the waste, past the hatching. */
+function spotsOf(view: View, cut: ResolvedCut, { point, on }: Station): Spot[] {
+  const radius = cut.kind === 'outline' ? 0 : (cut.diameter ?? 0) / 2;
+  const corner = seen(view, point);
+  const arc = on ? seen(view, on) : null;
+  return [
+    ...(corner ? [{ at: corner, radius, reach: radius > 0 ? radius + PAST_EDGE : 0 }] : []),
+    ...(arc ? [{ at: arc, radius: PAST_HATCH, reach: 0 }] : []),
+  ];
 }
 
 /** Says of every datum, and of every line parallel to one, what it is. */
 export function labelReferences(view: View): void {
-  const all = view.references.flatMap(({ line: at, words: said }) => {
+  const all = view.references.flatMap(({ line: at, words: said }): ReferenceLine[] => {
     if (at.kind !== 'line') return [];
     const [from, to] = [movePoint(at.from, view.move), movePoint(at.to, view.move)];
     return [{ said, from, to, upright: Math.abs(to.x - from.x) < 1e-6 }];
   });
   // Level ones first: their words fit along them, and leave room for the others.
-  for (const { said, from, to, upright } of all.sort((a, b) => Number(a.upright) - Number(b.upright))) {
-    const on = (i: number, count: number): Point => ({
-      x: from.x + ((to.x - from.x) * i) / count,
-      y: from.y + ((to.y - from.y) * i) / count,
-    });
-    const along = Array.from({ length: 90 }, (_, i) => {
+  for (const one of all.toSorted((a, b) => Number(a.upright) - Number(b.upright))) {
+    if (!labelReference(view, one, all, HEIGHT.small)) labelReference(view, one, all, HEIGHT.ruler);
+  }
+}
+
+/** A line by which a sheet is laid, as it stands on the sheet, with what is said of it. */
+interface ReferenceLine {
+  readonly said: readonly string[];
+  readonly from: Point;
+  readonly to: Point;
+  readonly upright: boolean;
+}
+
+/** Widths into which the words of a line are broken where it has no room for them on one line, mm. */
+const BROKEN = [120, 90, 66, 48, 34] as const;
+
+/**
+ * The words stand along their line, broken if need be. Square to it they could be read as another line's, so that
+ * is left for where nothing else fits, and never beside a line that runs their way.
+ */
+function labelReference(
+  view: View,
+  { said, from, to, upright }: ReferenceLine,
+  all: readonly ReferenceLine[],
+  height: number,
+): boolean {
+  const on = (i: number, count: number): Point => ({
+    x: from.x + ((to.x - from.x) * i) / count,
+    y: from.y + ((to.y - from.y) * i) / count,
+  });
+  const pitch = height * PITCH;
+  const turn = upright ? (90 as const) : (0 as const);
+  const along = (lines: number): Place[] =>
+    Array.from({ length: 90 }, (_, i) => {
       // From both ends towards the middle.
       const at = on(i % 2 === 0 ? i : 89 - i + 1, 90);
-      return [1, -1].map((side) => ({
-        at: upright
-          ? { x: at.x + (side > 0 ? -1.8 : 1.8 + HEIGHT.small), y: at.y }
-          : { x: at.x, y: at.y + (side > 0 ? 1.8 : -1.8 - HEIGHT.small) },
-        turn: upright ? (90 as const) : (0 as const),
+      return [1.8 + (lines - 1) * pitch, -1.8 - height].map((away) => ({
+        at: upright ? { x: at.x - away, y: at.y } : { x: at.x, y: at.y + away },
+        turn,
       }));
     }).flat();
-    // Where no room is along the line, the words stand square to it.
-    const square = Array.from({ length: 90 }, (_, i) => {
+  const square = (lines: number): Place[] =>
+    Array.from({ length: 90 }, (_, i) => {
       const at = on(i, 89);
-      return ([1.8, -1.8] as const).map((away) => ({
-        at: upright ? { x: at.x + away, y: at.y } : { x: at.x, y: at.y + away },
-        anchor: away > 0 ? ('start' as const) : ('end' as const),
-        turn: upright ? (0 as const) : (90 as const),
-      }));
-    }).flat();
-    const places = [...along, ...square];
-    if (!said.some((text) => letter(view, text, HEIGHT.small, places)))
-      said.some((text) => letter(view, text, HEIGHT.ruler, places));
-  }
+      return [1.8, -1.8].map((away): Place => {
+        const anchor = away > 0 ? 'start' : 'end';
+        const first = (0.5 * (lines - 1) + 0.5) * pitch;
+        return upright
+          ? { at: { x: at.x + away, y: at.y + first }, anchor, turn: 0 }
+          : { at: { x: at.x - first, y: at.y + away }, anchor, turn: 90 };
+      });
+    })
+      .flat()
+      .filter(({ at }) =>
+        all.every(
+          (one) =>
+            one.upright === upright ||
+            Math.abs(upright ? at.y - one.from.y : at.x - one.from.x) > (lines + 3) * height,
+        ),
+      );
+  const off = outsideKeepOuts(view);
+  const stands = (text: string, held: (place: Place) => boolean): boolean => {
+    // How far a line lies from its datum stays on the first line.
+    const [head = '', rest] = text.split(/(?<=datum:) /);
+    const more = broken(view, rest ?? head, height, BROKEN);
+    const ways = [
+      [text],
+      ...(rest === undefined ? more : [[head, rest], ...more.map((one) => [head, ...one])]),
+    ];
+    return [along, square].some((places) =>
+      ways.some((lines) => letterLines(view, lines, height, places(lines.length).filter(held))),
+    );
+  };
+  const [telling, bare] = [said.slice(0, -1), said.slice(-1)];
+  return (
+    telling.some((text) => stands(text, off)) ||
+    telling.some((text) => stands(text, () => true)) ||
+    bare.some((text) => stands(text, () => true))
+  );
+}
+
+/** Whether a place lies in no keep-out: words in one are taken for what is behind. */
+function outsideKeepOuts({ resolved, move }: View): (place: Place) => boolean {
+  const areas = resolved.keepOuts.map(({ area }) => moveContour(area, move));
+  return ({ at }) => !areas.some((area) => isInside(area, at));
+}
+
+/** A text on two to four lines, for each of some widths that holds its longest word. */
+function broken(view: View, text: string, height: number, widths: readonly number[]): string[][] {
+  return widths
+    .map((width) => view.metrics.wrap(text, height, width))
+    .filter((lines) => lines.length > 1 && lines.length < 5 && lines.join(' ') === text);
 }
 
 function labelOutline(view: View, cut: ResolvedCut): void {
@@ -116,20 +213,17 @@ function innerPlaces(view: View, area: ResolvedCut['area']): { at: Point }[] {
     });
 }
 
-/** Names a corner or a hole: on two lines where there is room, else on one, else by its mark alone. */
-function labelStation(view: View, cut: ResolvedCut, station: Station): void {
-  const radius = cut.kind === 'outline' ? 0 : (cut.diameter ?? 0) / 2;
-  const corner = seen(view, station.point);
-  const arc = station.on ? seen(view, station.on) : null;
-  // A rounded corner is named at its point, or else at its arc from the waste, past the hatching.
-  const places = [
-    ...(corner ? [{ at: corner, radius }] : []),
-    ...(arc ? [{ at: arc, radius: PAST_HATCH }] : []),
-  ];
+/** Names a corner or a hole with its place: on two lines where there is room, else on one, else smaller; else by its mark alone. */
+function labelStation(view: View, station: Station, own: readonly Spot[], others: readonly Spot[]): void {
   const name = station.size ? `${station.mark}  ${station.size}` : station.mark;
   const place = placeOf(station, view.resolved.origin, view.factor);
-  for (const lines of [[name, place], [`${name}  ${place}`], [name], [station.mark]]) {
-    if (places.some(({ at, radius: away }) => block(view, at, away, lines))) return;
+  const full = [[name, place], [`${name}  ${place}`]];
+  const tries = [
+    ...[HEIGHT.small, HEIGHT.ruler].flatMap((height) => full.map((lines) => ({ lines, height }))),
+    ...[name, station.mark].map((text) => ({ lines: [text], height: HEIGHT.small })),
+  ];
+  for (const { lines, height } of tries) {
+    if (own.some((spot) => block(view, spot, own, others, lines, height))) return;
   }
 }
 
@@ -138,9 +232,15 @@ const RINGS = [2.2, 5, 9, 14, 20, 28, 38, 50];
 /** How far from a line its hatching reaches, mm. */
 const PAST_HATCH = 2.4;
 
-function block(view: View, at: Point, radius: number, lines: readonly string[]): boolean {
-  const height = HEIGHT.small;
-  const pitch = height * 1.5;
+function block(
+  view: View,
+  { at, radius }: Spot,
+  own: readonly Spot[],
+  others: readonly Spot[],
+  lines: readonly string[],
+  height: number,
+): boolean {
+  const pitch = height * PITCH;
   const wide = Math.max(...lines.map((text, i) => view.metrics.width(text, height, i === 0)));
   const tall = pitch * (lines.length - 1) + height;
   for (const ring of RINGS) {
@@ -157,6 +257,8 @@ function block(view: View, at: Point, radius: number, lines: readonly string[]):
         maxY: low + tall + 0.1 * height,
       };
       if (!view.floor.isFree(box)) continue;
+      // Without a leader a name is read as that of what is nearest.
+      if (ring <= 5 && others.some((other) => own.every((one) => gap(box, other) < gap(box, one)))) continue;
       if (ring > 5 && !leader(view, at, radius, anchor)) continue;
       view.floor.blockBox(box);
       lines.forEach((text, i) => {
@@ -168,6 +270,12 @@ function block(view: View, at: Point, radius: number, lines: readonly string[]):
     }
   }
   return false;
+}
+
+/** How far a spot lies from a box, mm. */
+function gap(box: Bounds, { at, reach }: Spot): number {
+  const across = Math.max(box.minX - at.x, 0, at.x - box.maxX);
+  return Math.hypot(across, Math.max(box.minY - at.y, 0, at.y - box.maxY)) - reach;
 }
 
 /** A leader line (ISO 128, continuous narrow) from a label to its corner or to the edge of its hole. */

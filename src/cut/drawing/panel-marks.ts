@@ -48,10 +48,13 @@ export function panelLines(resolved: Resolved): PanelLines {
   };
 }
 
+/** How far the centre lines of a hole reach past its edge, mm. */
+export const PAST_EDGE = 2.5;
+
 /** A cross through the middle of every round end, reaching past its edge. */
 function centreLines(cut: ResolvedCut): Segment[] {
   if (cut.kind === 'outline') return [];
-  const reach = (cut.diameter ?? 0) / 2 + 2.5;
+  const reach = (cut.diameter ?? 0) / 2 + PAST_EDGE;
   return cut.stations.flatMap(({ point: { x, y } }) => [
     line({ x: x - reach, y }, { x: x + reach, y }),
     line({ x, y: y - reach }, { x, y: y + reach }),

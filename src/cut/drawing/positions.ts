@@ -23,7 +23,7 @@ export function positionsOf({ cuts, origin }: Resolved): Position[] {
 }
 
 const ROW = 4.4;
-const COLUMNS = [0, 10, 31, 47, 62] as const;
+const COLUMNS = [0, 13, 31, 49, 67] as const;
 
 /** Narrower than this, what a mark is would be cut short; the drawing says it too. */
 const LABEL_ROOM = 25;
@@ -55,7 +55,8 @@ export function positionTable(
       const room = (i < 4 ? (COLUMNS[i + 1] ?? 0) : width) - (COLUMNS[i] ?? 0) - 1;
       if (text === '' || (i === 4 && room < LABEL_ROOM)) return;
       const right = i === 2 || i === 3;
-      const fitted = metrics.fit(text, HEIGHT.small, room, bold);
+      // A figure is never cut short.
+      const fitted = i === 4 ? metrics.fit(text, HEIGHT.small, room, bold) : text;
       marks.push(
         lettering(fitted, right ? x + room - 1 : x, y, HEIGHT.small, {
           bold,

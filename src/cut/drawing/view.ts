@@ -56,25 +56,46 @@ function shownIn(window: Bounds, { turn, shift }: Move): Bounds {
   return boundsOf(corners);
 }
 
+/** Where a text may stand. */
+export interface Place {
+  readonly at: Point;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  readonly turn?: 0 | 90;
+}
+
+/** Lines of one label stand this many heights apart. */
+export const PITCH = 1.5;
+
 /** Draws a text at the first of some places that is free. Says whether one was. */
 export function letter(
   view: View,
   text: string,
   height: number,
-  places: readonly {
-    readonly at: Point;
-    readonly anchor?: 'start' | 'middle' | 'end';
-    readonly turn?: 0 | 90;
-  }[],
+  places: readonly Place[],
+  bold = false,
+): boolean {
+  return letterLines(view, [text], height, places, bold);
+}
+
+/** The same for a text on several lines; a place is that of the first. */
+export function letterLines(
+  view: View,
+  lines: readonly string[],
+  height: number,
+  places: readonly Place[],
   bold = false,
 ): boolean {
   for (const { at, anchor = 'middle', turn = 0 } of places) {
-    const mark = lettering(text, at.x, at.y, height, { anchor, turn, bold });
-    if (mark.kind !== 'text') continue;
-    const box = view.metrics.box(mark);
-    if (!view.floor.isFree(box)) continue;
-    view.floor.blockBox(box);
-    view.marks.push(mark);
+    const marks = lines.flatMap((text, i) => {
+      const down = i * PITCH * height;
+      const [x, y] = turn === 0 ? [at.x, at.y - down] : [at.x + down, at.y];
+      const mark = lettering(text, x, y, height, { anchor, turn, bold });
+      return mark.kind === 'text' ? [mark] : [];
+    });
+    const boxes = marks.map((mark) => view.metrics.box(mark));
+    if (!boxes.every((box) => view.floor.isFree(box))) continue;
+    for (const box of boxes) view.floor.blockBox(box);
+    view.marks.push(...marks);
     return true;
   }
   return false;

@@ -4,7 +4,7 @@ import type { Segment } from '../../geometry/segment.ts';
 import { STAY } from '../../geometry/transform.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { dimensionView, LANE, LANE_TEXT } from './dimensions.ts';
-import { labelReferences, labelView } from './labels.ts';
+import { labelAreas, labelReferences, labelStations } from './labels.ts';
 import type { Metrics } from './metrics.ts';
 import { panelLines, reachOf } from './panel-marks.ts';
 import { openView, type View } from './view.ts';
@@ -23,7 +23,8 @@ export function wholeDrawing(resolved: Resolved, metrics: Metrics, factor = 1): 
   const view = openView(resolved, lines, STAY, window, metrics, factor);
   labelReferences(view);
   dimensionView(view);
-  labelView(view);
+  labelAreas(view);
+  labelStations(view);
   return view;
 }
 

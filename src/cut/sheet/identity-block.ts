@@ -27,7 +27,7 @@ export function identityBlock(
   { own, more }: { readonly own: string; readonly more: readonly string[] },
   context: SheetContext,
 ): Mark[] {
-  const { fingerprint, revision, correction, guideTitle, metrics, words } = context;
+  const { fingerprint, revision, correction, guideTitle, metrics, standing, words } = context;
   const named: Said[] = [
     { text: resolved.title, bold: true },
     ...(resolved.variant ? [{ text: `ONLY ${resolved.variant.builds}`, bold: true }] : []),
@@ -45,6 +45,7 @@ export function identityBlock(
           },
         ]
       : []),
+    ...(standing ? [{ text: standing, bold: true }] : []),
   ];
   const all: Said[] = [
     ...named,

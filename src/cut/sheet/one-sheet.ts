@@ -4,7 +4,7 @@ import type { SheetPlan } from '../../model/cut-template.ts';
 import { PAPERS, type Paper, type PaperName, SAFE_MARGIN } from '../../trade/paper.ts';
 import { dimensionView, LANE_TEXT } from '../drawing/dimensions.ts';
 import { type Mark, type Sheet, stroke } from '../drawing/drawing.ts';
-import { labelReferences, labelView } from '../drawing/labels.ts';
+import { labelAreas, labelReferences, labelStations } from '../drawing/labels.ts';
 import { cutBounds, drawnBounds, type PanelLines, panelMarks, reachOf } from '../drawing/panel-marks.ts';
 import { headLines, positionsOf, rowsIn } from '../drawing/positions.ts';
 import { openView } from '../drawing/view.ts';
@@ -91,9 +91,10 @@ function oneSheet(
   const { safe } = layoutOf(paper);
   const move = centred(content, frame, turn);
   const view = openView(resolved, lines, move, frame, context.metrics);
-  labelReferences(view);
+  labelStations(view);
   dimensionView(view);
-  labelView(view);
+  labelReferences(view);
+  labelAreas(view);
   const marks: Mark[] = [
     ...titleBlock(resolved, { ...safe, maxX: safe.minX + 79 }, context),
     ...upArrow(safe.minX + 86, safe.maxY - 20, turn === 90),

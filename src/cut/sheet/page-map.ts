@@ -1,5 +1,5 @@
-import type { Bounds } from '../../geometry/point.ts';
-import { line, type Segment } from '../../geometry/segment.ts';
+import { type Bounds, boundsMeet } from '../../geometry/point.ts';
+import { line, type Segment, segmentBounds } from '../../geometry/segment.ts';
 import { moveSegment, translation } from '../../geometry/transform.ts';
 import type { SheetPlan } from '../../model/cut-template.ts';
 import { HEIGHT, lettering, type Mark, stroke, strokeBox } from '../drawing/drawing.ts';
@@ -23,6 +23,9 @@ export function pageMap(
   );
   const bottom = box.maxY - (whole.maxY - whole.minY) * factor;
   const shift = { x: box.minX - whole.minX * factor, y: bottom - whole.minY * factor };
+  const move = translation(shift.x, shift.y);
+  const drawing = laid.map((s) => moveSegment(shrink(s, factor), move));
+  const drawn = drawing.map(segmentBounds);
   const marks: Mark[] = [];
   plan.tiles.forEach(({ page }, i) => {
     const sheet = trimmed[i];
@@ -34,19 +37,33 @@ export function pageMap(
       maxY: sheet.maxY * factor + shift.y,
     };
     marks.push(strokeBox('thin', b));
-    const height = Math.min(HEIGHT.title, Math.max(HEIGHT.ruler, (b.maxY - b.minY) / 5));
-    const [long, short] = [`sheet ${page}`, String(page)];
-    const fits = metrics.width(long, height, true) < b.maxX - b.minX - 1;
-    marks.push(
-      lettering(fits ? long : short, (b.minX + b.maxX) / 2, (b.minY + b.maxY) / 2 - height / 2, height, {
-        anchor: 'middle',
-        bold: true,
-      }),
+    marks.push(nameOf(page, b, drawn, metrics));
+  });
+  marks.push(stroke('thin', ...drawing));
+  return marks;
+}
+
+/** The number of a sheet in its cell, off the lines of the drawing where it can be. */
+function nameOf(page: number, b: Bounds, drawn: readonly Bounds[], metrics: Metrics): Mark {
+  const [wide, high] = [b.maxX - b.minX, b.maxY - b.minY];
+  const most = Math.min(HEIGHT.title, Math.max(HEIGHT.ruler, high / 5));
+  const tries = [most, Math.max(HEIGHT.ruler, most / 2)].flatMap((height) => {
+    const text = metrics.width(`sheet ${page}`, height, true) < wide - 1 ? `sheet ${page}` : String(page);
+    return [0, 0.25, -0.25, 0.33, -0.33].flatMap((up) =>
+      [0, 0.12, -0.12].map((right) =>
+        lettering(text, b.minX + (0.5 + right) * wide, b.minY + (0.5 + up) * high - height / 2, height, {
+          anchor: 'middle',
+          bold: true,
+        }),
+      ),
     );
   });
-  const move = translation(shift.x, shift.y);
-  marks.push(stroke('thin', ...laid.map((s) => moveSegment(shrink(s, factor), move))));
-  return marks;
+  const free = tries.find((mark) => {
+    if (mark.kind !== 'text') return false;
+    const box = metrics.box(mark);
+    return box.minX > b.minX && box.maxX < b.maxX && !drawn.some((one) => boundsMeet(one, box));
+  });
+  return (free ?? tries[0]) as Mark;
 }
 
 function shrink(segment: Segment, factor: number): Segment {

@@ -49,8 +49,8 @@ export function tileSheet(set: TileSet, tile: SheetTile, index: number): Sheet {
   const view = openView(resolved, lines, move, trimmed, context.metrics);
   const shared = sharedMarks(seams, view, frame, shift);
   // Corners and holes are named where they lie; who the sheet is can stand wherever room is left.
-  dimensionView(view);
   labelStations(view);
+  dimensionView(view);
   const own = identityBlock(view, resolved, identityOf(set, tile), context);
   labelReferences(view);
   labelAreas(view);
@@ -161,14 +161,14 @@ function stripWords(
   const out = edge === 'left' || edge === 'below' ? -1 : 1;
   for (let i = 0; i < 40; i++) {
     const along = middle + (((i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2)) / 40) * (to - from) * 0.9;
-    // The letters stand in the middle of the strip between the seam and the edge.
-    const base = at + out * 2.6 - HEIGHT.small / 2;
+    // The letters, which reach further up than down, stand in the middle of the strip between the seam and the edge.
+    const [middleOfStrip, rise] = [at + out * 2.6, 0.375 * HEIGHT.small];
     const mark = upright
-      ? lettering(text, base + HEIGHT.small + shift.x, along + shift.y, HEIGHT.small, {
+      ? lettering(text, middleOfStrip + rise + shift.x, along + shift.y, HEIGHT.small, {
           anchor: 'middle',
           turn: 90,
         })
-      : lettering(text, along + shift.x, base + shift.y, HEIGHT.small, { anchor: 'middle' });
+      : lettering(text, along + shift.x, middleOfStrip - rise + shift.y, HEIGHT.small, { anchor: 'middle' });
     if (mark.kind !== 'text') continue;
     const box = view.metrics.box(mark);
     if (!floor.isFree(box)) continue;
