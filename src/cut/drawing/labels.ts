@@ -13,7 +13,7 @@ import { moveContour, movePoint } from '../../geometry/transform.ts';
 import { mm, type ResolvedCut, type Station } from '../shape/resolved.ts';
 import { HEIGHT, lettering, stroke } from './drawing.ts';
 import { PAST_EDGE } from './panel-marks.ts';
-import { letter, letterLines, PITCH, type Place, rule, seen, straight, type View } from './view.ts';
+import { letter, letterLines, PITCH, rule, seen, straight, type TextPlace, type View } from './view.ts';
 
 /** Distance from the two datums, as the list of positions gives it. */
 function placeOf({ point }: Station, origin: Point, factor: number): string {
@@ -115,7 +115,7 @@ function labelReference(
   });
   const pitch = height * PITCH;
   const turn = upright ? (90 as const) : (0 as const);
-  const along = (lines: number): Place[] =>
+  const along = (lines: number): TextPlace[] =>
     Array.from({ length: 90 }, (_, i) => {
       // From both ends towards the middle.
       const at = on(i % 2 === 0 ? i : 89 - i + 1, 90);
@@ -124,10 +124,10 @@ function labelReference(
         turn,
       }));
     }).flat();
-  const square = (lines: number): Place[] =>
+  const square = (lines: number): TextPlace[] =>
     Array.from({ length: 90 }, (_, i) => {
       const at = on(i, 89);
-      return [1.8, -1.8].map((away): Place => {
+      return [1.8, -1.8].map((away): TextPlace => {
         const anchor = away > 0 ? 'start' : 'end';
         const first = (0.5 * (lines - 1) + 0.5) * pitch;
         return upright
@@ -144,7 +144,7 @@ function labelReference(
         ),
       );
   const off = outsideKeepOuts(view);
-  const stands = (text: string, held: (place: Place) => boolean): boolean => {
+  const stands = (text: string, held: (place: TextPlace) => boolean): boolean => {
     // How far a line lies from its datum stays on the first line.
     const [head = '', rest] = text.split(/(?<=datum:) /);
     const more = broken(view, rest ?? head, height, BROKEN);
@@ -165,7 +165,7 @@ function labelReference(
 }
 
 /** Whether a place lies in no keep-out: words in one are taken for what is behind. */
-function outsideKeepOuts({ resolved, move }: View): (place: Place) => boolean {
+function outsideKeepOuts({ resolved, move }: View): (place: TextPlace) => boolean {
   const areas = resolved.keepOuts.map(({ area }) => moveContour(area, move));
   return ({ at }) => !areas.some((area) => isInside(area, at));
 }

@@ -57,7 +57,7 @@ function shownIn(window: Bounds, { turn, shift }: Move): Bounds {
 }
 
 /** Where a text may stand. */
-export interface Place {
+export interface TextPlace {
   readonly at: Point;
   readonly anchor?: 'start' | 'middle' | 'end';
   readonly turn?: 0 | 90;
@@ -71,7 +71,7 @@ export function letter(
   view: View,
   text: string,
   height: number,
-  places: readonly Place[],
+  places: readonly TextPlace[],
   bold = false,
 ): boolean {
   return letterLines(view, [text], height, places, bold);
@@ -82,7 +82,7 @@ export function letterLines(
   view: View,
   lines: readonly string[],
   height: number,
-  places: readonly Place[],
+  places: readonly TextPlace[],
   bold = false,
 ): boolean {
   for (const { at, anchor = 'middle', turn = 0 } of places) {
