@@ -3,7 +3,7 @@ import { dirname, join, relative } from 'node:path';
 import { kitTyped, type NewOption, readOption } from '../desk/facts.ts';
 import { guideFrom } from '../desk/guide-from.ts';
 import { newGuide } from '../desk/new-guide.ts';
-import { newPlatform, newProcedure, newWorkspace } from '../desk/new-shared.ts';
+import { newPlatform, newProcedure, newSchemas, newWorkspace } from '../desk/new-shared.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
 import { idLike } from '../directives/id-text.ts';
 import { diskFiles } from '../shop/disk-files.ts';
@@ -38,6 +38,16 @@ export async function newWorkspaceFolder(
 async function askedUnits({ ask }: Io): Promise<'metric' | 'us'> {
   const answer = ask ? await ask('Which units come first, metric or us? [metric] ') : '';
   return answer.trim().toLowerCase() === 'us' ? 'us' : 'metric';
+}
+
+/** `baybook new schemas`: what editors that know nothing of Baybook go by, for a workspace that was begun without. */
+export async function newSchemaFiles(options: { readonly guides: string }, io: Io): Promise<ExitCode> {
+  const { root } = await workspaceFolder(options.guides, io);
+  await write(root, newSchemas(), io);
+  io.out(
+    'Next: the first line of a file, # yaml-language-server: $schema=.schemas/tools.json, names its own\n',
+  );
+  return 0;
 }
 
 /** `baybook new platform`: a vehicle that guides are for. */

@@ -200,6 +200,9 @@ function addNew(command: Command, io: Io, done: (code: ExitCode) => void): void 
     .description('steps that several guides share')
     .option('--title <title>', 'what is done')
     .action(async (id, options) => done(await (await load()).newProcedureFile(id, options, io)));
+  withWorkspace(command.command('schemas'))
+    .description('what general editors go by in YAML files, for a workspace that has none yet')
+    .action(async (options) => done(await (await load()).newSchemaFiles(options, io)));
 }
 
 function readPort(written: string): number {

@@ -1,3 +1,4 @@
+import { fileSchemas } from '../handbook/file-schemas.ts';
 import { fillIn } from '../shop/marked-places.ts';
 import { type NewOption, optionLines, yamlValue } from './facts.ts';
 import { lines } from './new-guide.ts';
@@ -8,12 +9,32 @@ interface NewShop {
   readonly units: 'metric' | 'us';
 }
 
-/** The files of a new workspace, by path: the shop, a crib to begin with, and two kinds of fastener. */
+/** The folder of a workspace in which editors find what its YAML files may say; guides never lie in one with a dot. */
+const schemaFolder = '.schemas';
+
+/** A JSON Schema for each YAML file of a workspace, by the path at which it is kept. */
+export function newSchemas(): ReadonlyMap<string, string> {
+  return new Map(
+    [...fileSchemas()].map(([name, schema]) => [schemaPathOf(name), `${JSON.stringify(schema, null, 1)}\n`]),
+  );
+}
+
+function schemaPathOf(name: string): string {
+  return `${schemaFolder}/${name.replace(/\.yaml$/, '.json')}`;
+}
+
+/** The line by which an editor finds the schema of a file, as the usual servers for YAML read it. */
+function schemaLine(name: string): string {
+  return `# yaml-language-server: $schema=${schemaPathOf(name)}`;
+}
+
+/** The files of a new workspace, by path: the shop, a crib to begin with, two kinds of fastener, and their schemas. */
 export function newWorkspace({ name, units }: NewShop): ReadonlyMap<string, string> {
   return new Map([
     [
       'shop.yaml',
       lines(
+        schemaLine('shop.yaml'),
         '# The shop: what holds for all its guides.',
         `name: ${yamlValue(name)}`,
         `units: ${units}`,
@@ -24,6 +45,7 @@ export function newWorkspace({ name, units }: NewShop): ReadonlyMap<string, stri
     [
       'tools.yaml',
       lines(
+        schemaLine('tools.yaml'),
         `# ${fillIn} what the shop owns: take out what it does not, add the rest, and strike this line.`,
         '# Keys are ids, which guides name. "baybook explain tool" tells what else a tool may say.',
         'eye-protection: {name: Eye protection, wear: yes}',
@@ -41,11 +63,13 @@ export function newWorkspace({ name, units }: NewShop): ReadonlyMap<string, stri
     [
       'fasteners.yaml',
       lines(
+        schemaLine('fasteners.yaml'),
         '# Kinds of fastener. "baybook explain fastener" tells what else one may say.',
         'trim-clip: {name: Trim clip, drive: pull-out, release: "Set the lever beside the clip and pull square to the panel."}',
         'panel-screw: {name: Panel screw, drive: T25}',
       ),
     ],
+    ...newSchemas(),
   ]);
 }
 

@@ -334,6 +334,7 @@ export const guideView = (): GuideView => ({
   bay: markup(`"${text()}"`),
   rehearsal: link(),
   cards: link(),
+  pickList: link(),
   alone: link(),
 });
 

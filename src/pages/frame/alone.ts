@@ -35,6 +35,7 @@ const ofSite: { readonly [field: string]: unknown } = {
   printCheck: null,
   rehearsal: null,
   cards: null,
+  pickList: null,
 };
 
 /**

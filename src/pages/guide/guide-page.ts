@@ -33,6 +33,7 @@ import { blockViews } from '../steps/blocks.ts';
 import { bayData, bayMarkup } from './bay.ts';
 import type { GuideView } from './guide-views.ts';
 import { handOverView } from './hand-over.ts';
+import { PICK_LIST } from './pick-list.ts';
 import { sectionViews } from './sections.ts';
 import { sheetsView } from './sheets.ts';
 
@@ -120,6 +121,7 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
     bay: bayMarkup(bayData(guide, job, context)),
     rehearsal: { text: 'Rehearse this job', href: 'rehearsal.html' },
     cards: { text: 'Break cards', href: CARDS_PAGE },
+    pickList: { text: 'Pick list for counter and cart, as CSV', href: PICK_LIST },
     alone: null,
   };
 }

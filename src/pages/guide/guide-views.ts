@@ -55,6 +55,8 @@ export interface GuideView {
   readonly rehearsal: LinkView | null;
   /** Its card set; `null` where the guide stands alone. */
   readonly cards: LinkView | null;
+  /** What the counter and the cart need, as a table for other programs; `null` where the guide stands alone. */
+  readonly pickList: LinkView | null;
   /** The guide as one file that can be handed on; `null` on that file itself. */
   readonly alone: LinkView | null;
 }

@@ -7,6 +7,9 @@ import { convert, formatQuantity } from '../../units/format.ts';
 import { commaSeparated } from '../frame/csv.ts';
 import { fixingWords } from '../overview/gather.ts';
 
+/** The file beside a guide's page in which its pick list stands. */
+export const PICK_LIST = 'pick-list.csv';
+
 /** The columns of a pick list, in their order. */
 const columns = [
   'build',

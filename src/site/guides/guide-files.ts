@@ -2,7 +2,7 @@ import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
 import { identityWords, oneBuildWords } from '../../pages/frame/identity.ts';
 import { guideJson } from '../../pages/guide/guide-json.ts';
 import { type GuidePages, guidePages } from '../../pages/guide/guide-page.ts';
-import { pickList } from '../../pages/guide/pick-list.ts';
+import { PICK_LIST, pickList } from '../../pages/guide/pick-list.ts';
 import type { RehearsalData } from '../../pages/rehearsal/rehearsal-data.ts';
 import { pageFeet } from '../page-feet.ts';
 import type { PublishedGuide } from '../publication.ts';
@@ -44,7 +44,7 @@ export function guideFiles({ guide, job }: PublishedGuide, page: PageContext): G
     },
     data: () => [
       { path: `${folder}guide.json`, content: `${JSON.stringify(json(), null, 1)}\n` },
-      { path: `${folder}pick-list.csv`, content: pickList(guide, job) },
+      { path: `${folder}${PICK_LIST}`, content: pickList(guide, job) },
       { path: `${folder}rehearsal.js`, content: rehearsalScript(views.rehearsed()) },
     ],
   };
