@@ -10,7 +10,7 @@ const rows: readonly (readonly string[])[] = [
   ['source'],
   ['diagnostics'],
   ['units'],
-  ['html', 'geometry', 'trade', 'store'],
+  ['html', 'geometry', 'trade', 'store', 'vehicle'],
   ['model'],
   ['cut', 'job', 'drawings', 'pictures', 'syntax'],
   ['directives'],
@@ -136,7 +136,7 @@ describe('the house', () => {
 });
 
 describe('browser scripts', () => {
-  it('share only units, the print check, the judge of the dry run and types with the rest', () => {
+  it('share only units, the print check, the judge of the dry run, the file of a vehicle record and types with the rest', () => {
     const scripts = filesUnder('templates').flatMap(importsOf);
     const wrong = scripts.filter(
       ({ to, typeOnly }) =>
@@ -144,6 +144,7 @@ describe('browser scripts', () => {
         !typeOnly &&
         !to.startsWith('src/units/') &&
         !to.startsWith('src/job/dry-run/') &&
+        !to.startsWith('src/vehicle/') &&
         to !== 'src/trade/print-check.ts',
     );
     expect(told(wrong)).toEqual([]);

@@ -1,9 +1,11 @@
 import type { ShopSettings } from '../model/shop.ts';
 import type { PageContext } from '../pages/frame/context.ts';
 import { platformFolder } from '../pages/frame/context.ts';
+import { recordsPath } from '../pages/frame/reference-paths.ts';
 import { guideSchemaJson } from '../pages/guide/guide-schema.ts';
 import { indexPage } from '../pages/reference/index-page.ts';
 import { platformPage } from '../pages/reference/platform-page.ts';
+import { recordsPage } from '../pages/reference/records-page.ts';
 import { CARDS_PAGE, platformCardsPage } from '../pages/rehearsal/cards-page.ts';
 import { type CribEntry, cribData } from '../pages/rehearsal/crib-data.ts';
 import type { PictureView } from '../pages/steps/block-views.ts';
@@ -12,6 +14,7 @@ import { recordSchemaJson } from '../release/record.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { contentHash, sha256 } from '../store/content-hash.ts';
 import { readJson, type Store, writeJson } from '../store/store.ts';
+import { vehicleRecordSchemaJson } from '../vehicle/json-schema.ts';
 import { accentStyle } from './accent.ts';
 import { schemaPath } from './guides/guide-files.ts';
 import { deadLinks } from './guides/link-check.ts';
@@ -107,6 +110,7 @@ export async function assetFiles(
     keepFile(store, schemaPath, guideSchemaJson()),
     keepFile(store, 'schema/release.schema.json', recordSchemaJson()),
     keepFile(store, 'schema/comparison.schema.json', comparisonSchemaJson()),
+    keepFile(store, 'schema/vehicle-record.schema.json', vehicleRecordSchemaJson()),
     keepFile(store, manifestPath, siteManifest(settings)),
     ...(await siteIcons(settings.accent)).map(({ path, bytes }) => keepFile(store, path, bytes)),
   ];
@@ -171,6 +175,7 @@ async function addOverviews(
     const cards = platformCardsPage(platform, summaries, page('../../'));
     if (cards) writer.write(`${platformFolder(platform.id)}${CARDS_PAGE}`, 'cards.liquid', cards);
   }
+  writer.write(recordsPath, 'records.liquid', recordsPage([...summaries, ...visits], page('')));
   addReferencePages(publication, page, writer, kit.chapters);
   return { files, linked: [...linked.values()], problems };
 }

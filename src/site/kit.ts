@@ -29,6 +29,7 @@ const scriptNames = [
   'cards',
   'search',
   'offline',
+  'vehicle-record',
   'worker',
 ] as const;
 

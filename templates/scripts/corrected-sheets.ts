@@ -1,4 +1,5 @@
 import { type Correction, correctedName } from '../../src/trade/print-check.ts';
+import { loadBeside } from './beside.ts';
 import type { CorrectPrint } from './correct-print.ts';
 
 /**
@@ -67,20 +68,10 @@ function chooser(take: (file: File) => void): HTMLElement {
 }
 
 /** The script that corrects is loaded only when asked for: it is larger than all others together. */
-function corrector(): Promise<CorrectPrint> {
-  if (globalThis.correctPrint) return Promise.resolve(globalThis.correctPrint);
-  const own = [...document.scripts].find(({ src }) => src.endsWith('/guide.js'));
-  return new Promise((resolve, reject) => {
-    const script = document.createElement('script');
-    script.src = own ? own.src.replace(/guide\.js$/, 'correct-print.js') : '';
-    script.addEventListener('load', () => {
-      if (globalThis.correctPrint) resolve(globalThis.correctPrint);
-    });
-    script.addEventListener('error', () =>
-      reject(new Error('The part of the page that corrects prints cannot be loaded now.')),
-    );
-    document.head.append(script);
-  });
+async function corrector(): Promise<CorrectPrint> {
+  await loadBeside('correct-print').catch(() => {});
+  if (globalThis.correctPrint) return globalThis.correctPrint;
+  throw new Error('The part of the page that corrects prints cannot be loaded now.');
 }
 
 /** A link to the corrected file, which is saved at once where the browser lets a page do so. */

@@ -1,6 +1,8 @@
+import { offerRecord } from './bay/offer-record.ts';
 import { startPrintChecks } from './print-check.ts';
 import { startGuide } from './start-guide.ts';
 
-/** The page of a guide, which has full-scale sheets to check as well. */
+/** The page of a guide, which has full-scale sheets to check as well, and on which the record of a vehicle is kept. */
 startPrintChecks();
-startGuide();
+const keeper = startGuide();
+if (keeper) offerRecord(keeper);

@@ -22,7 +22,7 @@ it('what comes with Baybook is under licences that ask for no more than their no
 
 /** The packages of which something stands in the site: in a script of its pages, or as the font of its sheets. */
 async function packagesInSite(): Promise<readonly string[]> {
-  const scripts = ['guide', 'alone', 'correct-print', 'search', 'offline', 'worker'];
+  const scripts = ['guide', 'alone', 'correct-print', 'search', 'offline', 'vehicle-record', 'worker'];
   const { metafile } = await build({
     entryPoints: scripts.map((name) => join(repository, `templates/scripts/${name}.ts`)),
     bundle: true,

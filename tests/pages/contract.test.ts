@@ -9,6 +9,7 @@ import {
   handbookView,
   indexView,
   platformView,
+  recordsView,
   referenceView,
   rehearsalView,
 } from './every-field.ts';
@@ -59,6 +60,7 @@ const views = [
   ['handbook.liquid', handbookView()],
   ['rehearsal.liquid', rehearsalView()],
   ['cards.liquid', cardsView()],
+  ['records.liquid', recordsView()],
 ] as const;
 
 describe.each(views)('%s', (layout, view) => {

@@ -12,7 +12,12 @@ import type {
 import type { GuideView, SectionView } from '../../src/pages/guide/guide-views.ts';
 import type { GatherRow, GatherView } from '../../src/pages/overview/list-views.ts';
 import type { GuideEntry, IndexView, PlatformView } from '../../src/pages/overview/overview-views.ts';
-import type { GlossaryView, ReferenceView, UsedInView } from '../../src/pages/reference/reference-views.ts';
+import type {
+  GlossaryView,
+  RecordsView,
+  ReferenceView,
+  UsedInView,
+} from '../../src/pages/reference/reference-views.ts';
 import type { CardsView, RehearsalView } from '../../src/pages/rehearsal/rehearsal-view.ts';
 import type { BlockView, PictureView, ReadingView, SignalBar } from '../../src/pages/steps/block-views.ts';
 import type { StepView, TorqueView } from '../../src/pages/steps/step-views.ts';
@@ -371,6 +376,9 @@ const entry = (): GuideEntry => ({
   people: text(),
   builds: text(),
 });
+
+/** The page of records. */
+export const recordsView = (): RecordsView => ({ frame: frame(), guides: markup(`["${text()}"]`) });
 
 /** The first page. */
 export const indexView = (): IndexView => ({

@@ -20,6 +20,10 @@ export interface PrintedWords {
   readonly everyOne: string;
   readonly nothingFound: string;
   readonly rehearsal: string;
+  readonly records: string;
+  readonly recordsWhat: string;
+  readonly recordWhat: string;
+  readonly recordOf: string;
 }
 
 /** The table in the words of a trade. */
@@ -38,5 +42,9 @@ export function printedWords({ vehicle, vehicles, registration }: TradeWords): P
     everyOne: `Every ${vehicle}`,
     nothingFound: `Nothing found. Try fewer words, another spelling, or every ${vehicle}.`,
     rehearsal: `The whole job, done here before a ${vehicle} is touched. You lay out what it needs and say what is done next and with what, in any order that holds; what the ${vehicle} would not let you do is told at once, and why. At the end stands what went wrong, with the step that explains it.`,
+    records: `Records of ${vehicles}`,
+    recordsWhat: `What was found, done, measured and signed on one ${vehicle}, with its photographs. It is kept on the device that it was written on, and goes along as one file. Nothing leaves this device by itself, and no record is removed because a guide has changed.`,
+    recordWhat: `A record goes from the intake to the re-check: what is damaged already, photographs, readings, torques and who signed. It stays on this device under its own number, and is saved as one file.`,
+    recordOf: `Record of this ${vehicle}`,
   };
 }

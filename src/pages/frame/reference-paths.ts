@@ -18,3 +18,6 @@ export function termPath({ id }: { readonly id: string }): string {
 
 /** The folder of the handbook, from the site's root. */
 export const handbookFolder = 'handbook/';
+
+/** The page that opens the records of vehicles, from the site's root. */
+export const recordsPath = 'records.html';

@@ -41,7 +41,7 @@ export function handOverView(guide: Guide, context: GuideContext): HandOverView 
     }),
     limits: limitRows(context),
     readings: readingsOf(blocks, context),
-    rechecks: rechecksOf(guide, context),
+    rechecks: rechecksOf(guide, context).map(({ terms: _, ...row }) => row),
   };
 }
 
@@ -56,19 +56,31 @@ function isForOwner(block: Block): block is NoteBlock {
   return block.type === 'owner';
 }
 
+type RecheckRow = HandOverView['rechecks'][number] & {
+  /** As an author writes it: `500 km or 3 months`. */
+  readonly terms: string;
+};
+
 /** What the guide has looked at again: fasteners with their torque, measures with what is expected. */
-function rechecksOf(guide: Guide, context: GuideContext): HandOverView['rechecks'] {
+export function rechecksOf(guide: Pick<Guide, 'items'>, context: GuideContext): readonly RecheckRow[] {
   return [...guide.items.values()].flatMap((item) => {
     if (!('recheck' in item) || !item.recheck) return [];
     const shown = shownWhen(context, item.when);
     const when = recheckWords(item.recheck.value);
+    const terms = item.recheck.value.map(({ written, unit }) => `${written} ${unit}`).join(' or ');
     if (item.kind === 'measure') {
       const detail = expectedWords(item) ?? '';
-      return [{ ...shown, name: item.noun.label, detail, when }];
+      return [{ ...shown, name: item.noun.label, detail, when, terms }];
     }
     const name = handledCount(item) === 1 ? item.noun.singular : item.noun.plural;
     return [
-      { ...shown, name: `${capitalised(name)}, ${countWords(item)}`, detail: itemTorqueWords(item), when },
+      {
+        ...shown,
+        name: `${capitalised(name)}, ${countWords(item)}`,
+        detail: itemTorqueWords(item),
+        when,
+        terms,
+      },
     ];
   });
 }

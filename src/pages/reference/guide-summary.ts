@@ -30,6 +30,7 @@ export interface GuideSummary {
   readonly platform: string;
   readonly partNumber: string | null;
   readonly revision: string | null;
+  readonly fingerprint: string;
   /** Ids of the guides that it is planned from; `null` for a guide of an author. */
   readonly visit: readonly string[] | null;
   /** As written: `2026-10-02`. */
@@ -107,6 +108,7 @@ export function summaryOf(
     picture,
     partNumber: guide.partNumber?.value ?? null,
     revision: guide.revision?.value ?? null,
+    fingerprint: job.fingerprint,
     updated: guide.updated?.value ?? null,
     time: {
       least: Math.min(...job.plans.map(({ time }) => time.job.least)),

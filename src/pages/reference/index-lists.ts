@@ -1,6 +1,12 @@
 import { capitalised } from '../../job/noun.ts';
 import type { PageContext } from '../frame/context.ts';
-import { fastenerTypePath, glossaryPath, handbookFolder, toolPath } from '../frame/reference-paths.ts';
+import {
+  fastenerTypePath,
+  glossaryPath,
+  handbookFolder,
+  recordsPath,
+  toolPath,
+} from '../frame/reference-paths.ts';
 import type { LinkView } from '../frame/shared-views.ts';
 import type { FindView, ListsView } from './reference-views.ts';
 
@@ -17,6 +23,15 @@ export function indexLists({ shop, root }: PageContext): readonly ListsView[] {
     {
       title: 'Glossary',
       links: [{ text: 'Drives, kinds of fastener and signal words', href: root + glossaryPath }],
+    },
+    {
+      title: 'Records',
+      links: [
+        {
+          text: `${capitalised(shop.settings.words.vehicles)} that were worked on`,
+          href: root + recordsPath,
+        },
+      ],
     },
     {
       title: 'Handbook',

@@ -60,6 +60,13 @@ export interface TermView {
   readonly uses: readonly UsedInView[];
 }
 
+/** The page that opens the record of a vehicle. What it shows is the page's script. */
+export interface RecordsView {
+  readonly frame: FrameView;
+  /** The guides and visits of the site as JSON, by which a record says whether its guide has changed. */
+  readonly guides: Markup;
+}
+
 /** What the first page lists besides the guides. */
 export interface ListsView {
   readonly title: string;

@@ -23,10 +23,10 @@ import { addWaits, showRunning } from './waits.ts';
  * The guide in the bay: ticks, readings and waits that the device keeps, one step at a time, a screen that
  * stays on. All of it is added to a page that is whole without it.
  */
-export function startBay(table: PickTable | null, picker: Picker): void {
+export function startBay(table: PickTable | null, picker: Picker): Keeper | null {
   const text = document.getElementById('bay_data')?.textContent;
   const panel = document.querySelector<HTMLElement>('.bay');
-  if (!text || !panel) return;
+  if (!text || !panel) return null;
   const page: BayData = JSON.parse(text);
   const fields = numbered([
     ...readingFields(page),
@@ -51,6 +51,7 @@ export function startBay(table: PickTable | null, picker: Picker): void {
   startPanel(keeper, table);
   panel.hidden = false;
   startPaper(page);
+  return keeper;
 }
 
 function startPanel(keeper: Keeper, table: PickTable | null): void {

@@ -26,9 +26,13 @@ const page: BayData = {
   guide: 'lamp-cradle',
   title: 'Lamp cradle',
   edition: 'revision 3',
+  revision: '3',
   fingerprint: 'aa',
   words: usualWords,
   steps: [step('arch', '1', true), step('cut', '2'), step('hang', '3')],
+  guides: [],
+  intake: [],
+  rechecks: [],
 };
 
 const asked = new Map([
