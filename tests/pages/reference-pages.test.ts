@@ -116,6 +116,7 @@ describe('the first page', () => {
       'To wear',
       'Fasteners',
       'Glossary',
+      'Records',
       'Handbook',
     ]);
     expect(lists[0]?.links.map(({ text }) => text)).toEqual([

@@ -34,7 +34,7 @@ export interface IntakePlace {
 }
 
 /** Something that is looked at again after the job. */
-export interface BayRecheck {
+interface BayRecheck {
   readonly what: string;
   /** The torque, or what a reading should be. */
   readonly detail: string;
