@@ -37,7 +37,6 @@ async function checkNamed(guides: readonly string[], work: Work): Promise<Checke
   const { checkSome } = await import('../site/check-some.ts');
   const checked = await checkSome(work, guides);
   if (!('unknown' in checked)) return checked;
-  const help =
-    didYouMean(nearest(checked.unknown, checked.guides)) || `there are ${checked.guides.join(', ')}`;
+  const help = didYouMean(nearest(checked.unknown, checked.known)) || `there are ${checked.known.join(', ')}`;
   throw new UsageError(`there is no guide "${checked.unknown}"; ${help}`);
 }

@@ -1,4 +1,7 @@
 import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { pageOf } from '../preview/site-under-pen.ts';
 import { startPreview } from '../preview/start.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
 import { workOn } from './work.ts';
@@ -15,7 +18,7 @@ const ports = { first: 4180, tries: 10 } as const;
 
 /** `baybook preview`: shows the guides in a browser while they are written, until it is stopped. */
 export async function preview(
-  guide: string | undefined,
+  name: string | undefined,
   options: PreviewOptions,
   io: Io,
   stopped: Promise<void> = interrupted(),
@@ -24,13 +27,21 @@ export async function preview(
   const { work, done } = workOn(root, io);
   const trouble = (line: string) => io.err(`${line}\n`);
   const started = await onFreePort(options.port, (port) => startPreview(work, root, port, trouble));
-  const address = `http://localhost:${started.port}/${guide === undefined ? '' : `guides/${guide}/index.html`}`;
+  const page = name === undefined ? '' : pageOf(fileOf(name, root));
+  const address = `http://localhost:${started.port}/${page}`;
   io.out(`${address} follows what is saved in ${options.guides}; Ctrl+C ends it\n`);
   if (options.open) openBrowser(address, trouble);
   await stopped;
   await started.close();
   done();
   return 0;
+}
+
+/** The file of what is shown first: a guide, else a visit of that name, also by its path. */
+function fileOf(name: string, root: string): string {
+  const guide = `${name.replace(/\/guide\.md$/, '')}/guide.md`;
+  const visit = `visits/${name.replace(/^visits\//, '').replace(/\.md$/, '')}.md`;
+  return !existsSync(join(root, guide)) && existsSync(join(root, visit)) ? visit : guide;
 }
 
 /** Starts on the port that is asked for, or on the first that is free. */

@@ -42,7 +42,7 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .addHelpText('after', footer);
 
   withCommonOptions(program.command('check'))
-    .argument('[guides...]', 'the names of their folders; without them, all guides')
+    .argument('[guides...]', 'the names of their folders, or of visits; without them, all of them')
     .description('check guides and write nothing')
     .option('--read', 'print each step of each build as the technician will read it')
     .option('--fix', 'mend what needs no judgement: quotes, fences, forms, commas; shows it and asks first')
@@ -106,7 +106,7 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .action(async (jobs, options) => done(await (await import('./day.ts')).day(jobs, options, io)));
 
   withWorkspace(program.command('preview'))
-    .argument('[guide]', 'the name of the folder of the guide that is shown first')
+    .argument('[guide]', 'the name of the guide, or of the visit, that is shown first')
     .description('show the guides in a browser while they are written')
     .addOption(
       new Option('--port <number>', 'where it is served; without it, the first that is free').argParser(
@@ -308,7 +308,7 @@ Examples:
   baybook preview lamp-cradle            show a guide while it is written
   baybook language-server                serve an editor; "baybook explain editors" says how
   baybook check                          check the workspace in guides/
-  baybook check lamp-cradle              check one guide
+  baybook check lamp-cradle              check one guide, or one visit with its guides
   baybook build --out site               check it and write the site
   baybook build --shard 2/4              work out a part of it, on one of four machines
   baybook cut lamp-cradle                the templates of one guide, without the site

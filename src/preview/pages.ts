@@ -1,6 +1,5 @@
 import { benchOf, hostedFile } from './paths.ts';
 import type { News } from './site-under-pen.ts';
-import { pageOfGuide } from './site-under-pen.ts';
 
 /** A page of the site with what lets it follow the pen; the page itself stays as it will be published. */
 export function followed(html: string, path: string, { edition }: News): string {
@@ -16,13 +15,23 @@ export function unmade(path: string, news: News): string {
   return followed(shell('Not yet a page', body), path, news);
 }
 
-/** The first page of the preview: the guides of the workspace, each under its id. */
-export function listOfGuides(ids: readonly string[]): string {
-  const rows = ids.map(
-    (id) =>
-      `<li><a href="/${pageOfGuide(attribute(id))}">${attribute(id)}</a> · <a href="${attribute(benchOf(id))}">its pictures</a></li>`,
-  );
-  const body = `<h1>Guides</h1>\n<ul>\n${rows.join('\n')}\n</ul>\n<p><a href="/index.html">The site as it will be published</a> (makes every guide first)</p>`;
+/**
+ * The first page of the preview: the guides of the workspace, and its visits, each under its name.
+ *
+ * @param pages their pages, from the site's root
+ */
+export function listOfPages(pages: readonly string[]): string {
+  const list = (title: string, folder: string) => {
+    const rows = pages.flatMap((page) => {
+      const [shelf, id = ''] = page.split('/');
+      if (shelf !== folder) return [];
+      const pictures =
+        shelf === 'guides' ? ` · <a href="${attribute(benchOf(id))}">its pictures</a>` : '';
+      return [`<li><a href="/${attribute(page)}">${attribute(id)}</a>${pictures}</li>`];
+    });
+    return rows.length === 0 ? '' : `<h1>${title}</h1>\n<ul>\n${rows.join('\n')}\n</ul>\n`;
+  };
+  const body = `${list('Guides', 'guides')}${list('Visits', 'visits')}<p><a href="/index.html">The site as it will be published</a> (makes every guide first)</p>`;
   return shell('Preview', body);
 }
 

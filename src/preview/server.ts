@@ -3,7 +3,7 @@ import type { AddressInfo } from 'node:net';
 import { answerBench, type BenchReply } from './bench/answer.ts';
 import type { PictureBench } from './bench/bench.ts';
 import { benchStyle } from './bench/bench-style.ts';
-import { followed, listOfGuides, unmade } from './pages.ts';
+import { followed, listOfPages, unmade } from './pages.ts';
 import { panelStyle } from './panel-style.ts';
 import { benchFolder, hostedFile } from './paths.ts';
 import type { News, SiteUnderPen } from './site-under-pen.ts';
@@ -62,7 +62,7 @@ export async function servePreview(
     }
     const ours = own.get(url.pathname);
     if (ours !== undefined) return send(response, 200, typeOf(url.pathname), ours);
-    if (url.pathname === '/') return send(response, 200, 'text/html', listOfGuides(site.guides()));
+    if (url.pathname === '/') return send(response, 200, 'text/html', listOfPages(site.pages()));
     const path = pathOf(url);
     const bytes = path === null ? null : await site.file(path);
     if (path?.endsWith('.html')) {

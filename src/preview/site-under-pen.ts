@@ -2,6 +2,7 @@ import { renderText } from '../diagnostics/render-text.ts';
 import { countFindings } from '../diagnostics/summary.ts';
 import type { Shop } from '../model/shop.ts';
 import { guideFolder } from '../pages/frame/context.ts';
+import { fileId } from '../shop/discover.ts';
 import { sourcesOf } from '../shop/sources-of.ts';
 import { ChangedMeanwhile } from '../shop/steady-files.ts';
 import { readText } from '../shop/text-files.ts';
@@ -32,9 +33,11 @@ export interface News {
   readonly told: string;
 }
 
-/** A guide that is looked at. */
+/** A guide, or a visit, that is looked at. */
 interface Standing {
   readonly news: News;
+  /** The files of the guides that a visit is made of; `null` where any can be, since it could not be planned. */
+  readonly madeOf: readonly string[] | null;
   /** `null` where it has never had a good page. */
   readonly good: GoodPage | null;
 }
@@ -52,8 +55,8 @@ interface GoodPage {
 
 /** A workspace as a site that follows the pen: what is asked for is made, and made again when it changes. */
 export interface SiteUnderPen {
-  /** Ids of all guides, in the order of their folders. */
-  readonly guides: () => readonly string[];
+  /** The pages of all guides, then those of all visits, each sorted. */
+  readonly pages: () => readonly string[];
   /** The bytes at a path from the site's root; `null` where the site has nothing there. */
   readonly file: (path: string) => Promise<Uint8Array | null>;
   /** What there is to tell about a page, by its path; a page that is about no single guide changes with all. */
@@ -79,14 +82,15 @@ export async function siteUnderPen(work: Work, identity: string): Promise<SiteUn
     standing.set(path, made);
     return made;
   };
-  const guideAt = (path: string): string | null => {
-    const id = /^guides\/([^/]+)\//.exec(path)?.[1];
-    return id === undefined ? null : (knownGuides().find((one) => guideId(one) === id) ?? null);
-  };
+  const guideAt = (path: string): string | null =>
+    known().find((one) => path.startsWith(pageOf(one).replace(/index\.html$/, ''))) ?? null;
   // A guide whose file has gone still shows its last good page.
-  const knownGuides = () => [...new Set([...open.workspace.found.guides, ...standing.keys()])];
+  const known = () => {
+    const { guides, visits } = open.workspace.found;
+    return [...new Set([...guides, ...visits, ...standing.keys()])];
+  };
   return {
-    guides: () => knownGuides().map(guideId).sort(),
+    pages: () => known().map(pageOf).sort(),
     file: async (path) => {
       const guide = guideAt(path);
       if (guide !== null) await stand(guide);
@@ -118,7 +122,8 @@ export async function siteUnderPen(work: Work, identity: string): Promise<SiteUn
         open = { ...open, ground: turnGround(open.ground) };
       }
       for (const [path, before] of standing) {
-        if (whole || paths.includes(path)) standing.set(path, await standingOf(path, open, before));
+        const isChanged = paths.includes(path) || (before.madeOf ?? paths).some((one) => paths.includes(one));
+        if (whole || isChanged) standing.set(path, await standingOf(path, open, before));
       }
     },
   };
@@ -130,7 +135,8 @@ async function standingOf(path: string, open: OpenWork, before: Standing | null)
   const text = readText(workspace.files, path)?.text;
   if (text === undefined) return gone(path, before);
   const result = await settled(path, open);
-  const { findings } = conclude(workspace, [result]);
+  const isVisit = workspace.found.visits.includes(path);
+  const { findings } = isVisit ? conclude(workspace, [], [result]) : conclude(workspace, [result]);
   const context = { sources: sourcesOf(findings, workspace.files), prefix: '' };
   const printed = renderText(findings, context, { colour: false, width: 100 });
   const made = result.problems.length === 0 ? result.made : null;
@@ -145,6 +151,7 @@ async function standingOf(path: string, open: OpenWork, before: Standing | null)
   const { errors, warnings } = countFindings(findings);
   return {
     good,
+    madeOf: isVisit ? (result.summary?.visit?.map((id) => `${id}/guide.md`) ?? null) : [],
     news: {
       edition: good && editionOf(good, ground.basis),
       place: before?.good ? editedPlace(before.good.text, text) : null,
@@ -158,7 +165,7 @@ async function standingOf(path: string, open: OpenWork, before: Standing | null)
 function gone(path: string, before: Standing | null): Standing {
   const told = `${path} is not there; it was renamed or taken away`;
   const news = { edition: before?.news.edition ?? null, place: null, errors: 1, warnings: 0, told };
-  return { news, good: before?.good ?? null };
+  return { news, good: before?.good ?? null, madeOf: [] };
 }
 
 /** What a guide gives once nobody writes its files while they are read. */
@@ -218,8 +225,10 @@ async function restOfSite(open: OpenWork, work: Work): Promise<ReadonlyMap<strin
   const { workspace, ground } = open;
   const { kit, store, basis } = ground;
   if (!kit) throw new Error('a preview is made with a kit');
-  const { results } = await runGuides(workspace.found.guides, ground, work);
-  const publication = publicationOf(workspace, results, conclude(workspace, results));
+  const { guides, visits } = workspace.found;
+  const { results } = await runGuides([...guides, ...visits], ground, work);
+  const verdict = conclude(workspace, results.slice(0, guides.length), results.slice(guides.length));
+  const publication = publicationOf(workspace, results, verdict);
   const { files, shown } = workspace;
   const sitePlan = { files, shown, store, kit, basis, pageOf: sitePages(workspace) };
   const site = await assembleSite(publication, sitePlan).catch((error: unknown) => {
@@ -236,7 +245,8 @@ function namesOf({ crib, supplies, fastenerTypes, platforms }: Shop): ReadonlyMa
   return new Map([...shared, ...parts].map(([id, { noun }]) => [id, noun.label]));
 }
 
-/** The page of a guide, from the site's root. */
-export function pageOfGuide(id: string): string {
-  return `${guideFolder({ id })}index.html`;
+/** The page of a guide, or of a visit, from the site's root. */
+export function pageOf(path: string): string {
+  const isVisit = path.startsWith('visits/');
+  return `${guideFolder({ id: isVisit ? fileId(path) : guideId(path), visit: isVisit || null })}index.html`;
 }

@@ -73,7 +73,7 @@ function followChanges(
   watcher.on('all', (event, full) => {
     const path = relative(root, full).split(sep).join('/').normalize('NFC');
     waiting.add(path);
-    whole ||= event !== 'change' || !/^[^/]+\/guide\.md$/.test(path);
+    whole ||= event !== 'change' || !/^(?:[^/]+\/guide|visits\/[^/]+)\.md$/.test(path);
     if (timer) clearTimeout(timer);
     timer = setTimeout(() => {
       work = work.then(takeIn);

@@ -1,3 +1,5 @@
+import { fileId } from '../shop/discover.ts';
+import { visitAt } from '../shop/inspect-visit.ts';
 import { conclude, type Verdict } from '../shop/verdict.ts';
 import type { Checked } from './check-guides.ts';
 import { readKept } from './guides/kept.ts';
@@ -7,29 +9,37 @@ import { openWork } from './open-work.ts';
 import { guideId } from './site-pages.ts';
 import type { Work } from './work.ts';
 
-/** What checking some guides has found, or the ids that there are, where one that was named is not among them. */
-type CheckedSome = Checked | { readonly unknown: string; readonly guides: readonly string[] };
+/** What checking some guides has found, or the names that there are, where one that was named is not among them. */
+type CheckedSome = Checked | { readonly unknown: string; readonly known: readonly string[] };
 
 /**
- * Checks the guides that are named, and what they use. What lies between them and others is judged from what the
- * store knows of those, if they are still as they were.
+ * Checks the guides that are named, and what they use; of a visit that is named, its guides too. What lies between
+ * them and others is judged from what the store knows of those, if they are still as they were.
  *
- * @param ids of guides
+ * @param names of guides and visits, or the paths of their files
  */
-export async function checkSome(work: Work, ids: readonly string[]): Promise<CheckedSome> {
+export async function checkSome(work: Work, names: readonly string[]): Promise<CheckedSome> {
   const { workspace, ground } = await openWork(work, ownIdentity(), false);
-  const all = workspace.found.guides;
-  const unknown = ids.find((id) => !all.some((path) => guideId(path) === id));
-  if (unknown !== undefined) return { unknown, guides: all.map(guideId) };
-  const named = all.filter((path) => ids.includes(guideId(path)));
-  const { results, notices } = await runGuides(named, ground, work);
+  const { guides: all, visits: allVisits } = workspace.found;
+  const isNamed = (path: string) => namesOf(path).some((name) => names.includes(name));
+  const unknown = names.find((name) => ![...all, ...allVisits].some((path) => namesOf(path).includes(name)));
+  if (unknown !== undefined) return { unknown, known: [...all.map(guideId), ...allVisits.map(fileId)] };
+  const visits = allVisits.filter(isNamed);
+  const booked = new Set(
+    visits.flatMap((path) =>
+      (visitAt(path, workspace, workspace, ignored)?.guides ?? []).map(({ value }) => `${value}/guide.md`),
+    ),
+  );
+  const named = all.filter((path) => isNamed(path) || booked.has(path));
+  const { results: every, notices } = await runGuides([...named, ...visits], ground, work);
+  const [results, ofVisits] = [every.slice(0, named.length), every.slice(named.length)];
   const others = all.filter((path) => !named.includes(path));
   // What is wrong with the others is not asked for.
   const known = others
     .flatMap((path) => readKept(path, ground) ?? [])
     .map((kept) => ({ ...kept, findings: [] }));
   const files = new Set(others);
-  const verdict: Verdict = conclude(workspace, [...results, ...known]);
+  const verdict: Verdict = conclude(workspace, [...results, ...known], ofVisits);
   const left = others.length - known.length;
   const unjudged =
     left === 0
@@ -42,6 +52,15 @@ export async function checkSome(work: Work, ids: readonly string[]): Promise<Che
     findings: verdict.findings.filter(({ at }) => !files.has(at.file)),
     templates: verdict.templates.filter(({ file }) => !files.has(file)),
     guideCount: named.length,
-    notices: [...notices, ...unjudged, ...results.flatMap(({ problems }) => problems)],
+    notices: [...notices, ...unjudged, ...every.flatMap(({ problems }) => problems)],
   };
 }
+
+/** What a file is called on the command line: a guide by its folder, a visit by its name; each by its path too. */
+function namesOf(path: string): readonly string[] {
+  const isGuide = path.endsWith('/guide.md');
+  return isGuide ? [guideId(path), path] : [fileId(path), path, path.replace(/\.md$/, '')];
+}
+
+/** What is wrong with a visit is told when it takes its turn. */
+function ignored(): void {}

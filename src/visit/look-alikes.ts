@@ -18,6 +18,7 @@ export function reportLookAlikes(guides: readonly Guide[], report: Report): void
     for (const item of guide.items.values()) {
       if (!isOfVehicle(item) || item.at.file !== guide.file) continue;
       if ('fromPlatform' in item && item.fromPlatform) continue;
+      if (item.kind === 'connector' && isOfBox(item, guide)) continue;
       const key = looks(item);
       const earlier = seen.get(key);
       if (!earlier) seen.set(key, { guide, item });
@@ -38,6 +39,11 @@ const mends: { readonly [K in OfVehicle['kind']]: string } = {
   fastener: 'if it is, let both guides place one procedure that handles it',
   connector: 'if it is, let both guides place one procedure that handles it',
 };
+
+/** Whether a connector comes with what is in the box. */
+function isOfBox({ on }: Connector, { items }: Guide): boolean {
+  return on.some(({ value }) => items.get(value)?.kind === 'kit');
+}
 
 function isOfVehicle(item: Item): item is OfVehicle {
   return item.kind === 'part' || item.kind === 'fastener' || item.kind === 'connector';

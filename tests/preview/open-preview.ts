@@ -29,9 +29,9 @@ export interface PreviewBench extends Bench {
 /** Finished work of this file's tests: names are hashes of contents, so no test sees another's. */
 const store = memoryStore();
 
-/** Opens a preview of the fixture guide, or of another folder. */
+/** Opens a preview of the fixture guide, or of another workspace. */
 export async function openPreview(
-  workspace = join(repository, 'tests/cases/lamp-cradle-fixture'),
+  workspace: Parameters<typeof bench>[0] = join(repository, 'tests/cases/lamp-cradle-fixture'),
 ): Promise<PreviewBench> {
   const made = await bench(workspace);
   const troubles: string[] = [];

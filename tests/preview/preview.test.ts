@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { editedPlace } from '../../src/preview/edited-place.ts';
 import { baybook } from '../driver.ts';
+import { randomWorkspace } from '../visit/random-guides.ts';
 import { openPreview } from './open-preview.ts';
 
 const page = 'guides/lamp-cradle/index.html';
@@ -78,6 +79,34 @@ describe('a page under the pen', () => {
     const after = await heard.next(({ edition }) => edition !== before.edition);
     expect(after.errors).toBe(0);
     expect((await ask(`/${page}`)).body).toContain('rim wedge');
+  });
+});
+
+describe('a visit under the pen', () => {
+  it('follows its own file and each of its guides, and no other guide', async () => {
+    const booked =
+      '---\ntitle: Lamp and mirror\nplatform: example-van\nguides: lamp mirror\n---\n\nA note.\n';
+    const { ask, listen, change } = await openPreview({
+      ...randomWorkspace(2, ['lamp', 'mirror', 'rack']),
+      'visits/both.md': booked,
+    });
+    const both = 'visits/both/index.html';
+    expect((await ask('/')).body).toContain(`<a href="/${both}">both</a>`);
+    expect((await ask(`/${both}`)).body).toContain('A note.');
+    const heard = await listen(both);
+    const { edition } = await heard.next(() => true);
+    await change('mirror/guide.md', 'Look at it with', 'Look hard at it with');
+    const followed = await heard.next((news) => news.edition !== edition);
+    expect((await ask(`/${both}`)).body).toContain('Look hard at it');
+    await change('rack/guide.md', 'Look at it with', 'Look hard at it with');
+    expect(await heard.next(() => true)).toMatchObject({ edition: followed.edition, errors: 0 });
+    await change('visits/both.md', 'guides: lamp mirror', 'guides: lamp miror');
+    const faulty = await heard.next(({ errors }) => errors > 0);
+    expect(faulty.told).toContain('visits/both.md:');
+    await change('visits/both.md', 'guides: lamp miror', 'guides: mirror rack');
+    await heard.next(({ errors }) => errors === 0);
+    expect((await ask(`/${both}`)).body).toContain('Look at the rack');
+    expect((await ask('/index.html')).body).toContain('Lamp and mirror');
   });
 });
 

@@ -132,3 +132,18 @@ describe('baybook visit', () => {
     expect(faulty).toMatchObject({ code: 1, err: expect.stringContaining('visit-guide-faulty') });
   }, 60_000);
 });
+
+it('is checked by its name or path, with the guides that it is made of', async () => {
+  const { folder, check, change } = await bench({
+    ...randomWorkspace(2, ['lamp', 'mirror', 'rack']),
+    'visits/both.md': '---\ntitle: Both\nplatform: example-van\nguides: lamp mirror\n---\n\nA note.\n',
+  });
+  for (const name of ['both', 'visits/both', 'visits/both.md'])
+    expect((await check(name)).out).toBe('2 guides checked: no errors, no warnings\n');
+  expect((await baybook(folder, 'check', 'both', '--read')).out).toContain('\nBoth');
+  await change('visits/both.md', 'guides: lamp mirror', 'guides: lamp lamp');
+  expect((await check('both')).out).toContain('visit-guide-repeated');
+  // What a visit makes of its guides is no matter of a guide that is checked alone.
+  expect((await check('lamp')).out).not.toContain('visit-guide-repeated');
+  expect((await check('boht')).err).toContain('did you mean "both"?');
+});
