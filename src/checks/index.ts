@@ -42,6 +42,7 @@ export {
   type Subject,
 } from './rule.ts';
 export { notChecked } from './trade/not-checked.ts';
+export { placeTakenTwice } from './trade/place-taken-twice.ts';
 
 const textRules: readonly Rule[] = [
   actionUnplayed,

@@ -55,7 +55,7 @@ function describe(first: Reference, { guide, shop }: Subject): Undeclared {
     };
   // What the platform has is what is meant, however near the id of another thing lies.
   const platform = shop.platforms.get(guide.platform.value);
-  const shared = platform?.parts.get(id) ?? platform?.conditions.get(id);
+  const shared = platform?.parts.get(id) ?? platform?.conditions.get(id) ?? platform?.ratings.get(id);
   if (shared) {
     const note = `the platform has this ${shared.kind}: declare it with ::${shared.kind}{#${id}}`;
     return { message, notes: [{ message: note }] };

@@ -99,6 +99,7 @@ function inItem(item: Item): Reference[] {
     ...('or' in item ? named(item.or, 'alternative') : []),
     ...('holds' in item ? named(item.holds, 'item') : []),
     ...('covers' in item ? named(item.covers, 'item') : []),
+    ...('takes' in item ? named(item.takes, 'item') : []),
     ...('on' in item ? named(item.on, 'item') : []),
     ...('stack' in item ? named(item.stack, 'item') : []),
     ...('coat' in item && item.coat ? named([item.coat], 'supply') : []),

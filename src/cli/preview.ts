@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { pageOf } from '../preview/site-under-pen.ts';
+import { pageUnderPen } from '../preview/site-under-pen.ts';
 import { startPreview } from '../preview/start.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
 import { workOn } from './work.ts';
@@ -27,7 +27,7 @@ export async function preview(
   const { work, done } = workOn(root, io);
   const trouble = (line: string) => io.err(`${line}\n`);
   const started = await onFreePort(options.port, (port) => startPreview(work, root, port, trouble));
-  const page = name === undefined ? '' : pageOf(fileOf(name, root));
+  const page = name === undefined ? '' : pageUnderPen(fileOf(name, root));
   const address = `http://localhost:${started.port}/${page}`;
   io.out(`${address} follows what is saved in ${options.guides}; Ctrl+C ends it\n`);
   if (options.open) openBrowser(address, trouble);

@@ -9,8 +9,8 @@ import { when } from './when.ts';
 const amount = quantity('length', 'volume', 'mass', 'area');
 const over = quantity('area', 'length');
 
-/** What only a supply that is put on can say. */
-const ofApply: ReadonlySet<string> = new Set(['amount', 'on', 'over']);
+/** What only a supply that is put on can say; where it goes is said of what is routed too. */
+const ofApply: ReadonlySet<string> = new Set(['amount', 'over']);
 
 /** What an action may carry; `trial` goes with what is done for good; `amount`, `on` and `over`
  * with what is applied. */
@@ -40,7 +40,7 @@ function attributesOf(rule: ActionRule) {
     ),
     on: meant(
       refs,
-      'What it is put on. Nothing is done to that before it is dry, or after its open time is over.',
+      'What it is put on: nothing is done to that before it is dry, or after its open time is over. Of what is routed, the parts along which it lies: in a visit no other guide may cut into these unseen.',
     ),
     over: meant(over, 'How much is covered. With `yields` on the supply, the amount must do for it.'),
   };
@@ -48,6 +48,7 @@ function attributesOf(rule: ActionRule) {
     ([name]) =>
       (name !== 'trial' || rule.forGood) &&
       (!ofApply.has(name) || rule.verb === 'apply') &&
+      (name !== 'on' || rule.verb === 'apply' || rule.verb === 'route') &&
       (name !== 'to' || rule.verb === 'discard'),
   );
   // Attributes that a verb does not allow are never read, so they come out as undefined.

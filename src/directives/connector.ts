@@ -16,6 +16,10 @@ export const connector = directive({
       refs,
       'The part that it sits on. That part is not lifted away before it is apart; on something from the box it begins apart.',
     ),
+    takes: meant(
+      refs,
+      'Places of the vehicle that it takes for good, each a part, best one of the platform: a fuse way, an earth point, a spare plug. Each can be taken as often as its `count` says.',
+    ),
   },
   summary:
     'Declares a connector and the part it sits on; one on a kit item begins apart. It is connected to what is in place, hangs aside, or is in the hand: the same step goes on to put it in.',
@@ -28,6 +32,7 @@ export const connector = directive({
       ...itemBase('connector', read, values.id, noun),
       ...counted(values, found.at),
       on: values.on?.value ?? [],
+      takes: values.takes?.value ?? [],
     };
   },
 });

@@ -1,5 +1,5 @@
 import type { Report } from '../diagnostics/report.ts';
-import type { Condition, FastenerType, Part, Supply, Tool, Wear } from '../model/item.ts';
+import type { Condition, FastenerType, Part, Rating, Supply, Tool, Wear } from '../model/item.ts';
 import type { Origin } from '../model/origin.ts';
 import type { Prose } from '../model/prose.ts';
 import type { Written } from '../source/span.ts';
@@ -18,6 +18,7 @@ export interface Scope {
   readonly platformParts: ReadonlyMap<string, Part>;
   /** States of the vehicle that the platform declares. */
   readonly platformConditions: ReadonlyMap<string, Condition>;
+  readonly platformRatings: ReadonlyMap<string, Rating>;
   /** Reads the directives within prose. */
   readonly prose: (raw: RawProse) => Prose;
   /** Reads the content of a container whose text is prose alone. */

@@ -13,6 +13,10 @@ export const kit = directive({
     ...itemAttributes,
     ...fixingAttributes,
     covers: meant(refs, 'What cannot be reached while it is in place: parts, fasteners or plugs.'),
+    takes: meant(
+      refs,
+      'Places of the vehicle that it takes for good, each a part, best one of the platform: a fuse way, an earth point, a spare plug. Each can be taken as often as its `count` says.',
+    ),
     'chosen-by': meant(
       ref,
       'The measure or inspection that says how many of them are fitted. The rest is left over by right.',
@@ -36,6 +40,7 @@ export const kit = directive({
       spare: values.spare,
       isFastener: [values.drive, values.thread, values.torque, values.holds].some((value) => value !== null),
       covers: values.covers?.value ?? [],
+      takes: values.takes?.value ?? [],
     };
   },
 });

@@ -3,12 +3,13 @@ import { meant } from './attribute.ts';
 import { quantity } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
+import { unlabelled } from './unlabelled.ts';
 
 /** Declares what one link of a chain may carry, or what the job loads it with. */
 export const rating = directive({
   name: 'rating',
   form: 'leaf',
-  label: 'required',
+  label: 'optional',
   attributes: {
     ...itemAttributes,
     limit: meant(
@@ -21,12 +22,23 @@ export const rating = directive({
     ),
   },
   summary:
-    'Declares a limit of something that carries or tows, or a load that is claimed; the weakest limit governs.',
+    'Declares a limit of something that carries or tows, or a load that is claimed; the weakest limit governs. Without a label it is one that the platform declares: in a visit the claims of all guides that name it are summed.',
   example: '::rating[Set of three brackets]{#bracket-rating limit="75 kg"}',
   build: (read): Rating | null => {
-    const { values, directive: found } = read;
-    const noun = labelled(found.labelText, undefined);
-    if (!values.id || !noun) return null;
-    return { ...itemBase('rating', read, values.id, noun), limit: values.limit, claim: values.claim };
+    const { values, directive: found, scope } = read;
+    if (!values.id) return null;
+    const shared = scope.platformRatings;
+    const known = shared.get(values.id.value);
+    const noun = labelled(found.labelText, known?.noun);
+    if (!noun)
+      return unlabelled('rating', values.id, 'among the ratings of the platform', shared.keys(), scope);
+    const own = itemBase('rating', read, values.id, noun);
+    return {
+      ...own,
+      when: own.when ?? known?.when ?? null,
+      limit: values.limit ?? known?.limit ?? null,
+      claim: values.claim,
+      fromPlatform: known !== undefined,
+    };
   },
 });

@@ -30,6 +30,7 @@ export function itemNamed(id: string, path: string, desk: EditorDesk, { shop }: 
     shop.supplies.get(id) ??
     platform?.parts.get(id) ??
     platform?.conditions.get(id) ??
+    platform?.ratings.get(id) ??
     null
   );
 }

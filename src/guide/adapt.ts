@@ -38,6 +38,7 @@ export function adaptItem<I extends Item>(item: I, by: Adaptation): I {
     ...('or' in item ? { or: item.or.map(ref) } : {}),
     ...('holds' in item ? { holds: item.holds.map(ref) } : {}),
     ...('covers' in item ? { covers: item.covers.map(ref) } : {}),
+    ...('takes' in item ? { takes: item.takes.map(ref) } : {}),
     ...('on' in item ? { on: item.on.map(ref) } : {}),
     ...('stack' in item ? { stack: item.stack.map(ref), coat: item.coat && ref(item.coat) } : {}),
     ...('ends' in item ? { ends: item.ends.map(ref) } : {}),

@@ -2,7 +2,7 @@ import { posix } from 'node:path';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import { misplaced } from '../directives/rules/directive-misplaced.ts';
-import type { Condition, Part } from '../model/item.ts';
+import type { Condition, Part, Rating } from '../model/item.ts';
 import type { Platform } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { readMarkdown } from '../syntax/read.ts';
@@ -34,22 +34,25 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
   const { items } = uniqueIds(draft, report);
   const parts = new Map<string, Part>();
   const conditions = new Map<string, Condition>();
+  const ratings = new Map<string, Rating>();
   for (const item of items.values()) {
     if (item.kind === 'part') parts.set(item.id, { ...item, fromPlatform: true });
     else if (item.kind === 'condition') conditions.set(item.id, { ...item, fromPlatform: true });
+    else if (item.kind === 'rating') ratings.set(item.id, { ...item, fromPlatform: true });
     else {
-      const message = `a platform shares parts and conditions with its guides; declare this ${item.kind} in the guide that uses it`;
+      const message = `a platform shares parts, conditions and ratings with its guides; declare this ${item.kind} in the guide that uses it`;
       report(finding(misplaced, item.at, message));
     }
   }
   const starts = [0, ...draft.sections.map(({ at }) => at.start), source.text.length + 1];
-  const under = (heading: number, items: ReadonlyMap<string, Part | Condition>) =>
+  const under = (heading: number, items: ReadonlyMap<string, Part | Condition | Rating>) =>
     [...items.values()]
       .filter(({ at }) => at.start >= (starts[heading] ?? 0) && at.start < (starts[heading + 1] ?? 0))
       .map(({ id }) => id);
   const sharedUnder = (heading: number) => ({
     parts: under(heading, parts),
     conditions: under(heading, conditions),
+    ratings: under(heading, ratings),
   });
   const sections = draft.sections.map(({ id, title, titleText, intro }, index) => ({
     id: id === '' ? null : id,
@@ -60,7 +63,9 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
   }));
   const opening = { id: null, title: [], titleText: '', blocks: draft.opening, ...sharedUnder(0) };
   const untitled =
-    opening.blocks.length + opening.parts.length + opening.conditions.length > 0 ? [opening] : [];
+    opening.blocks.length + opening.parts.length + opening.conditions.length + opening.ratings.length > 0
+      ? [opening]
+      : [];
   const all = [...untitled, ...sections];
   return {
     id: posix.basename(source.path, '.md'),
@@ -74,6 +79,7 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
     words,
     parts,
     conditions,
+    ratings,
     sections: all,
     ...factsOf(
       all.flatMap(({ blocks }) => blocks),

@@ -27,6 +27,7 @@ export function scopeOf(
     supplies: context.supplies,
     platformParts: platform?.parts ?? new Map(),
     platformConditions: platform?.conditions ?? new Map(),
+    platformRatings: platform?.ratings ?? new Map(),
     prose: (raw) => raw.flatMap((node) => readNode(node, scope)),
     body: (nodes) => nodes.flatMap((node) => readBody(node, scope)),
     resolve: (path) => context.resolve(file, path),

@@ -169,6 +169,8 @@ export interface KitItem extends ItemBase<'kit'>, Fixing {
   /** How many may remain at the end. */
   readonly spare: Written<number> | null;
   readonly covers: readonly Ref[];
+  /** Places of the vehicle that it takes for good: a fuse way, an earth point. */
+  readonly takes: readonly Ref[];
   /** The reading or inspection by which so many are taken as are wanted; the rest is left over by right. */
   readonly chosenBy: Ref | null;
   /** It has a drive, a thread or a torque, holds something, or replaces a fastener. */
@@ -194,6 +196,8 @@ export interface Fastener extends ItemBase<'fastener'>, Fixing {
 export interface Connector extends ItemBase<'connector'>, Counted {
   /** The parts or kit items it sits on. */
   readonly on: readonly Ref[];
+  /** Places of the vehicle that it takes for good: a fuse way, an earth point, a spare plug. */
+  readonly takes: readonly Ref[];
 }
 
 /** A state of the vehicle that work asks for, such as an isolated battery. */
@@ -233,6 +237,7 @@ export interface InspectionItem extends ItemBase<'inspection'> {
 export interface Rating extends ItemBase<'rating'> {
   readonly limit: Written<Quantity> | null;
   readonly claim: Written<Quantity> | null;
+  readonly fromPlatform: boolean;
 }
 
 /** A feed: what it carries, over what wire, behind which fuse. */

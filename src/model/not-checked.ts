@@ -27,6 +27,8 @@ export type NotChecked = {
   | { readonly check: 'panel'; readonly item: string; readonly other: string; readonly lacks: 'datums' }
   | { readonly check: 'wiring'; readonly item: string; readonly lacks: 'circuit' }
   | { readonly check: 'load'; readonly item: string; readonly lacks: 'limit' | 'figure' }
+  /** What a guide of a visit adds to a limit that others load too; `guide` is its name. */
+  | { readonly check: 'load'; readonly item: string; readonly guide: string; readonly lacks: 'claim' }
   /** A claim and a limit of kinds that nobody can hold against each other. */
   | { readonly check: 'load'; readonly item: string; readonly against: string; readonly lacks: 'kind' }
 );

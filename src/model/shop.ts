@@ -3,7 +3,7 @@ import type { PaperName } from '../trade/paper.ts';
 import type { TradeWords } from '../trade/words.ts';
 import type { Block } from './block.ts';
 import type { LinkFact, PictureFact } from './guide.ts';
-import type { Condition, FastenerType, Part, Supply, Tool, Wear } from './item.ts';
+import type { Condition, FastenerType, Part, Rating, Supply, Tool, Wear } from './item.ts';
 import type { Prose } from './prose.ts';
 import type { BuildSpace } from './when.ts';
 
@@ -58,6 +58,8 @@ export interface Platform {
   readonly parts: ReadonlyMap<string, Part>;
   /** States of the vehicle that its guides bring about and end. */
   readonly conditions: ReadonlyMap<string, Condition>;
+  /** Limits of the vehicle that jobs load together, such as that of its roof. */
+  readonly ratings: ReadonlyMap<string, Rating>;
   /** Its description. */
   readonly sections: readonly PlatformSection[];
   readonly links: readonly LinkFact[];
@@ -74,4 +76,6 @@ interface PlatformSection {
   readonly parts: readonly string[];
   /** Ids of the states that are declared under it. */
   readonly conditions: readonly string[];
+  /** Ids of the ratings that are declared under it. */
+  readonly ratings: readonly string[];
 }

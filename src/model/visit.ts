@@ -14,6 +14,8 @@ export interface Visit {
   readonly shared: readonly SharedStep[];
   /** Why a step stands where it does, where the guides by themselves would not have it there. */
   readonly reasons: readonly OrderReason[];
+  /** Limits that several of its guides load together. */
+  readonly loads: readonly SharedLoad[];
   /** What the visit saves, for each plan of its job in turn. */
   readonly savings: readonly VisitSaving[];
 }
@@ -41,6 +43,16 @@ export interface VisitWork {
 interface SharedStep {
   readonly step: string;
   readonly guides: readonly string[];
+}
+
+/** A limit that several guides load together. */
+export interface SharedLoad {
+  /** The rating that has the limit. */
+  readonly rating: string;
+  /** Ratings that claim a load of its kind, and circuits that draw one, each with its guide. */
+  readonly claims: readonly { readonly item: string; readonly guide: string }[];
+  /** Guides that name the limit and state no load. */
+  readonly silent: readonly string[];
 }
 
 /** Why steps stand where they do. */

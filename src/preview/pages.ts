@@ -1,5 +1,5 @@
 import { benchOf, hostedFile } from './paths.ts';
-import type { News } from './site-under-pen.ts';
+import { type News, pageUnderPen } from './site-under-pen.ts';
 
 /** A page of the site with what lets it follow the pen; the page itself stays as it will be published. */
 export function followed(html: string, path: string, { edition }: News): string {
@@ -25,8 +25,7 @@ export function listOfPages(pages: readonly string[]): string {
     const rows = pages.flatMap((page) => {
       const [shelf, id = ''] = page.split('/');
       if (shelf !== folder) return [];
-      const pictures =
-        shelf === 'guides' ? ` · <a href="${attribute(benchOf(id))}">its pictures</a>` : '';
+      const pictures = shelf === 'guides' ? ` · <a href="${attribute(benchOf(id))}">its pictures</a>` : '';
       return [`<li><a href="/${attribute(page)}">${attribute(id)}</a>${pictures}</li>`];
     });
     return rows.length === 0 ? '' : `<h1>${title}</h1>\n<ul>\n${rows.join('\n')}\n</ul>\n`;
@@ -39,7 +38,7 @@ export function listOfPages(pages: readonly string[]): string {
 export function benchPage(guide: string): string {
   const script = `<script src="${hostedFile('bench.js')}" data-guide="${attribute(guide)}" defer></script>\n`;
   const style = `<link rel="stylesheet" href="${hostedFile('bench.css')}">\n`;
-  const body = `<h1>Pictures of ${attribute(guide)}</h1>\n<p><a href="/${pageOfGuide(attribute(guide))}">The page of the guide</a></p>`;
+  const body = `<h1>Pictures of ${attribute(guide)}</h1>\n<p><a href="/${attribute(pageUnderPen(`${guide}/guide.md`))}">The page of the guide</a></p>`;
   return shell(`Pictures of ${attribute(guide)}`, body).replace('</head>', () => `${style}${script}</head>`);
 }
 

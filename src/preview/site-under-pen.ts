@@ -83,14 +83,14 @@ export async function siteUnderPen(work: Work, identity: string): Promise<SiteUn
     return made;
   };
   const guideAt = (path: string): string | null =>
-    known().find((one) => path.startsWith(pageOf(one).replace(/index\.html$/, ''))) ?? null;
+    known().find((one) => path.startsWith(pageUnderPen(one).replace(/index\.html$/, ''))) ?? null;
   // A guide whose file has gone still shows its last good page.
   const known = () => {
     const { guides, visits } = open.workspace.found;
     return [...new Set([...guides, ...visits, ...standing.keys()])];
   };
   return {
-    pages: () => known().map(pageOf).sort(),
+    pages: () => known().map(pageUnderPen).sort(),
     file: async (path) => {
       const guide = guideAt(path);
       if (guide !== null) await stand(guide);
@@ -246,7 +246,7 @@ function namesOf({ crib, supplies, fastenerTypes, platforms }: Shop): ReadonlyMa
 }
 
 /** The page of a guide, or of a visit, from the site's root. */
-export function pageOf(path: string): string {
+export function pageUnderPen(path: string): string {
   const isVisit = path.startsWith('visits/');
   return `${guideFolder({ id: isVisit ? fileId(path) : guideId(path), visit: isVisit || null })}index.html`;
 }

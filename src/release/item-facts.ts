@@ -61,6 +61,7 @@ const tellers: {
   oneByOne: (is) => yesFact('one by one', is),
   holds: (refs, telling) => names('holds', refs, telling),
   covers: (refs, telling) => names('covers', refs, telling),
+  takes: (refs, telling) => names('takes for good', refs, telling),
   on: (refs, telling) => names('sits on', refs, telling),
   stack: (refs, telling) => names('lies on it', refs, telling, true),
   replaces: (ref, telling) => names('takes the place of', ref ? [ref] : [], telling),

@@ -11,6 +11,7 @@ export function emptyScope(report: Report): Scope {
     supplies: new Map(),
     platformParts: new Map(),
     platformConditions: new Map(),
+    platformRatings: new Map(),
     prose: () => [],
     body: () => [],
     resolve: () => null,

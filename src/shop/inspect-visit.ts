@@ -6,6 +6,7 @@ import {
   type NamedGuide,
   planVisit,
   readVisit,
+  reportConflicts,
   reportLookAlikes,
   type VisitRequest,
 } from '../visit/index.ts';
@@ -79,6 +80,7 @@ export async function planned(
   if (!plan) return null;
   const { findings, report: tell } = collector();
   for (const one of ledgerErrors(plan.guide, plan.job, seen.shop)) tell(one);
+  reportConflicts(plan.guide, plan.job, seen.shop, tell);
   workspace.judgeTemplates(plan.guide, plan.job, [], tell);
   const [at = request.at] = request.guides.map((one) => one.at);
   for (const one of findings) {

@@ -6,6 +6,7 @@ import type { Item } from '../model/item.ts';
 import type { Prose } from '../model/prose.ts';
 import type { Visit, VisitWork } from '../model/visit.ts';
 import type { BuildSpace } from '../model/when.ts';
+import { sharedLoads } from './loads.ts';
 import type { VisitNames } from './names.ts';
 import type { VisitNode, VisitNodes, VisitSection } from './nodes.ts';
 import type { VisitRequest } from './request.ts';
@@ -58,6 +59,7 @@ export function composeVisit(composition: Composition, order: readonly string[])
       return node?.step && node.places.size > 1 ? [{ step: id, guides: [...node.places.keys()] }] : [];
     }),
     reasons: [],
+    loads: sharedLoads(guides, names),
     savings: [],
   };
   return {

@@ -1,8 +1,10 @@
 import { actionsOf } from '../job/walk.ts';
+import type { Guide } from '../model/guide.ts';
 import type { Verb } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
 import type { Before, Graph } from './graph.ts';
 import type { VisitNode, VisitNodes } from './nodes.ts';
+import { templateCutBy } from './routes.ts';
 
 const throwsChips: ReadonlySet<Verb> = new Set(['cut', 'drill']);
 
@@ -15,22 +17,34 @@ const keptClean: ReadonlySet<Verb> = new Set(['connect', 'bond']);
  */
 export function dirtyFirst(
   { nodes, chains }: VisitNodes,
-  items: ReadonlyMap<string, Item>,
+  guide: Pick<Guide, 'items' | 'templates'>,
   graph: Graph,
 ): readonly Before[] {
   const own = [...chains.values()].flatMap((chain) => chain.flatMap((id) => nodes.get(id) ?? []));
   const alone = [...new Set(own)].filter(({ places }) => places.size === 1);
   const dirty = alone.filter((node) => verbsOf(node).some(({ verb }) => throwsChips.has(verb)));
   const clean = alone.filter((node) =>
-    verbsOf(node).some(({ verb, target }) => keptClean.has(verb) || isSealed(verb, items.get(target.value))),
+    verbsOf(node).some(
+      ({ verb, target }) => keptClean.has(verb) || isSealed(verb, guide.items.get(target.value)),
+    ),
   );
   return dirty.flatMap((first) =>
-    clean.flatMap((second) => {
+    [...clean, ...alone.filter((node) => isRoutedAcross(node, first, guide))].flatMap((second) => {
       if (guideOf(first) === guideOf(second)) return [];
       const link = { first: first.id, second: second.id };
       return graph.add(link) ? [link] : [];
     }),
   );
+}
+
+/** Whether a step routes something along a part that another cuts into. */
+function isRoutedAcross(
+  node: VisitNode,
+  cutting: VisitNode,
+  guide: Pick<Guide, 'items' | 'templates'>,
+): boolean {
+  const panels = new Set(verbsOf(cutting).map((action) => templateCutBy(action, guide)?.panel?.value));
+  return verbsOf(node).some(({ verb, on }) => verb === 'route' && on.some(({ value }) => panels.has(value)));
 }
 
 function guideOf({ places }: VisitNode): string | undefined {

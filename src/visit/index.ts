@@ -1,3 +1,4 @@
+export { reportConflicts } from './conflicts.ts';
 export {
   type DayLine,
   type DayList,

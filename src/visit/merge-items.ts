@@ -70,6 +70,7 @@ function oneThing(a: Item, b: Item): Item {
     unknown: new Set([...a.unknown, ...b.unknown]),
     ...('covers' in a && 'covers' in b ? { covers: also(a.covers, b.covers) } : {}),
     ...('holds' in a && 'holds' in b ? { holds: also(a.holds, b.holds) } : {}),
+    ...('takes' in a && 'takes' in b ? { takes: also(a.takes, b.takes) } : {}),
     ...('on' in a && 'on' in b ? { on: also(a.on, b.on) } : {}),
     ...('stays' in a && 'stays' in b ? { stays: a.stays || b.stays } : {}),
     ...(a.kind === 'supply' && b.kind === 'supply' ? inAll(a, b) : {}),

@@ -154,7 +154,7 @@ function laidOut({ request, guides, visited, known, shop }: Ground, repeated: Re
   const list = [...new Set([...nodes.chains.values()].flat())];
   const find = (graph: Graph) => arrange(nodes, graph, list, (order) => composed(order, []), firstFault);
   const clean = Graph.ofChains(nodes);
-  const dirt = dirtyFirst(nodes, items, clean);
+  const dirt = dirtyFirst(nodes, { items, templates: composed(list, []).templates }, clean);
   const first = find(clean);
   const isClean = first.ok || dirt.length === 0;
   return {

@@ -130,6 +130,56 @@ export const visitLookAlike: RuleCard = {
   },
 };
 
+const roof = {
+  'platforms/example-van.md':
+    '---\ntitle: Example van\n---\n\nA van.\n\n::part[Roof rail]{#rail}\n::rating[Roof load]{#roof-load limit="60 kg"}\n',
+};
+const load = (title: string, claim: string) =>
+  `${head(title)}---\n\n## What you need {#need}\n\n${nones}\n::rating{#roof-load}\n::rating[${title} with all on it]{#own-load claim="${claim}"}\n\n## Work {#work}\n\n::step[Look at the ${title.toLowerCase()}]{#look time="2 min"}\n\nLook at the roof.\n`;
+
+export const visitLoadExceeded: RuleCard = {
+  code: 'visit-load-exceeded',
+  severity: 'error',
+  title: 'The guides of a visit together load something with more than it may bear',
+  why: 'Each guide holds its own load against the limits that it names. What two of them put on one roof, or draw from one feed, adds up; a limit that the platform declares is one in all guides, so that the sum can be told.',
+  bad: {
+    ...roof,
+    'lamp/guide.md': load('Lamp', '28 kg'),
+    'mirror/guide.md': load('Mirror', '40 kg'),
+    'visits/both.md': visit('[lamp, mirror]'),
+  },
+  good: {
+    ...roof,
+    'lamp/guide.md': load('Lamp', '28 kg'),
+    'mirror/guide.md': load('Mirror', '30 kg'),
+    'visits/both.md': visit('[lamp, mirror]'),
+  },
+};
+
+const declared = (what: string) => nones.replace(new RegExp(`::none\\{of=(?:${what})\\}\\n`, 'g'), '');
+const feed = (along: string) =>
+  `${head('Lamp')}---\n\n## What you need {#need}\n\n${declared('kit')}::kit[Lamp feed]{#feed}\n::part{#rail}\n\n## Work {#work}\n\n::step[Lay the feed]{#lay time="5 min"}\n\n:fit[feed] and :route[feed]{${along}} behind the :part[rail].\n`;
+const holes = `${head('Mirror')}---\n\n## What you need {#need}\n\n${declared('tools|wear')}::tool[9 mm drill]{#drill diameter="9 mm"}\n::wear[Eye protection]{#eyes}\n::part{#rail}\n\n## Drill {#drilling}\n\n:::cut-template[Mirror holes]{#holes panel=rail face=outside}\n::datum[Middle]{axis=vertical at="0 mm"}\n::datum[Edge]{axis=horizontal at="0 mm"}\n::hole[Hole]{#hole centre="0,0" diameter="9 mm" unit=mm}\n:::\n\n::step[Try the mirror]{#trial time="2 min"}\n\nHold it up.\n\n::step[Drill the hole]{#drill-it time="5 min"}\n\n:::warning[Flying swarf]\nChips blind an eye. Wear :wear[eyes].\n:::\n\n:drill[hole]{with=drill trial=trial}.\n`;
+
+export const visitRouteCut: RuleCard = {
+  code: 'visit-route-cut',
+  severity: 'warning',
+  title: 'One guide of a visit cuts into a part along which another lays something',
+  why: 'A loom or a hose that lies behind a panel is not seen by whoever drills it. Each guide by itself knows only its own; `on` of what is routed says along which parts it lies, and the visit drills first where it can.',
+  bad: {
+    ...roof,
+    'lamp/guide.md': feed('on=rail'),
+    'mirror/guide.md': holes,
+    'visits/both.md': visit('[lamp, mirror]'),
+  },
+  good: {
+    ...roof,
+    'lamp/guide.md': feed('say=tie'),
+    'mirror/guide.md': holes,
+    'visits/both.md': visit('[lamp, mirror]'),
+  },
+};
+
 /** The rules about visits. */
 export const visitRules: readonly RuleCard[] = [
   visitEmpty,
@@ -141,4 +191,6 @@ export const visitRules: readonly RuleCard[] = [
   visitBuildImpossible,
   visitUnorderable,
   visitLookAlike,
+  visitLoadExceeded,
+  visitRouteCut,
 ];

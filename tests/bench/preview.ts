@@ -5,7 +5,7 @@ import remarkGfm from 'remark-gfm';
 import remarkParse from 'remark-parse';
 import remarkRehype from 'remark-rehype';
 import { unified } from 'unified';
-import { pageOf, siteUnderPen } from '../../src/preview/site-under-pen.ts';
+import { pageUnderPen, siteUnderPen } from '../../src/preview/site-under-pen.ts';
 import { diskFiles } from '../../src/shop/disk-files.ts';
 import { memoryFiles } from '../../src/shop/memory-files.ts';
 import type { WorkspaceFiles } from '../../src/shop/workspace-files.ts';
@@ -35,7 +35,7 @@ const alive: WorkspaceFiles = {
   hash: (path) => now.files.hash(path),
 };
 const site = await siteUnderPen({ files: alive, store: memoryStore(), openCrew: async () => null }, 'bench');
-await site.file(pageOf(`${id}/guide.md`));
+await site.file(pageUnderPen(`${id}/guide.md`));
 
 const pipeline = unified()
   .use(remarkParse)
@@ -52,7 +52,7 @@ for (let edit = 1; edit <= edits; edit += 1) {
   files.set(guide, text);
   now.files = memoryFiles(Object.fromEntries(files));
   own.push(await spent(() => site.changed([guide], false)));
-  const page = Buffer.from((await site.file(pageOf(`${id}/guide.md`))) ?? '').toString();
+  const page = Buffer.from((await site.file(pageUnderPen(`${id}/guide.md`))) ?? '').toString();
   if (!page.includes(`Save number ${edit}`)) throw new Error('the page does not show what was saved');
   bare.push(await spent(async () => pipeline.processSync(text)));
 }

@@ -16,6 +16,7 @@ export function scopeWith(known: Partial<Scope> = {}) {
     supplies: new Map(),
     platformParts: new Map(),
     platformConditions: new Map(),
+    platformRatings: new Map(),
     prose: () => [],
     body: () => [],
     resolve: (path) => path,

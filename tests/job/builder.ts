@@ -155,12 +155,13 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
         kind,
         spare,
         covers,
+        takes: [],
         chosenBy: refs(words.chosen)[0] ?? null,
         isFastener:
           words.isFastener ?? [words.drive, words.torque, words.holds].some((value) => value !== undefined),
       } as KitItem;
     case 'connector':
-      return { ...common, ...counted, kind, on: refs(words.on) } as Connector;
+      return { ...common, ...counted, kind, on: refs(words.on), takes: [] } as Connector;
     case 'condition':
       return {
         ...common,

@@ -399,6 +399,7 @@ export const platformView = (): PlatformView => ({
   options: [{ name: text(), choices: text() }],
   opening: Object.values(blocks()),
   openingParts: [{ name: text(), guides: [link()] }],
+  openingLimits: [{ name: text(), value: text() }],
   openingStates: [{ name: text(), set: text(), clear: text() }],
   sections: [
     {
@@ -406,6 +407,7 @@ export const platformView = (): PlatformView => ({
       title: html(),
       blocks: Object.values(blocks()),
       parts: [{ name: text(), guides: [link()] }],
+      limits: [{ name: text(), value: text() }],
       states: [{ name: text(), set: text(), clear: text() }],
     },
   ],

@@ -396,6 +396,7 @@ const platform: Platform = {
   words: usualWords,
   parts: new Map(),
   conditions: new Map(),
+  ratings: new Map(),
   links: [],
   pictures: [],
   sections: [
@@ -406,6 +407,7 @@ const platform: Platform = {
       blocks: [paragraph(say('The Dray is an invented panel van.'))],
       parts: [],
       conditions: [],
+      ratings: [],
     },
     {
       id: 'know',
@@ -414,6 +416,7 @@ const platform: Platform = {
       blocks: [paragraph(say('The battery is on the left.'))],
       parts: [],
       conditions: [],
+      ratings: [],
     },
   ],
 };

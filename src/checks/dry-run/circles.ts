@@ -5,7 +5,7 @@ import type { Item } from '../../model/item.ts';
 export type Circle = readonly Relation[];
 
 /** What orders nothing: a bar may cover the very bolt that goes through it. */
-const apart: ReadonlySet<Relation['name']> = new Set<Relation['name']>(['needs', 'stack', 'coat']);
+const apart: ReadonlySet<Relation['name']> = new Set<Relation['name']>(['needs', 'takes', 'stack', 'coat']);
 
 /** The circles that what holds, sits on, covers and replaces forms: of each item the shortest, if it is in one. */
 export function circlesOf(items: ReadonlyMap<string, Item>): readonly Circle[] {

@@ -44,6 +44,7 @@ const verbs = {
   holds: 'holds',
   on: 'sits on',
   covers: 'covers',
+  takes: 'takes',
   replaces: 'replaces',
   needs: 'needs',
   stack: 'goes through',

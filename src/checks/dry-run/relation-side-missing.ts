@@ -24,7 +24,7 @@ const card: RuleCard = {
 };
 
 /** What orders nothing, or has no place of its own. */
-const placeless: ReadonlySet<Relation['name']> = new Set<Relation['name']>(['needs', 'coat']);
+const placeless: ReadonlySet<Relation['name']> = new Set<Relation['name']>(['needs', 'takes', 'coat']);
 
 /** Whatever holds, covers, sits on or lies under another does so on each of its own sides. */
 export const relationSideMissing: Rule = {

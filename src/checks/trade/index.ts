@@ -10,6 +10,7 @@ import { fuseUnsafe } from './fuse-unsafe.ts';
 import { gradeUnknown } from './grade-unknown.ts';
 import { holeBitMismatch } from './hole-bit-mismatch.ts';
 import { patternImpossible } from './pattern-impossible.ts';
+import { placeTakenTwice } from './place-taken-twice.ts';
 import { ratingExceeded } from './rating-exceeded.ts';
 import { rivetNutHole } from './rivet-nut-hole.ts';
 import { settingOutsideWrench } from './setting-outside-wrench.ts';
@@ -45,6 +46,7 @@ export const tradeRules: readonly Rule[] = [
   gradeUnknown,
   holeBitMismatch,
   patternImpossible,
+  placeTakenTwice,
   ratingExceeded,
   rivetNutHole,
   terminalOpen,

@@ -28,6 +28,7 @@ export function notChecked(guide: Guide): readonly NotChecked[] {
     ...uncheckedCuts(guide),
     ...uncheckedWiring(items),
     ...uncheckedLoads(items.filter((item) => item.kind === 'rating')),
+    ...unstatedLoads(guide),
   ];
 }
 
@@ -175,6 +176,16 @@ function uncheckedLoads(ratings: readonly Rating[]): readonly NotChecked[] {
     const judged = limits.some(({ limit }) => limit?.value.dimension === own);
     return judged ? [] : [{ check: 'load', item: id, lacks: 'limit', whens }];
   });
+}
+
+/** What a guide of a visit adds to a limit that others load too, and does not state. */
+function unstatedLoads({ visit }: Guide): readonly NotChecked[] {
+  const nameOf = (id: string) => visit?.guides.find((one) => one.id === id)?.name ?? id;
+  return (visit?.loads ?? []).flatMap(({ rating, silent }) =>
+    silent.map(
+      (id) => ({ check: 'load', item: rating, guide: nameOf(id), lacks: 'claim', whens: [] }) as const,
+    ),
+  );
 }
 
 /** Kinds that speak of the same thing in ways that cannot be turned into each other without more facts. */

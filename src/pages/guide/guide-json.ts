@@ -81,7 +81,7 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
   };
 }
 
-function visitJson({ guides, steps, shared, reasons, savings }: Visit): GuideJson['visit'] {
+function visitJson({ guides, steps, shared, reasons, loads, savings }: Visit): GuideJson['visit'] {
   const timesJson = ({ handsOn, personMinutes, labour, elapsed }: VisitTimes) => ({
     handsOn,
     personMinutes,
@@ -99,6 +99,11 @@ function visitJson({ guides, steps, shared, reasons, savings }: Visit): GuideJso
     steps: [...steps].map(([step, work]) => ({ step, guides: [...work.guides] })),
     shared: shared.map((one) => ({ step: one.step, guides: [...one.guides] })),
     reasons: reasons.map((one) => ({ kind: one.kind, steps: [...one.steps], other: one.other })),
+    loads: loads.map(({ rating, claims, silent }) => ({
+      rating,
+      claims: claims.map(({ item, guide }) => ({ item, guide })),
+      silent: [...silent],
+    })),
     savings: savings.map(({ together, apart }) => ({
       together: timesJson(together),
       apart: apart.map(timesJson),
@@ -126,6 +131,7 @@ function itemJson(item: Item): ItemJson {
     length: 'length' in item && item.length ? quantityJson(item.length.value) : null,
     coat: fixing?.coat?.value ?? null,
     chosenBy: item.kind === 'kit' ? (item.chosenBy?.value ?? null) : null,
+    takes: 'takes' in item ? item.takes.map(({ value }) => value) : [],
     leftHand: fixing?.leftHand ?? false,
     oneByOne: fixing?.oneByOne ?? false,
     recheck: 'recheck' in item && item.recheck ? recheckJson(item.recheck.value) : null,

@@ -74,6 +74,7 @@ const item = z.strictObject({
     .nullable()
     .describe('The reading or inspection by which so many of it are taken as are wanted'),
   coat: id.nullable().describe('The supply that goes on its thread'),
+  takes: z.array(id).describe('Places of the vehicle that it takes for good'),
   leftHand: z.boolean(),
   oneByOne: z.boolean().describe('Only one may be loose at a time'),
   recheck: z
@@ -319,6 +320,15 @@ const visit = z.strictObject({
       }),
     )
     .describe('Why steps stand where they do'),
+  loads: z
+    .array(
+      z.strictObject({
+        rating: id,
+        claims: z.array(z.strictObject({ item: id, guide: id })).describe('What counts towards it'),
+        silent: z.array(id).describe('Guides that name it and state no load'),
+      }),
+    )
+    .describe('Limits that several guides load together'),
   savings: z
     .array(
       z.strictObject({

@@ -1,6 +1,6 @@
 import type { Circuit, Item, Rating } from '../../model/item.ts';
 import { weakestLink } from '../../trade/towing.ts';
-import { formatBoth } from '../../units/format.ts';
+import { convert, formatBoth, quantityOf } from '../../units/format.ts';
 import type { Dimension } from '../../units/quantity.ts';
 import { circuitWords } from '../frame/circuit-words.ts';
 import type { GuideContext } from '../frame/context.ts';
@@ -17,7 +17,10 @@ export function limitRows(context: GuideContext): readonly LimitRow[] {
     item: item.id,
     id: itemAnchor(item.id),
     name: item.noun.label,
-    value: item.kind === 'rating' ? ratingWords(item) : circuitWords(item, context.guide),
+    value:
+      item.kind === 'rating'
+        ? [ratingWords(item), sumWords(item, context)].filter((part) => part !== '').join('; ')
+        : circuitWords(item, context.guide),
     governs: governing.has(item.id),
   }));
 }
@@ -47,10 +50,28 @@ function governingIds(ratings: readonly Rating[]): ReadonlySet<string> {
 }
 
 /** "At most 75 kg (165 lb)" or "load 28 kg (61.7 lb)". */
-function ratingWords({ limit, claim }: Rating): string {
+export function ratingWords({ limit, claim }: Rating): string {
   const parts = [
     limit ? `at most ${formatBoth(limit.value)}` : null,
     claim ? `load ${formatBoth(claim.value)}` : null,
   ];
   return parts.filter((part) => part !== null).join(', ');
+}
+
+/** "28 kg (61.7 lb) + 6 kg (13.2 lb) = 34 kg (75 lb) of all jobs": what the guides of a visit load a limit with. */
+function sumWords({ id, limit }: Rating, { guide: { items, visit } }: GuideContext): string {
+  const load = visit?.loads.find(({ rating }) => rating === id);
+  const parts = (load?.claims ?? []).flatMap(({ item }) => {
+    const one = items.get(item);
+    const claimed = one?.kind === 'rating' ? one.claim : one?.kind === 'circuit' ? one.load : null;
+    return claimed ? [claimed.value] : [];
+  });
+  if (!limit || parts.length < 2) return '';
+  const { dimension, unit } = limit.value;
+  const sum = quantityOf(
+    dimension,
+    parts.reduce((total, part) => total + convert(part, unit), 0),
+    unit,
+  );
+  return `${parts.map(formatBoth).join(' + ')} = ${formatBoth(sum)} of all jobs`;
 }

@@ -24,6 +24,7 @@ export function notCheckedWords(one: NotChecked, { items, templates }: Guide): s
     case 'wiring':
       return `wire and fuse of the ${noun(one.item)}: the guide declares no circuit`;
     case 'load':
+      if ('guide' in one) return `what “${one.guide}” adds to the ${noun(one.item)}: it states no load`;
       return 'against' in one
         ? `the load of the ${noun(one.item)} against the limit of the ${noun(one.against)}: they are of unlike kinds`
         : `the load of the ${noun(one.item)}: ${loadLacks[one.lacks]}`;

@@ -42,6 +42,12 @@ interface PlatformState {
   readonly clear: string | null;
 }
 
+/** A limit of the vehicle that all jobs on it load together. */
+interface PlatformLimit {
+  readonly name: string;
+  readonly value: string;
+}
+
 /** A vehicle platform with the guides that there are for it. */
 export interface PlatformView {
   readonly frame: FrameView;
@@ -50,12 +56,14 @@ export interface PlatformView {
   /** What stands before its first heading. */
   readonly opening: readonly BlockView[];
   readonly openingParts: readonly PlatformPart[];
+  readonly openingLimits: readonly PlatformLimit[];
   readonly openingStates: readonly PlatformState[];
   readonly sections: readonly {
     readonly id: string | null;
     readonly title: Markup;
     readonly blocks: readonly BlockView[];
     readonly parts: readonly PlatformPart[];
+    readonly limits: readonly PlatformLimit[];
     readonly states: readonly PlatformState[];
   }[];
   readonly guides: readonly GuideEntry[];

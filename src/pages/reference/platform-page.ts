@@ -4,6 +4,7 @@ import { frameOf, type GuideContext, guideFolder, type PageContext } from '../fr
 import { itemAnchor } from '../frame/mention.ts';
 import { proseMarkup } from '../frame/prose.ts';
 import type { LinkView } from '../frame/shared-views.ts';
+import { ratingWords } from '../overview/limits.ts';
 import type { PlatformView } from '../overview/overview-views.ts';
 import { CARDS_PAGE } from '../rehearsal/cards-page.ts';
 import { blockViews } from '../steps/blocks.ts';
@@ -45,6 +46,11 @@ export function platformPage(
       const state = platform.conditions.get(id);
       return state ? [{ name: state.noun.label, set: state.setWords, clear: state.clearWords }] : [];
     });
+  const limitsOf = (ids: readonly string[]) =>
+    ids.flatMap((id) => {
+      const rating = platform.ratings.get(id);
+      return rating ? [{ name: rating.noun.label, value: ratingWords(rating) }] : [];
+    });
   return {
     frame: frameOf(page, { title: platform.title.value, words: platform.words }),
     title: platform.title.value,
@@ -58,12 +64,14 @@ export function platformPage(
       null,
     ),
     openingParts: partsOf(untitled.flatMap(({ parts }) => parts)),
+    openingLimits: limitsOf(untitled.flatMap(({ ratings }) => ratings)),
     openingStates: statesOf(untitled.flatMap(({ conditions }) => conditions)),
-    sections: titled.map(({ id, title, blocks, parts, conditions }) => ({
+    sections: titled.map(({ id, title, blocks, parts, conditions, ratings }) => ({
       id,
       title: proseMarkup(title, { context, stepSide: null }),
       blocks: blockViews(blocks, context, null),
       parts: partsOf(parts),
+      limits: limitsOf(ratings),
       states: statesOf(conditions),
     })),
     guides: entriesOf(platform.id, guides, page),
