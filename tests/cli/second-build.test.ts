@@ -2,9 +2,14 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import { bench, repository } from '../driver.ts';
+import { long } from '../samples.ts';
+
+/** In each run those guides are left out that have nothing of which the others do not have the like. */
+const likeOthers = ['crash-bar', 'depth-transducer', 'flush-sensors', 'lamp-cradle'];
 
 it('does no work the second time, and writes nothing', async () => {
-  const { folder } = await bench(join(repository, 'guides'));
+  const { folder, remove } = await bench(join(repository, 'guides'));
+  if (!long) for (const guide of likeOthers) await remove(guide);
   const kept = new Map<string, Uint8Array>();
   let out = '';
   const build = async () => {
