@@ -2,6 +2,7 @@ import type { Finding } from '../diagnostics/finding.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import type { CutTemplate, Face, SheetPlan } from '../model/cut-template.ts';
 import { PAPERS } from '../trade/paper.ts';
+import { identified } from './drawing/identity.ts';
 import { type Metrics, metricsOf } from './drawing/metrics.ts';
 import { previewOf } from './drawing/preview.ts';
 import { wholeDrawing } from './drawing/whole-drawing.ts';
@@ -130,11 +131,14 @@ function planSide(
       plan: drawn.plan,
     });
   }
-  const whole = () => wholeDrawing(resolved, context.metrics);
   const text = new TextEncoder();
+  const whole = (write: typeof writeSvg) => async (): Promise<Uint8Array> => {
+    const { view, identity } = identified(wholeDrawing(resolved, context.metrics), context);
+    return text.encode(write(view, identity));
+  };
   files.push(
-    { name: `${stem}.svg`, write: async () => text.encode(writeSvg(whole())), format: 'svg', plan: null },
-    { name: `${stem}.dxf`, write: async () => text.encode(writeDxf(whole())), format: 'dxf', plan: null },
+    { name: `${stem}.svg`, write: whole(writeSvg), format: 'svg', plan: null },
+    { name: `${stem}.dxf`, write: whole(writeDxf), format: 'dxf', plan: null },
   );
   return {
     side: resolved.side,

@@ -30,16 +30,22 @@ export interface SheetContext extends CutContext {
   readonly metrics: Metrics;
 }
 
+/** For which side of the vehicle and on which face of its panel a template is: "LEFT SIDE, OUTSIDE face". */
+export function sideAndFace({ words }: CutContext, side: CutContext['side'], face: Face): string {
+  return `${side ? `${words[side].toUpperCase()} SIDE, ` : ''}${face.toUpperCase()} face`;
+}
+
+/** "Revision 3 · fingerprint 4f7a-19c2"; a guide without a revision leaves no gap for it. */
+export function revisionLine({ revision, fingerprint }: CutContext): string {
+  return revision === '' ? `Fingerprint ${fingerprint}` : `Revision ${revision} · fingerprint ${fingerprint}`;
+}
+
 /** What every sheet says about itself. */
 export function identityLines(context: CutContext, side: CutContext['side'], face: Face): string[] {
-  const { correction, words } = context;
+  const { correction } = context;
   return [
-    side
-      ? `${words[side].toUpperCase()} SIDE, ${face.toUpperCase()} face`
-      : `Laid on the ${face.toUpperCase()} face`,
-    context.revision === ''
-      ? `Fingerprint ${context.fingerprint}`
-      : `Revision ${context.revision} · fingerprint ${context.fingerprint}`,
+    `${side ? '' : 'Laid on the '}${sideAndFace(context, side, face)}`,
+    revisionLine(context),
     'SCALE 1:1 · cut the middle of the wide line',
     ...(context.standing ? [context.standing] : []),
     // Short enough for the strip of a tile.

@@ -1,4 +1,5 @@
 import { buildsWith } from '../checks/builds/witness.ts';
+import { lintFarDatums } from '../cut/shape/far-datum.ts';
 import { lintNeighbours, shareAPanel } from '../cut/shape/neighbours.ts';
 import { lintUnits } from '../cut/shape/unit-slip.ts';
 import type { Finding } from '../diagnostics/finding.ts';
@@ -23,7 +24,7 @@ export function judgePanels(
     return [
       ...later.flatMap((other) => eachOnce(pairsOf(drawn, other, guide), guide, job)),
       ...eachOnce(
-        drawn.map((one) => unitsOf(one, others)),
+        drawn.map((one) => placesOf(one, others)),
         guide,
         job,
       ),
@@ -47,7 +48,8 @@ function pairsOf(first: readonly WorkedOut[], second: readonly WorkedOut[], guid
   );
 }
 
-function unitsOf(one: WorkedOut, others: readonly WorkedOut[]): Judged {
+/** What makes one template hard to place on its panel: figures in the wrong unit, a datum out of reach. */
+function placesOf(one: WorkedOut, others: readonly WorkedOut[]): Judged {
   const { findings, report } = collector();
   const beside = others.filter(({ template }) => shareAPanel(one.template, template));
   lintUnits(
@@ -55,5 +57,7 @@ function unitsOf(one: WorkedOut, others: readonly WorkedOut[]): Judged {
     beside.map(({ resolved }) => resolved),
     report,
   );
+  // What lies far off because of its unit is told once.
+  if (findings.length === 0) lintFarDatums(one.resolved, report);
   return { builds: one.builds, findings };
 }

@@ -8,7 +8,7 @@ import { resolve } from '../../src/cut/shape/resolve.ts';
 import { type Contour, contourBounds, flatten, perimeter } from '../../src/geometry/contour.ts';
 import { distanceToContour } from '../../src/geometry/distance.ts';
 import { runs } from '../samples.ts';
-import { CONTEXT, hole, NOTCH, OPENING, outline, span, template } from './fixtures.ts';
+import { CONTEXT, hole, mm, NOTCH, OPENING, outline, span, template } from './fixtures.ts';
 
 // The package's types and its module disagree about which of its exports is the class.
 const DxfParser = dxfParser as unknown as new () => { parseSync(text: string): IDxf | null };
@@ -53,7 +53,7 @@ describe('DXF, read by dxf-parser', () => {
     const xs = line.vertices.map((v) => v.x);
     expect([Math.min(...xs), Math.max(...xs)]).toEqual([-180, 180]);
     const layers = new Set((dxf?.entities ?? []).map((e) => e.layer));
-    expect([...layers].sort()).toEqual(['CENTRE', 'CUT', 'DATUM', 'DIMENSION', 'KEEP-OUT']);
+    expect([...layers].sort()).toEqual(['CENTRE', 'CUT', 'DATUM', 'DIMENSION', 'IDENTITY', 'KEEP-OUT']);
   });
 
   test('an open notch is an open line, the path of the cutter is on its own layer', async () => {
@@ -68,6 +68,38 @@ describe('DXF, read by dxf-parser', () => {
     expect(cut.vertices.at(-1)).toMatchObject({ x: -62, y: 0 });
     expect((dxf?.entities ?? []).some((e) => e.layer === 'TOOL-PATH')).toBe(true);
   });
+});
+
+test('files for a machine say who they are and how their guide stands, clear of every line', async () => {
+  const standing = 'Not verified since step 7 changed';
+  const correction = { x: 1.0081, y: 0.994 };
+  const drawn = await drawTemplate(
+    { ...OPENING, side: 'left', setBack: { value: mm(0.5), at: span(14) } },
+    { ...CONTEXT, papers: [], standing, draft: true, correction },
+  );
+  const svg = text(drawn, '.svg');
+  const dxf = new DxfParser().parseSync(text(drawn, '.dxf'));
+  const identity = (dxf?.entities ?? []).filter((e) => e.layer === 'IDENTITY');
+  const lettered = identity.filter((e) => e.type === 'TEXT') as unknown as {
+    text: string;
+    startPoint: Vertex;
+  }[];
+  const inDxf = lettered.map((e) => e.text).join(' ');
+  const inSvg = (/<g id="identity">(.*?)<\/g>/s.exec(svg)?.[1] ?? '')
+    .replace(/<[^>]*>/g, ' ')
+    .replace(/\s+/g, ' ');
+  for (const said of [inSvg, inDxf]) {
+    for (const words of ['DRAFT', 'Roof vent opening', 'LEFT SIDE, OUTSIDE face', 'UP', CONTEXT.fingerprint])
+      expect(said).toContain(words);
+    expect(said).toContain(standing);
+    expect(said).toContain('Set-back of 0.5 mm applied');
+    // These files are not for the printer that the correction was made for.
+    expect(said).not.toContain('CORRECTED');
+  }
+  // All else is drawn above y = 0, the lowest datum.
+  expect(Math.max(...lettered.map(({ startPoint }) => startPoint.y))).toBeLessThan(-20);
+  const plain = await drawTemplate(OPENING, { ...CONTEXT, papers: [] });
+  expect(text(plain, '.svg')).not.toContain('DRAFT');
 });
 
 test('SVG, painted by librsvg, has its cut within 0.1 mm', async () => {

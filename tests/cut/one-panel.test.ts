@@ -184,3 +184,30 @@ describe('figures in the wrong unit are asked about', () => {
     expect(await asks(panel)).toEqual(expected);
   });
 });
+
+describe('a cut beyond the reach of a rule asks for a nearer datum', () => {
+  const panel = '::outline{of=panel points="-200,0 2600,0 2600,400 -200,400" unit=mm}';
+  const far = (offer: string): string =>
+    `cut-datum-far: “Bolt” (A) lies 2450 mm from the nearest vertical datum, “Door edge”; a rule of 2000 mm does not reach it, so ${offer}`;
+
+  it.each<[string, Panel, readonly string[]]>([
+    ['within reach', { window: window.replaceAll('60,', '20,'), holes: hole('1990,40') }, []],
+    [
+      'anywhere',
+      { holes: hole('2450,40') },
+      [far('give it a datum near x = 2450, such as a seam or an edge')],
+    ],
+    [
+      'an edge of the panel itself',
+      { holes: `${hole('2450,40')}\n${panel}` },
+      [far('the panel’s own edge at x = 2600 lies 150 mm from it and can be its datum')],
+    ],
+    ['one that is there', { holes: `${hole('2450,40')}\n::datum[Rear gap]{axis=vertical at="2300 mm"}` }, []],
+    // 80 × 25.4 = 2032: what is wrong is the unit, and that is told.
+    ['a slip of the unit', { holes: hole('80,40').replace('unit=mm', 'unit=in') }, ['cut-unit-doubtful']],
+  ])('%s', async (_, one, expected) => {
+    const all = await told(one);
+    const found = all.map((line) => (line.startsWith('cut-unit') ? 'cut-unit-doubtful' : line));
+    expect(found).toEqual(expected);
+  });
+});

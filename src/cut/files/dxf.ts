@@ -11,6 +11,7 @@ import {
 import { bulgeOf } from '../../geometry/bulge.ts';
 import { asCircle, type Contour } from '../../geometry/contour.ts';
 import { pointAt, type Segment } from '../../geometry/segment.ts';
+import type { Mark } from '../drawing/drawing.ts';
 import type { View } from '../drawing/view.ts';
 
 /** Layers by what their lines are for; a laser follows CUT alone. */
@@ -22,12 +23,16 @@ const LAYERS = {
   'KEEP-OUT': Colors.Magenta,
   'PANEL-EDGE': Colors.Green,
   DIMENSION: Colors.White,
+  IDENTITY: Colors.White,
 } as const;
 
 type Layer = keyof typeof LAYERS;
 
-/** Writes a template as DXF in millimetres ($INSUNITS 4): circles, and polylines whose arcs are bulges. */
-export function writeDxf(view: View): string {
+/**
+ * Writes a template as DXF in millimetres ($INSUNITS 4): circles, and polylines whose arcs are bulges. `identity` is
+ * what stands below the drawing, on a layer of its own that nothing cuts.
+ */
+export function writeDxf(view: View, identity: readonly Mark[]): string {
   const dxf = new DxfWriter();
   dxf.document.header.setVariable('$LASTSAVEDBY', { 1: 'Baybook' });
   dxf.setUnits(Units.Millimeters);
@@ -45,8 +50,15 @@ export function writeDxf(view: View): string {
     view.references.map((r) => r.line),
   );
   loose(dxf, 'PANEL-EDGE', lines.edges);
-  for (const mark of view.marks) {
-    if (mark.kind === 'stroke') loose(dxf, 'DIMENSION', mark.segments);
+  written(dxf, 'DIMENSION', view.marks);
+  written(dxf, 'IDENTITY', identity);
+  return dxf.stringify();
+}
+
+/** Lines and lettering. Arrowheads are left out: the end of a line shows the same place. */
+function written(dxf: DxfWriter, layerName: Layer, marks: readonly Mark[]): void {
+  for (const mark of marks) {
+    if (mark.kind === 'stroke') loose(dxf, layerName, mark.segments);
     if (mark.kind !== 'text') continue;
     const { at, height, turn, anchor, text } = mark;
     const align = {
@@ -55,14 +67,13 @@ export function writeDxf(view: View): string {
       end: TextHorizontalAlignment.Right,
     }[anchor];
     dxf.addText(point3d(at.x, at.y, 0), height, text, {
-      layerName: 'DIMENSION',
+      layerName,
       rotation: turn,
       horizontalAlignment: align,
       verticalAlignment: TextVerticalAlignment.BaseLine,
       ...(anchor === 'start' ? {} : { secondAlignmentPoint: point3d(at.x, at.y, 0) }),
     });
   }
-  return dxf.stringify();
 }
 
 function contour(dxf: DxfWriter, layerName: Layer, shape: Contour): void {

@@ -8,8 +8,11 @@ import { escapeXml, number, pathData } from './path-data.ts';
 /** Height of a capital of DejaVu Sans in ems; the picture names that font and falls back on any other. */
 const CAPITAL = 0.729;
 
-/** Writes a template as SVG in real millimetres, in groups for cut, centre, keep-out and dimension. */
-export function writeSvg(view: View): string {
+/**
+ * Writes a template as SVG in real millimetres, in groups for cut, centre, keep-out and dimension; `identity` is what
+ * stands below the drawing, in a group of its own that nothing cuts.
+ */
+export function writeSvg(view: View, identity: readonly Mark[]): string {
   const { window: b, lines, resolved } = view;
   const [width, height] = [b.maxX - b.minX, b.maxY - b.minY];
   const path = (kind: LineKind, segments: readonly Segment[]): string => pathOf(kind, segments, b);
@@ -28,6 +31,7 @@ export function writeSvg(view: View): string {
     ['keep-out', resolved.keepOuts.map((k) => path('keepOut', k.area.segments)).join('')],
     ['panel-edge', path('thin', lines.edges)],
     ['dimension', view.marks.map((mark) => markOf(mark, b)).join('')],
+    ['identity', identity.map((mark) => markOf(mark, b)).join('')],
   ];
   const { title: name, variant } = resolved;
   const title = escapeXml(variant ? `${name}, ${variant.builds}` : name);

@@ -236,6 +236,19 @@ export const DATUM_MISSING: RuleCard = {
   severity: 'warning',
 };
 
+const FAR_HOLE = '::hole[Bolt]{#bolt centre="2400,40" unit=mm diameter="8 mm"}';
+
+export const DATUM_FAR: RuleCard = {
+  ...card(
+    'cut-datum-far',
+    'A cut too far from its datum to be laid true',
+    'A sheet far from its datum shows a line parallel to it, which the technician lays with a rule. Beyond two metres no rule reaches in one go, and what is measured in two goes is off by as much as the template is meant to save.',
+    guide(FAR_HOLE),
+    guide(`::datum[Rear door gap]{axis=vertical at="2300 mm"}\n${FAR_HOLE}`),
+  ),
+  severity: 'warning',
+};
+
 export const UNIT_DOUBTFUL: RuleCard = {
   ...card(
     'cut-unit-doubtful',
@@ -284,6 +297,7 @@ export const CUT_RULES: readonly RuleCard[] = [
   CURVE_TOO_TIGHT,
   SHEETS_TOO_MANY,
   DATUM_MISSING,
+  DATUM_FAR,
   UNIT_DOUBTFUL,
   LETTERS_MISSING,
 ];

@@ -3,7 +3,7 @@ import { moveSegment } from '../../geometry/transform.ts';
 import { HEIGHT, lettering, type Mark } from '../drawing/drawing.ts';
 import { type Floor, floorOf } from '../drawing/floor.ts';
 import type { View } from '../drawing/view.ts';
-import type { SheetContext } from '../job.ts';
+import { revisionLine, type SheetContext, sideAndFace } from '../job.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { upArrow } from './captions.ts';
 
@@ -27,16 +27,13 @@ export function identityBlock(
   { own, more }: { readonly own: string; readonly more: readonly string[] },
   context: SheetContext,
 ): Mark[] {
-  const { fingerprint, revision, correction, guideTitle, metrics, standing, words } = context;
+  const { correction, guideTitle, metrics, standing } = context;
   const named: Said[] = [
     { text: resolved.title, bold: true },
     ...(resolved.variant ? [{ text: `ONLY ${resolved.variant.builds}`, bold: true }] : []),
-    {
-      text: `${resolved.side ? `${words[resolved.side].toUpperCase()} SIDE, ` : ''}${resolved.face.toUpperCase()} face`,
-      bold: true,
-    },
+    { text: sideAndFace(context, resolved.side, resolved.face), bold: true },
     { text: own, bold: true },
-    { text: `${revision === '' ? 'F' : `Revision ${revision} · f`}ingerprint ${fingerprint}`, bold: false },
+    { text: revisionLine(context), bold: false },
     ...(correction
       ? [
           {

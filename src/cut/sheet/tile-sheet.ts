@@ -131,11 +131,20 @@ function joinMarks(
     const trims = join.trimmed === index;
     if (!trims && join.under !== index) return [];
     const other = plan.tiles[trims ? join.under : join.trimmed]?.page ?? page;
-    const text = trims ? `trim here, lay on sheet ${other}` : `sheet ${other} is laid on up to here`;
+    const [full, short] = trims
+      ? [`trim here, lay on sheet ${other}`, `trim here: sheet ${other}`]
+      : [`sheet ${other} is laid on up to here`, `sheet ${other} up to here`];
     const edge = trims ? join.edge.trimmed : join.edge.under;
     const seam = seamLine(join, trims ? frame : null, shift);
     floor.blockLines([seam]);
-    return [stroke('trim', seam), ...stripWords(floor, text, edge, join, shift, view)];
+    const words = [
+      { text: full, height: HEIGHT.small },
+      { text: short, height: HEIGHT.small },
+      { text: short, height: HEIGHT.ruler },
+    ]
+      .map((one) => stripWords(floor, one, edge, join, shift, view))
+      .find((mark) => mark !== null);
+    return [stroke('trim', seam), ...(words ? [words] : [])];
   });
 }
 
@@ -149,31 +158,32 @@ function seamLine({ upright, at, from, to }: Join, frame: Bounds | null, shift: 
   return line({ x: left, y: at + shift.y }, { x: right, y: at + shift.y });
 }
 
+/** The first free place for some words in the strip beyond a seam; `null` where there is none. */
 function stripWords(
   floor: Floor,
-  text: string,
+  { text, height }: { readonly text: string; readonly height: number },
   edge: Edge,
   { upright, at, from, to }: Join,
   shift: Point,
   view: View,
-): Mark[] {
+): Mark | null {
   const middle = (from + to) / 2;
   const out = edge === 'left' || edge === 'below' ? -1 : 1;
-  for (let i = 0; i < 40; i++) {
-    const along = middle + (((i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2)) / 40) * (to - from) * 0.9;
+  for (let i = 0; i < 120; i++) {
+    const along = middle + (((i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2)) / 120) * (to - from) * 0.95;
     // The letters, which reach further up than down, stand in the middle of the strip between the seam and the edge.
-    const [middleOfStrip, rise] = [at + out * 2.6, 0.375 * HEIGHT.small];
+    const [middleOfStrip, rise] = [at + out * 2.6, 0.375 * height];
     const mark = upright
-      ? lettering(text, middleOfStrip + rise + shift.x, along + shift.y, HEIGHT.small, {
+      ? lettering(text, middleOfStrip + rise + shift.x, along + shift.y, height, {
           anchor: 'middle',
           turn: 90,
         })
-      : lettering(text, along + shift.x, middleOfStrip - rise + shift.y, HEIGHT.small, { anchor: 'middle' });
+      : lettering(text, along + shift.x, middleOfStrip - rise + shift.y, height, { anchor: 'middle' });
     if (mark.kind !== 'text') continue;
     const box = view.metrics.box(mark);
     if (!floor.isFree(box)) continue;
     floor.blockBox(box);
-    return [mark];
+    return mark;
   }
-  return [];
+  return null;
 }
