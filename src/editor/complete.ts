@@ -31,7 +31,7 @@ export function offersAt(
 ): readonly EditorOffer[] {
   const text = desk.source(path)?.text ?? '';
   const line = text.slice(text.lastIndexOf('\n', offset - 1) + 1, offset);
-  if (path.endsWith('.yaml')) return keysAt(path, line);
+  if (path.endsWith('.yaml')) return [...keysAt(path, line), ...alternativesAt(path, line, workspace)];
   const ids = (fits: (id: string) => boolean, typed: string) => idOffers(path, desk, workspace, fits, typed);
 
   const [, target, typedId] = /(?<![\p{L}\p{N}:]):([a-z-]+)\[([a-z0-9-]*)$/u.exec(line) ?? [];
@@ -114,7 +114,9 @@ function idOffers(
   typed: string,
 ): readonly EditorOffer[] {
   const source = desk.source(path);
-  const own = source ? namesIn(source).flatMap(({ id, gives }) => (gives ? [id] : [])) : [];
+  const own = source
+    ? namesIn(source).flatMap(({ id, gives, space }) => (gives && space !== 'option' ? [id] : []))
+    : [];
   const guide = desk.worked(path)?.guide;
   const known = new Set([...own, ...(guide?.items.keys() ?? []), ...(guide?.templates.keys() ?? [])]);
   return [...known]
@@ -148,6 +150,25 @@ function fitsDirective(
       : ['cut', 'drill'].includes(directive);
   if (directive === 'step' || directive === 'cut-template' || directive === 'hole') return item === null;
   return item?.kind === directive;
+}
+
+/** The tools of the crib, where a tool says which serves as well. */
+function alternativesAt(path: string, line: string, { shop }: Workspace): readonly EditorOffer[] {
+  const typed = /[{,\s]or:\s*["']?(?:[a-z0-9-]+ )*([a-z0-9-]*)$/.exec(line)?.[1];
+  if (path !== 'tools.yaml' || typed === undefined) return [];
+  return [...shop.crib.values()].flatMap((tool) =>
+    tool.kind === 'tool' && tool.id.startsWith(typed)
+      ? [
+          {
+            label: tool.id,
+            detail: itemWords(tool),
+            kind: 'name',
+            text: tool.id,
+            typed: typed.length,
+          } as const,
+        ]
+      : [],
+  );
 }
 
 /** The keys of a file of the shop, at the beginning of a line or within braces. */

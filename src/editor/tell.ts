@@ -48,6 +48,11 @@ export function toldAt(path: string, offset: number, desk: EditorDesk, workspace
     const type = workspace.shop.fastenerTypes.get(name.id);
     return type ? `**${name.id}**\n\n${type.noun.label}${type.release ? `. ${type.release}` : ''}` : null;
   }
+  if (name?.space === 'option') {
+    const option = desk.worked(path)?.guide.builds.options.find(({ id }) => id === name.id);
+    const choices = option?.choices?.map((choice) => `${choice.id}: ${choice.name}`) ?? [];
+    return option ? [`**${name.id}**`, `Option: ${option.name}`, ...choices].join('\n\n') : null;
+  }
   if (name?.space === 'place') {
     const step = desk
       .worked(path)

@@ -172,6 +172,92 @@ describe('an editor', () => {
     await expect(rename(':start[m8-nut]', 9, 'M8 nut')).rejects.toThrow('is no id');
   });
 
+  it('renames an option, and an inspection, wherever a condition asks about it', async () => {
+    const van = (id: string) =>
+      `---\ntitle: ${id}\noptions:\n  fog: Front fog lamps\n  lamps: {one-of: {led: LED, halogen: Halogen}}\nimpossible: ["fog and lamps is halogen"]\n---\n\nA van.\n`;
+    const nones = ['wear', 'tools', 'supplies', 'kit', 'conditions']
+      .map((of) => `::none{of=${of}}\n`)
+      .join('');
+    const lamp = (platform: string) =>
+      `---\ntitle: Lamp\nplatform: ${platform}\noptions:\n  tow: Tow bar\n---\n\n## Work {#work}\n\n${nones}::part[Grille]{#grille when="fog and not (lamps is halogen or tow)"}\n::inspection[Rust]{#rust outcomes="none deep"}\n\n::procedure{of=look-first #first options="bar=tow"}\n\n::step[Look]{#look}\n\n:where[Look behind the :part[grille].]{when="fog and lamps is led and not tow"} :inspect[rust].\n\n::step[Ask]{#ask when="rust is deep" stop}\n\nAsk the owner.\n`;
+    const desk = await talk({
+      'shop.yaml': 'name: Example Fitting\n',
+      'tools.yaml':
+        'socket-13: {name: 13 mm socket, drive: hex 13}\nspanner-13: {name: 13 mm spanner, drive: hex 13, or: socket-13}\n',
+      'fasteners.yaml': 'clip: {name: Clip}\n',
+      'platforms/van.md': van('Van'),
+      'platforms/other.md': van('Other'),
+      'procedures/look-first.md':
+        '---\ntitle: Look first\noptions:\n  bar: Tow bar\n---\n\n::step[Look under it]{#under}\n\nLook under the van. :where[Look under the bar.]{when=bar}\n',
+      'visits/both.md': '---\ntitle: Both\nplatform: van\nbuild: fog, no tow\nguides: lamp\n---\n',
+      'lamp/guide.md': lamp('van'),
+      'second/guide.md': lamp('other'),
+    });
+    const sound = (await desk.check()).out;
+    expect(sound).toContain('no errors');
+    type Edits = readonly {
+      readonly range: {
+        readonly start: { readonly line: number; readonly character: number };
+        readonly end: { readonly line: number; readonly character: number };
+      };
+      readonly newText: string;
+    }[];
+    const rename = async (path: string, words: string, into: number, newName: string) => {
+      const text = await readFile(join(desk.folder, 'guides', path), 'utf8');
+      const params = {
+        textDocument: { uri: desk.uri(path) },
+        position: positionOf(text, words, into),
+        newName,
+      };
+      const { changes } = (await desk.ask('textDocument/rename', params)) as {
+        readonly changes: { readonly [uri: string]: Edits };
+      };
+      const root = desk.uri('');
+      for (const [uri, edits] of Object.entries(changes)) {
+        const own = uri.slice(root.length);
+        const document = TextDocument.create(
+          uri,
+          'markdown',
+          1,
+          await readFile(join(desk.folder, 'guides', own), 'utf8'),
+        );
+        await desk.write(own, TextDocument.applyEdits(document, [...edits]));
+      }
+      await desk.say('workspace/didChangeWatchedFiles', { changes: [] });
+      // What is renamed everywhere reads as before; one place that is missed would be a finding.
+      expect((await desk.check()).out, newName).toBe(sound);
+      return Object.keys(changes)
+        .map((uri) => uri.slice(root.length))
+        .sort();
+    };
+    expect(await rename('lamp/guide.md', 'when="fog', 6, 'mist')).toEqual([
+      'lamp/guide.md',
+      'platforms/van.md',
+      'visits/both.md',
+    ]);
+    expect(await rename('platforms/van.md', 'and lamps', 4, 'headlamps')).toEqual([
+      'lamp/guide.md',
+      'platforms/van.md',
+    ]);
+    expect(await rename('lamp/guide.md', '  tow:', 2, 'hitch')).toEqual(['lamp/guide.md', 'visits/both.md']);
+    expect(await rename('procedures/look-first.md', 'when=bar', 5, 'beam')).toEqual([
+      'lamp/guide.md',
+      'procedures/look-first.md',
+      'second/guide.md',
+    ]);
+    expect(await rename('lamp/guide.md', '{#rust', 2, 'corrosion')).toEqual(['lamp/guide.md']);
+    expect(await rename('tools.yaml', 'socket-13:', 2, 'socket-13mm')).toEqual(['tools.yaml']);
+    expect(await readFile(join(desk.folder, 'guides/tools.yaml'), 'utf8')).toContain('or: socket-13mm}');
+    const text = await readFile(join(desk.folder, 'guides/lamp/guide.md'), 'utf8');
+    const place = {
+      textDocument: { uri: desk.uri('lamp/guide.md') },
+      position: positionOf(text, 'when="mist', 7),
+    };
+    expect(await desk.ask('textDocument/definition', place)).toMatchObject([
+      { uri: desk.uri('platforms/van.md') },
+    ]);
+  }, 60_000);
+
   it('is given the outline by section and step, and what can be folded', async () => {
     const desk = await talk(fixture);
     await opened(desk, guide);
