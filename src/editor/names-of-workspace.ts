@@ -15,7 +15,7 @@ export function nameAt(desk: EditorDesk, path: string, offset: number): NamePlac
 /** Whether a visit is made of a guide, among others. */
 function books(visit: string, guide: string, desk: EditorDesk): boolean {
   const [list = ''] = /^guides:[^\n]*(?:\n[ \t]+-[^\n]*)*/m.exec(desk.source(visit)?.text ?? '') ?? [];
-  return (list.match(/[a-z0-9-]+/g) ?? []).includes(guide);
+  return list.match(/[a-z0-9-]+/g)?.includes(guide) ?? false;
 }
 
 /** Where a name is given: in its own file, else in the shop's lists, on the platforms and in the procedures. */
