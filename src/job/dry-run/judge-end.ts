@@ -28,7 +28,7 @@ type Ending = Violation extends infer V ? (V extends unknown ? Omit<V, Kept> : n
 /** A fault of the end is shown at the last action that left it so. */
 function tellEnd(lot: Lot, what: Ending, last: Cell['last'], set: PlanSet, ledger: Ledger): void {
   const at = last?.action.at ?? lot.thing?.at;
-  if (!at) return;
+  if (!at || set === noPlan) return;
   const place = { at, action: last?.action ?? null, step: last?.step ?? null, side: lot.side };
   tell(ledger, lot, { ...what, ...place } as Fault, set);
 }

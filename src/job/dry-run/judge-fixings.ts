@@ -35,14 +35,18 @@ export function judgeFixings(
   scenes: readonly Scene[] = ledger.script.scenes,
 ): void {
   const { script } = ledger;
-  const asked = script.lots.some(({ thing }) => thing?.coat || thing?.oneByOne || thing?.stack.length);
-  if (!asked) return;
+  if (!hasJoints(script)) return;
   const bench: Bench = { ledger, standing: standingOf(script), stacks: stacksOf(script), wet: new Map() };
   const byMove = new Map<Deed, Change[]>();
   for (const change of changes) byMove.set(change.move, [...(byMove.get(change.move) ?? []), change]);
   for (const scene of scenes) {
     if (scene.set !== noPlan) judgeScene(scene, byMove, bench);
   }
+}
+
+/** Whether anything is said of the fasteners of a guide that is held against the whole of what was played. */
+export function hasJoints({ lots }: Script): boolean {
+  return lots.some(({ thing }) => thing?.coat || thing?.oneByOne || thing?.stack.length);
 }
 
 function judgeScene(scene: Scene, byMove: ReadonlyMap<Deed, readonly Change[]>, bench: Bench): void {

@@ -42,7 +42,7 @@ export interface Ledger {
   readonly told: PlanSet[];
   /** The plans in which all that held a part has come out while it stayed in place. */
   readonly hanging: PlanSet[];
-  readonly used: Application[][];
+  readonly used: (readonly Application[])[];
   /** The plans in which a step has been done, by its id. */
   readonly stepsDone: Map<string, PlanSet>;
   /** From where it is not known what is done, nothing is told. */
@@ -65,6 +65,19 @@ export function openLedger(script: Script): Ledger {
     stepsDone: new Map(),
     blind: false,
     faults: [],
+  };
+}
+
+/** The same once more, to be played on apart from it. */
+export function copyLedger(ledger: Ledger): Ledger {
+  return {
+    ...ledger,
+    cells: [...ledger.cells],
+    told: [...ledger.told],
+    hanging: [...ledger.hanging],
+    used: [...ledger.used],
+    stepsDone: new Map(ledger.stepsDone),
+    faults: [...ledger.faults],
   };
 }
 

@@ -40,26 +40,51 @@ export function play(
   const ledger = openLedger(script);
   let order = 0;
   for (const scene of scenes) {
-    if (scene.set === noPlan) continue;
-    ledger.blind ||= !scene.known;
-    judgeNeeds(scene, null, ledger);
+    begin(scene, ledger);
     for (const move of scene.moves) {
       order += 1;
-      if (move.set === noPlan) continue;
-      ledger.blind ||= !move.known;
-      judgeNeeds(scene, move, ledger);
-      make(move, order, ledger, onlooker);
+      makeMove(scene, move, order, ledger, onlooker);
     }
-    if (!scene.step || !scene.whole) continue;
-    ledger.stepsDone.set(scene.step.id, scene.set);
-    onlooker.stepDone(scene.step, scene.set, ledger);
+    if (scene.whole) finish(scene, ledger, onlooker);
   }
+  close(scenes, ledger, isAll);
+  return ledger;
+}
+
+/** Takes up a scene, or takes it up again. */
+export function begin(scene: Scene, ledger: Ledger): void {
+  if (scene.set === noPlan) return;
+  ledger.blind ||= !scene.known;
+  judgeNeeds(scene, null, ledger);
+}
+
+/**
+ * Makes one move of a scene.
+ *
+ * @param order its position among all moves, in the order of doing
+ */
+export function makeMove(scene: Scene, move: Deed, order: number, ledger: Ledger, onlooker: Onlooker): void {
+  if (scene.set === noPlan || move.set === noPlan) return;
+  ledger.blind ||= !move.known;
+  judgeNeeds(scene, move, ledger);
+  make(move, order, ledger, onlooker);
+}
+
+/** Notes that a step is done with. */
+export function finish({ step, set }: Scene, ledger: Ledger, onlooker: Onlooker): void {
+  if (!step || set === noPlan) return;
+  ledger.stepsDone.set(step.id, set);
+  onlooker.stepDone(step, set, ledger);
+}
+
+/** Comes to the end of what is played: of the whole job, where all of it has been. */
+export function close(scenes: readonly Scene[], ledger: Ledger, isAll: boolean): void {
+  const { script } = ledger;
   ledger.blind ||= script.halt !== null;
   // Where the job was ended, it is for others to say what becomes of the vehicle.
   const ended = scenes.reduce((found, { ends, whole }) => (whole ? found | ends : found), noPlan);
   for (const { index } of script.lots) ledger.told[index] = (ledger.told[index] ?? noPlan) | ended;
   if (isAll) judgeEnd(ledger);
-  return ledger;
 }
 
 function make(move: Deed, order: number, ledger: Ledger, onlooker: Onlooker): void {
@@ -176,5 +201,7 @@ function use(lot: Lot, { action, set }: Deed, ledger: Ledger): void {
   if (action.amount.value.dimension !== lot.thing.quantity?.dimension) return;
   const here = set & (ledger.script.lotSets[lot.index] ?? noPlan);
   const whole = ledger.script.lots.find((one) => one.id === lot.id) ?? lot;
-  ledger.used[whole.index]?.push({ set: here, amount: action.amount.value.base, at: action.amount.at });
+  const earlier = ledger.used[whole.index] ?? [];
+  const { value, at } = action.amount;
+  ledger.used[whole.index] = [...earlier, { set: here, amount: value.base, at }];
 }

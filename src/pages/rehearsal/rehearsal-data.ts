@@ -37,6 +37,16 @@ interface RehearsedPlan {
   readonly layOut: readonly LaidOut[];
   /** What each step has in hand of it. */
   readonly uses: { readonly [step: string]: readonly string[] };
+  /** Likely minutes of each step that states a time, both sides together. */
+  readonly minutes: { readonly [step: string]: number };
+  /** The steps after which each step waits, and for how many minutes: what was put on dries or cures meanwhile. */
+  readonly waits: { readonly [step: string]: readonly Wait[] };
+}
+
+/** Time that must pass after a step. */
+export interface Wait {
+  readonly step: string;
+  readonly minutes: number;
 }
 
 /** A tool, a supply or something to wear. */

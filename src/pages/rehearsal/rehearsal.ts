@@ -137,6 +137,13 @@ function rehearsedPlan({ statement, found, steps, gather, builds: [build = {}] }
     statement: found === '' ? statement : `${statement}; found: ${found}`,
     numbers: Object.fromEntries(steps.map(({ id, number }) => [id, number])),
     layOut: layOut.filter(({ step }) => step !== null),
+    minutes: Object.fromEntries(steps.flatMap(({ id, time }) => (time ? [[id, time.likely]] : []))),
+    waits: Object.fromEntries(
+      steps.flatMap(({ id, after }) => {
+        const waits = after.flatMap(({ step, wait }) => (wait > 0 ? [{ step, minutes: Number(wait) }] : []));
+        return waits.length > 0 ? [[id, waits]] : [];
+      }),
+    ),
     uses: Object.fromEntries(
       steps.flatMap(({ id }) => {
         const step = byId.get(id);

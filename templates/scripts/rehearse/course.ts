@@ -1,5 +1,5 @@
 import type { CribEntry } from '../../../src/pages/rehearsal/crib-data.ts';
-import type { LaidOut, Question, RehearsalData } from '../../../src/pages/rehearsal/rehearsal-data.ts';
+import type { LaidOut, Question, RehearsalData, Wait } from '../../../src/pages/rehearsal/rehearsal-data.ts';
 import { forgotten } from './lay-out.ts';
 import {
   carryRehearsal,
@@ -24,6 +24,8 @@ export interface Reply {
   readonly missing: readonly LaidOut[];
   /** What is asked before it is done. */
   readonly questions: readonly Question[];
+  /** The longest wait that is not over, in minutes, with the step after which it runs; `null` without any. */
+  readonly wait: Wait | null;
 }
 
 /** A rehearsal of one build under way: what has been chosen, and what is said to it. */
@@ -45,6 +47,8 @@ export interface Course {
   readonly layOut: (ids: readonly string[]) => void;
   readonly choose: (task: Task, after?: readonly number[]) => Reply;
   readonly finish: (task: Task) => void;
+  /** Lets so many minutes pass in which nothing is done. */
+  readonly letPass: (minutes: number) => void;
   readonly slip: (slip: Slip) => void;
   readonly settle: (slip: Slip) => void;
   readonly restart: () => void;
@@ -65,11 +69,20 @@ export function openCourse(data: RehearsalData, plan: number, crib: readonly Cri
     now = next;
     kept = keepRehearsal(now);
   };
+  // How much had been done when time was let pass: it is not kept, since asking again does no harm.
+  const pauses: { readonly after: number; readonly minutes: number }[] = [];
   const done = () => now.done.flatMap(([key]) => byKey.get(key) ?? []);
 
   function choose(task: Task, after: readonly number[] = done()): Reply {
     const verdict = session.judge(after, task.index);
-    const none: Reply = { verdict, words: say.verdict(verdict), stops: [], missing: [], questions: [] };
+    const none: Reply = {
+      verdict,
+      words: say.verdict(verdict),
+      stops: [],
+      missing: [],
+      questions: [],
+      wait: null,
+    };
     if (verdict.kind === 'refused') return { ...none, stops: stopsFor(task, verdict) };
     if (verdict.kind !== 'done') return none;
     const isBegun = after.some((index) => session.tasks[index]?.scene === task.scene);
@@ -84,7 +97,23 @@ export function openCourse(data: RehearsalData, plan: number, crib: readonly Cri
       stops: hurts && task.step !== null ? [task.step] : [],
       missing,
       questions,
+      wait: isBegun ? null : waitFor(task, after),
     };
+  }
+
+  /** What is done meanwhile counts: each step that has come to its end since then, by its likely time. */
+  function waitFor({ step }: Task, after: readonly number[]): Wait | null {
+    const { minutes = {}, waits = {} } = data.plans[plan] ?? {};
+    const left = (step === null ? [] : (waits[step] ?? [])).flatMap((wait) => {
+      const end = after.findLastIndex((index) => session.tasks[index]?.step === wait.step);
+      if (end < 0) return [];
+      const since = after.slice(end + 1).flatMap((index) => session.tasks[index]?.step ?? []);
+      const worked = [...new Set(since)].reduce((sum, id) => sum + (minutes[id] ?? 0), 0);
+      const passed = pauses.reduce((sum, pause) => (pause.after > end ? sum + pause.minutes : sum), 0);
+      return [{ step: wait.step, minutes: wait.minutes - worked - passed }];
+    });
+    const [longest] = left.filter((wait) => wait.minutes > 0).toSorted((a, b) => b.minutes - a.minutes);
+    return longest ?? null;
   }
 
   function missingWords(task: Task, missing: readonly LaidOut[]): string {
@@ -124,8 +153,12 @@ export function openCourse(data: RehearsalData, plan: number, crib: readonly Cri
       const laid = [...(now.laid ?? []), ...used.map(({ id }) => id)];
       set({ ...now, laid, done: [...now.done, [task.key, say.task(task)]] });
     },
+    letPass: (minutes) => pauses.push({ after: done().length, minutes }),
     slip: (slip) => set(withSlip(now, slip)),
     settle: (slip) => set({ ...now, slips: now.slips.filter((one) => one !== slip) }),
-    restart: () => set(fresh),
+    restart: () => {
+      pauses.length = 0;
+      set(fresh);
+    },
   };
 }

@@ -1,4 +1,4 @@
-import type { Question } from '../../../src/pages/rehearsal/rehearsal-data.ts';
+import type { Question, Wait } from '../../../src/pages/rehearsal/rehearsal-data.ts';
 import { make } from '../bay/elements.ts';
 import type { Course, Reply } from './course.ts';
 import { answers, ofStep, type Stage } from './parts.ts';
@@ -18,6 +18,39 @@ export function showStop(course: Course, stage: Stage, task: Task, reply: Reply,
     ...messages,
     answers([{ words: 'Back to the work', press: then }]),
   );
+}
+
+/** What has to wait is held until the time has passed, or something else is done meanwhile. */
+export function showWait(
+  course: Course,
+  stage: Stage,
+  task: Task,
+  wait: Wait,
+  go: { readonly on: () => void; readonly back: () => void },
+): void {
+  const { say } = course;
+  const time = waitWords(wait.minutes);
+  const pass = () => {
+    course.letPass(wait.minutes);
+    go.on();
+  };
+  stage.show(
+    'This has to wait',
+    '',
+    make('p', 'reh-for', say.task(task)),
+    make('p', '', `It comes ${time} from now at the earliest: it waits after ${say.step(wait.step)}.`),
+    answers([
+      { words: 'Do something else meanwhile', press: go.back },
+      { words: `Let ${time} pass`, press: pass },
+    ]),
+  );
+}
+
+/** "45 min", "2.5 h", "3 days". */
+export function waitWords(minutes: number): string {
+  if (minutes < 120) return `${Math.ceil(minutes)} min`;
+  if (minutes < 48 * 60) return `${Math.ceil(minutes / 6) / 10} h`;
+  return `${Math.ceil(minutes / 144) / 10} days`;
 }
 
 /** Asks one question after another; a wrong answer is noted, told, and asked again. */

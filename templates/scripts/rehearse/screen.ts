@@ -6,7 +6,7 @@ import { type Course, openCourse, type Reply } from './course.ts';
 import { showEnd } from './ending.ts';
 import { candidates } from './lay-out.ts';
 import { answers, ofStep, openStage, type Stage } from './parts.ts';
-import { showQuestions, showStop } from './questions.ts';
+import { showQuestions, showStop, showWait, waitWords } from './questions.ts';
 import type { Task } from './session.ts';
 import { drawState } from './state.ts';
 
@@ -152,10 +152,15 @@ function foot(course: Course, stage: Stage): HTMLElement {
   return make('footer', 'reh-foot', line, sure);
 }
 
-/** A choice has been made: it is refused, it stops the rehearsal, or it is done once its questions are answered. */
+/** A choice has been made: it is refused, it stops the rehearsal, it waits, or it is done once its questions are answered. */
 function answer(course: Course, stage: Stage, task: Task): void {
   const { say } = course;
   const reply = course.choose(task);
+  if (reply.wait) {
+    const back = () => goOn(course, stage, '');
+    showWait(course, stage, task, reply.wait, { on: () => answer(course, stage, task), back });
+    return;
+  }
   const after = course.done().length;
   const { verdict } = reply;
   const stopped = reply.stops.length > 0;
@@ -209,8 +214,4 @@ function finish(course: Course, stage: Stage, task: Task, { verdict, words, ques
     own && own.wait > 0 && isEnd ? `Then ${waitWords(own.wait)} of waiting.` : '',
   ];
   goOn(course, stage, lines.filter((line) => line !== '').join(' '));
-}
-
-function waitWords(minutes: number): string {
-  return minutes < 120 ? `${minutes} min` : `${Math.round(minutes / 6) / 10} h`;
 }

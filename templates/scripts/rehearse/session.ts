@@ -1,7 +1,7 @@
-import { judgeFixings } from '../../../src/job/dry-run/judge-fixings.ts';
-import type { Fault, Ledger } from '../../../src/job/dry-run/ledger.ts';
+import { hasJoints, judgeFixings } from '../../../src/job/dry-run/judge-fixings.ts';
+import { copyLedger, type Fault, type Ledger, openLedger } from '../../../src/job/dry-run/ledger.ts';
 import type { Lot } from '../../../src/job/dry-run/lot.ts';
-import { type Change, play } from '../../../src/job/dry-run/play.ts';
+import { begin, type Change, close, finish, makeMove } from '../../../src/job/dry-run/play.ts';
 import { scriptFrom } from '../../../src/job/dry-run/portable.ts';
 import type { Deed, Scene, Script } from '../../../src/job/dry-run/script.ts';
 import type { StateName } from '../../../src/model/violation.ts';
@@ -54,44 +54,91 @@ export interface Session {
   readonly standing: (done: readonly number[]) => readonly Standing[];
 }
 
+/** Work as far as it has been played; it can be copied, and played on. */
+interface Played {
+  /** What has been done, in that order. */
+  readonly order: number[];
+  readonly ledger: Ledger;
+  readonly changes: Change[];
+  /** How many tasks of each scene are still to do. */
+  readonly toDo: number[];
+}
+
 /** Opens a rehearsal of one plan of a guide. */
 export function openSession(data: RehearsalData, plan: number): Session {
   const script = scriptFrom(data.ledger, plan);
   const tasks = tasksOf(script, data);
   const inOrder = tasks.map(({ index }) => index);
+  // Without joints, and steps that end the job, each fault shows with the task that makes it.
+  const looksBack = hasJoints(script) || script.scenes.some(({ ends }) => ends !== 0n);
 
-  const faultsOf = (order: readonly number[], isAll: boolean): readonly Fault[] =>
-    played(order, isAll).faults.map(({ fault }) => fault);
+  function nothingDone(): Played {
+    const toDo = script.scenes.map(() => 0);
+    for (const { scene } of tasks) toDo[scene] = (toDo[scene] ?? 0) + 1;
+    return { order: [], ledger: openLedger(script), changes: [], toDo };
+  }
 
-  function played(order: readonly number[], isAll: boolean): Ledger {
-    const scenes = scenesOf(order, tasks, script);
-    const changes: Change[] = [];
+  function copyOf({ order, ledger, changes, toDo }: Played): Played {
+    return { order: [...order], ledger: copyLedger(ledger), changes: [...changes], toDo: [...toDo] };
+  }
+
+  function playOn({ order, ledger, changes, toDo }: Played, index: number): void {
+    const task = tasks[index];
+    const scene = task && script.scenes[task.scene];
+    if (!task || !scene) throw new Error(`there is no task ${index}`);
     const onlooker = { changed: (change: Change) => changes.push(change), stepDone: () => {} };
-    const ledger = play(script, onlooker, scenes, isAll);
-    judgeFixings(changes, ledger, scenes);
-    return ledger;
+    if (tasks[order.at(-1) ?? -1]?.scene !== task.scene) begin(scene, ledger);
+    order.push(index);
+    if (task.move) makeMove(scene, task.move, order.length, ledger, onlooker);
+    const left = (toDo[task.scene] ?? 0) - 1;
+    toDo[task.scene] = left;
+    if (left === 0) finish(scene, ledger, onlooker);
+  }
+
+  function played(from: Played, order: readonly number[]): Played {
+    const next = copyOf(from);
+    for (const index of order) playOn(next, index);
+    return next;
+  }
+
+  function faultsOf({ order, ledger, changes }: Played, isAll: boolean): readonly Fault[] {
+    const seen = isAll || looksBack ? copyLedger(ledger) : ledger;
+    if (seen !== ledger) {
+      const scenes = scenesOf(order, tasks, script);
+      close(scenes, seen, isAll);
+      judgeFixings(changes, seen, scenes);
+    }
+    return seen.faults.map(({ fault }) => fault);
   }
 
   // Of what a guide is published with, no trainee is told.
-  const known = new Set(faultsOf(inOrder, true).map(faultKey));
+  const known = new Set(faultsOf(played(nothingDone(), inOrder), true).map(faultKey));
 
   /** What is wrong with an order that is not wrong with the guide's own. */
-  const wrong = (order: readonly number[], isAll: boolean) =>
+  const wrong = (order: Played, isAll: boolean) =>
     faultsOf(order, isAll).filter((fault) => !known.has(faultKey(fault)));
+
+  // Each question is about the same work as the one before, or a little more: that is played once.
+  let latest = nothingDone();
+  function stand(done: readonly number[]): Played {
+    const goesOn = latest.order.every((index, place) => done[place] === index);
+    latest = goesOn ? played(latest, done.slice(latest.order.length)) : played(nothingDone(), done);
+    return latest;
+  }
 
   function judge(done: readonly number[], index: number): Verdict {
     const before = new Set(done);
     if (before.has(index)) return { kind: 'done-before' };
     const task = tasks[index];
     if (!task) throw new Error(`there is no task ${index}`);
-    const faults = wrong([...done, index], false);
+    const next = played(stand(done), [index]);
+    const faults = wrong(next, false);
     if (faults.length > 0) return { kind: 'refused', faults };
     const link = linkOf(task, before);
     if (link) return link;
     const rest = inOrder.filter((one) => one !== index && !before.has(one));
     const first = Math.min(index, ...rest);
-    const barred = whatFails([...done, index], rest);
-    return barred ?? { kind: 'done', later: first !== index };
+    return whatFails(next, rest) ?? { kind: 'done', later: first !== index };
   }
 
   /** What the ledger cannot know: steps that the guide puts one after another, and the turns of a sequence. */
@@ -116,31 +163,27 @@ export function openSession(data: RehearsalData, plan: number): Session {
    * Whether the rest can still be done: in the order of the guide, or with what does not go yet put off. Where it
    * cannot, what the order of the guide stumbles over first.
    */
-  function whatFails(order: readonly number[], rest: readonly number[]): Verdict | null {
-    if (wrong([...order, ...rest], true).length === 0) return null;
-    let done = order;
+  function whatFails(from: Played, rest: readonly number[]): Verdict | null {
+    if (wrong(played(from, rest), true).length === 0) return null;
+    let now = from;
     let left = rest;
     let stumble: Verdict | null = null;
     while (left.length > 0) {
-      const late = new Set<number>();
-      const going = () => left.filter((one) => !late.has(one));
-      for (let faults = wrong([...done, ...left], false); faults.length > 0; ) {
-        const culprits = going().filter((one) => faults.some((fault) => isAt(tasks[one], fault)));
-        const [first = null] = culprits;
-        stumble ??= {
-          kind: 'bars',
-          faults: first === null ? faults : faults.filter((fault) => isAt(tasks[first], fault)),
-          task: first,
-        };
-        if (culprits.length === 0) return stumble;
-        for (const one of culprits) late.add(one);
-        faults = wrong([...done, ...going()], false);
+      const late: number[] = [];
+      for (const index of left) {
+        const tried = played(now, [index]);
+        const faults = wrong(tried, false);
+        if (faults.length === 0) now = tried;
+        else {
+          const shows = faults.some((fault) => isAt(tasks[index], fault));
+          stumble ??= { kind: 'bars', faults, task: shows ? index : null };
+          late.push(index);
+        }
       }
-      if (late.size === left.length) return stumble;
-      done = [...done, ...going()];
-      left = left.filter((one) => late.has(one));
+      if (late.length === left.length) return stumble;
+      left = late;
     }
-    const end = wrong(done, true);
+    const end = wrong(now, true);
     return end.length > 0 ? { kind: 'bars', faults: end, task: null } : null;
   }
 
@@ -148,7 +191,7 @@ export function openSession(data: RehearsalData, plan: number): Session {
     tasks,
     judge,
     standing: (done) => {
-      const ledger = played(done, false);
+      const { ledger } = stand(done);
       return script.lots.flatMap((lot) => {
         const [cell] = (ledger.cells[lot.index] ?? []).filter(({ set }) => set !== 0n);
         return cell ? [{ lot, state: cell.state, hangs: ledger.hanging[lot.index] !== 0n }] : [];
