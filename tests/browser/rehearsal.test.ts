@@ -170,7 +170,7 @@ it('asks the card set one card at a time; what is asked again later comes after 
   const low = `[...document.querySelectorAll('main :is(button, summary, .card-places a)')]
     .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 56).length`;
   expect(await page.evaluate(low)).toBe(0);
-  const asked = () => page.locator('.reh-ask').innerText();
+  const asked = async () => (await page.locator('.reh-ask').textContent()) ?? '';
   const answer = (words: string) => page.getByRole('button', { name: words }).click();
   await answer('One card at a time, in any order');
   const first = await asked();

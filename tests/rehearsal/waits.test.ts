@@ -28,7 +28,7 @@ if (!read) throw new Error('the guide cannot be read');
 const data = published(read.guide, read.job);
 
 /** A rehearsal as far as all that stands before a step in the guide is done, with or without some other step. */
-function before(step: string, without: string | null = null) {
+function standsBefore(step: string, without: string | null = null) {
   const course = openCourse(data, 0, []);
   const { tasks } = course.session;
   const first = tasks.findIndex((task) => task.step === step);
@@ -41,7 +41,7 @@ function before(step: string, without: string | null = null) {
 describe('what has to wait', () => {
   it('waits for the time of what was put on', () => {
     expect(data.plans[0]?.waits).toEqual({ on: [{ step: 'bar', minutes: 30 }] });
-    const { course, task } = before('on', 'sweep');
+    const { course, task } = standsBefore('on', 'sweep');
     expect(course.choose(task)).toMatchObject({
       verdict: { kind: 'done' },
       wait: { step: 'bar', minutes: 30 },
@@ -49,12 +49,12 @@ describe('what has to wait', () => {
   });
 
   it('waits the less, the longer something else was done meanwhile', () => {
-    const { course, task } = before('on');
+    const { course, task } = standsBefore('on');
     expect(course.choose(task).wait).toEqual({ step: 'bar', minutes: 18 });
   });
 
   it('goes once the time has been let pass, and waits again in another rehearsal', () => {
-    const { course, task } = before('on', 'sweep');
+    const { course, task } = standsBefore('on', 'sweep');
     course.letPass(20);
     expect(course.choose(task).wait).toEqual({ step: 'bar', minutes: 10 });
     course.letPass(10);
