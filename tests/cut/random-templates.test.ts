@@ -148,6 +148,6 @@ test('no text on a cut line or on other text, and a proof square on the first sh
       // The proof square stands on the first sheet, and is asked for on every other one.
       expect(squares(drawn.sheets[0] as Sheet)).toEqual([100, 100]);
     }),
-    runs(40, 200),
+    runs(20, 200),
   );
 }, 240_000);
