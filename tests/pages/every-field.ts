@@ -247,6 +247,7 @@ export const guideView = (): GuideView => ({
   identity: [{ label: text(), value: text() }],
   standing: {
     unverified: text(),
+    inShort: text(),
     verified: text(),
     note: text(),
     since: {
@@ -372,6 +373,7 @@ const entry = (): GuideEntry => ({
   partNumber: text(),
   revision: text(),
   updated: text(),
+  unverified: text(),
   time: text(),
   people: text(),
   builds: text(),

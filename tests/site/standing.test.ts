@@ -24,6 +24,7 @@ it('says on the page, its print and its sheets how a guide stands to its release
   );
   expect(verified).not.toContain('Not verified');
   expect(verified).not.toContain('change-mark');
+  expect(await page('index.html')).not.toContain('entry-unverified');
 
   await change('lamp-cradle/guide.md', 'torque="25 N·m"', 'torque="24 N·m"');
   await change('lamp-cradle/guide.md', 'Plastic chips can injure an eye.', 'Chips can injure an eye.');
@@ -32,6 +33,9 @@ it('says on the page, its print and its sheets how a guide stands to its release
   await build();
   const edited = await page(path);
   expect(edited).toContain('Not verified on a vehicle since step 4 and 2 other things changed.');
+  const short = 'Not verified since step 4 changed.';
+  expect(edited).toContain(`<p class="bay-standing">${short}</p>`);
+  expect(await page('index.html')).toContain(`<p class="entry-unverified"><strong>${short}</strong></p>`);
   expect(edited).toContain('<h2 id="since_release">Since revision 3</h2>');
   expect(edited).toContain('torque 24\u00a0N·m (17.7\u00a0lbf·ft), was 25\u00a0N·m (18.4\u00a0lbf·ft)');
   // One paragraph has changed, and one line of a torque.

@@ -1,5 +1,5 @@
 import type { Guide } from '../../model/guide.ts';
-import { type GuideContext, stepRef } from '../frame/context.ts';
+import { type GuideContext, shownStep, stepRef } from '../frame/context.ts';
 import type { StepRef } from '../frame/shared-views.ts';
 
 /** A section of a print with its steps. */
@@ -18,7 +18,10 @@ const SHORT = 2;
 export function contentsRows(guide: Guide, context: GuideContext): readonly ContentsRow[] {
   if (context.steps.size <= SHORT) return [];
   return guide.sections.flatMap(({ titleText, steps }) => {
-    const own = steps.flatMap(({ id }) => stepRef(context, id) ?? []);
+    const own = steps.flatMap(({ id }) => {
+      const [numbered, ref] = [context.steps.get(id), stepRef(context, id)];
+      return numbered && ref ? [{ ...ref, ...shownStep(context, numbered) }] : [];
+    });
     return own.length === 0 ? [] : [{ title: titleText, steps: own }];
   });
 }

@@ -21,6 +21,8 @@ export interface GuideEntry {
   readonly partNumber: string | null;
   readonly revision: string | null;
   readonly updated: string | null;
+  /** "Not verified since step 7 changed"; `null` where nothing is to be said. */
+  readonly unverified: string | null;
   /** Hands-on time over all its builds. */
   readonly time: string;
   readonly people: string;

@@ -1,4 +1,5 @@
 import { tellChanges } from '../../release/say.ts';
+import { unverifiedInShort } from '../../release/standing.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { dateWords } from '../frame/identity.ts';
 import type { LinkView } from '../frame/shared-views.ts';
@@ -7,6 +8,8 @@ import type { LinkView } from '../frame/shared-views.ts';
 export interface StandingView {
   /** "Not verified on a vehicle since step 7 changed"; `null` where the work is what was verified. */
   readonly unverified: string | null;
+  /** The same in one line of the bay screen: "Not verified since step 7 changed". */
+  readonly inShort: string | null;
   /** Who proved it, when and on which build. */
   readonly verified: string;
   readonly note: string | null;
@@ -31,6 +34,7 @@ export function standingView(context: GuideContext): StandingView | null {
   const on = release.on === '' ? '' : ` ${release.on}`;
   return {
     unverified,
+    inShort: unverifiedInShort(standing),
     verified: `Revision ${revision} was verified by ${release.verified} on a ${context.guide.words.vehicle}${on}; released ${dateWords(release.date)}`,
     note: release.note,
     since: comparison.changes.length === 0 ? null : sinceView(context, standing),

@@ -15,6 +15,7 @@ export function guideEntry(guide: GuideSummary, { root }: Pick<PageContext, 'roo
     picture: guide.picture && pictureFrom(root, guide.picture),
     partNumber: guide.partNumber,
     revision: guide.revision,
+    unverified: guide.unverified,
     updated: guide.updated === null ? null : dateWords(guide.updated),
     time: formatEstimate({
       least: base<'time'>(time.least),

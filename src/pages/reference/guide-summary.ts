@@ -55,6 +55,8 @@ export interface GuideSummary {
   readonly handled: readonly string[];
   /** Every name by which a link can lead to a place of the page. */
   readonly anchors: readonly string[];
+  /** "Not verified since step 7 changed"; `null` where it was never released, or its work is what was. */
+  readonly unverified: string | null;
   /** What it is found by besides its title. */
   readonly facts: readonly GuideFact[];
   /** Its card set, which its platform's page shows with that of others. */
@@ -92,12 +94,14 @@ interface GuideFact {
  * Sums a guide up for the rest of the site.
  *
  * @param picture by which lists show it
+ * @param unverified how it stands to its latest release, in short, where its work is no longer what was verified
  */
 export function summaryOf(
   guide: Guide,
   job: Job,
   shop: Pick<Shop, 'crib' | 'fastenerTypes' | 'platforms'>,
   picture: PictureView | null,
+  unverified: string | null = null,
 ): GuideSummary {
   return {
     id: guide.id,
@@ -122,6 +126,7 @@ export function summaryOf(
     messages: messagePlaces(job),
     handled: handledParts(guide, shop),
     anchors: [...guide.anchors],
+    unverified,
     facts: factsOf(guide, job),
     cards: cardsOf(guide, job, shop),
   };

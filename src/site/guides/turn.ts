@@ -1,6 +1,6 @@
 import { guideFacts } from '../../checks/index.ts';
 import { type GuideSummary, summaryOf } from '../../pages/reference/guide-summary.ts';
-import { releaseStanding } from '../../release/standing.ts';
+import { releaseStanding, unverifiedInShort } from '../../release/standing.ts';
 import { type AnswerTo, type Ask, answers, watched } from '../../shop/asks.ts';
 import { inspectGuide } from '../../shop/inspect-guide.ts';
 import { inspectVisit } from '../../shop/inspect-visit.ts';
@@ -76,6 +76,12 @@ async function resultOf(
     return { ...checked, summary: null, made: null, problems: [] };
   const standing = releaseStanding(value.guide, value.job, value.releases);
   const made = await makeGuide({ ...value, standing }, { seen, note, pageOf, kit, store, pageAlone });
-  const summary = summaryOf(value.guide, value.job, seen.shop, made.face);
+  const summary = summaryOf(
+    value.guide,
+    value.job,
+    seen.shop,
+    made.face,
+    standing && unverifiedInShort(standing),
+  );
   return { ...checked, summary, made, problems: made.problems };
 }
