@@ -163,6 +163,17 @@ function addReleases(program: Command, io: Io, done: (code: ExitCode) => void): 
     .action(async (guide, options) =>
       done(await (await import('./compare.ts')).compareGuide(guide, options, io)),
     );
+  withWorkspace(program.command('recall'))
+    .argument('<guide>', 'the name of its folder')
+    .argument('<records...>', 'saved records of vehicles, or folders of them')
+    .description('tell which vehicles were worked on under a revision of a guide, and what has changed since')
+    .option('--revision <revision>', 'as it stood at the head of the guide')
+    .option('--fingerprint <figures>', 'as it stood there, its first eight figures at least')
+    .addOption(new Option('--format <format>', 'how it is told').choices(['text', 'json']).default('text'))
+    .addHelpText('after', recallFooter)
+    .action(async (guide, records, options) =>
+      done(await (await import('./recall.ts')).recall(guide, records, options, io)),
+    );
 }
 
 function several(value: string, before: readonly string[]): readonly string[] {
@@ -270,6 +281,17 @@ Examples:
   baybook compare lamp-cradle --from 3 --to 4           between two releases
   baybook compare lamp-cradle --overlay changed         and templates, old over new`;
 
+const recallFooter = `
+Records are the files that the page of a guide or a visit saves. Told is what has changed since that release and bears
+on safety, torque or geometry. A file that is no sound record is told by its name, and the others are listed.
+
+Examples:
+  baybook recall lamp-cradle --revision 3 records       every record of a folder
+  baybook recall lamp-cradle --fingerprint "3f2a 9c04 b7d1" records/*.json
+  baybook recall lamp-cradle --revision 3 records --format json
+
+Exit code: 1 where a file is no sound record.`;
+
 const visitFooter = `
 What the platform, the shop or a procedure declares is one thing in both guides; what a guide declares itself is its
 own. Dirty work comes before clean, waits are filled, and the plan never takes longer than one job after the other.
@@ -314,6 +336,7 @@ Examples:
   baybook cut lamp-cradle                the templates of one guide, without the site
   baybook release lamp-cradle            record what it is now, and who stands for it
   baybook compare lamp-cradle            what has changed since
+  baybook recall lamp-cradle --revision 3 records   which vehicles were worked on under it
   baybook visit lamp-cradle roof-vent    two guides on one vehicle, as one job
   baybook day thursday.yaml              what the counter fetches for a day
   baybook check --format sarif           findings for a code host

@@ -10,6 +10,7 @@ import { CARDS_PAGE, platformCardsPage } from '../pages/rehearsal/cards-page.ts'
 import { type CribEntry, cribData } from '../pages/rehearsal/crib-data.ts';
 import type { PictureView } from '../pages/steps/block-views.ts';
 import { comparisonSchemaJson } from '../release/comparison-json.ts';
+import { recallSchemaJson } from '../release/recall-json.ts';
 import { recordSchemaJson } from '../release/record.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
 import { contentHash, sha256 } from '../store/content-hash.ts';
@@ -110,6 +111,7 @@ export async function assetFiles(
     keepFile(store, schemaPath, guideSchemaJson()),
     keepFile(store, 'schema/release.schema.json', recordSchemaJson()),
     keepFile(store, 'schema/comparison.schema.json', comparisonSchemaJson()),
+    keepFile(store, 'schema/recall.schema.json', recallSchemaJson()),
     keepFile(store, 'schema/vehicle-record.schema.json', vehicleRecordSchemaJson()),
     keepFile(store, manifestPath, siteManifest(settings)),
     ...(await siteIcons(settings.accent)).map(({ path, bytes }) => keepFile(store, path, bytes)),

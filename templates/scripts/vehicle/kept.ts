@@ -1,3 +1,4 @@
+import { vehicleName } from '../../../src/vehicle/name.ts';
 import type { VehicleRecord } from '../../../src/vehicle/record.ts';
 
 /** A record without its photographs, which the device keeps apart. */
@@ -29,9 +30,8 @@ export function randomId(bytes: number): string {
 }
 
 /** What the vehicle is known by; the day on which the record was begun, where nothing is written yet. */
-export function nameOf({ vehicle, begun }: Pick<KeptRecord, 'vehicle' | 'begun'>): string {
-  const written = vehicle.find(({ key, text }) => key === 'identity' && text.trim() !== '')?.text.trim();
-  return written ?? `Not named yet, begun ${dayOf(begun)}`;
+export function nameOf(record: Pick<KeptRecord, 'vehicle' | 'begun'>): string {
+  return vehicleName(record) ?? `Not named yet, begun ${dayOf(record.begun)}`;
 }
 
 /** The day of a time, as `2026-10-02`, by this device's clock. */
