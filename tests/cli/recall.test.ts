@@ -45,7 +45,8 @@ async function shop(): Promise<{
   await baybook(place.folder, 'release', 'example', '--date', '2026-10-02', '--verified', 'M. Hart');
   const path = join(place.folder, 'guides/example/releases/1.json');
   const released = JSON.parse(await readFile(path, 'utf8')).fingerprint;
-  const warning = '\n:::warning[Falling bracket]\nA bracket that falls crushes a foot. Hold it with both hands until two nuts are on.\n:::\n';
+  const warning =
+    '\n:::warning[Falling bracket]\nA bracket that falls crushes a foot. Hold it with both hands until two nuts are on.\n:::\n';
   const changed = guide('2', '22 N·m', warning).replace('6 min', '7 min').replace('Hang the', 'Lift up the');
   await place.write('example/guide.md', changed);
   expect((await place.check()).out).toBe('1 guide checked: no errors, no warnings\n');
