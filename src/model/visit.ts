@@ -59,7 +59,7 @@ export interface SharedLoad {
 export interface OrderReason {
   /**
    * `dirty-first`: they throw chips, so they come before the other, which must stay clean. `fills-wait`: they are done
-   * while nobody can go on after the other. `ledger`: the other needs a state, or a part, that they change. `repeated`:
+   * while the work after the other has to wait. `ledger`: the other needs a state, or a part, that they change. `repeated`:
    * they are done for each guide by itself, since nothing else can be ordered.
    */
   readonly kind: 'dirty-first' | 'fills-wait' | 'ledger' | 'repeated';

@@ -7,17 +7,10 @@ import type { VisitNode, VisitNodes } from './nodes.ts';
 /** How often an order is played, at the most, before it is given up. */
 const MOST_PLAYS = 60;
 
-/** An order that the ledger accepts, and the links that it took; or the first that it refuses, `null` where the links go round in a circle. */
+/** An order that the ledger accepts, and the links that it took; or that none was found. */
 export type Arranged =
   | { readonly ok: true; readonly order: readonly string[]; readonly links: readonly Before[] }
-  | { readonly ok: false; readonly refused: RefusedOrder | null };
-
-/** An order that the ledger refuses, and why. */
-export interface RefusedOrder {
-  readonly order: readonly string[];
-  readonly guide: Guide;
-  readonly fault: Violation;
-}
+  | { readonly ok: false };
 
 /**
  * Looks for an order that the ledger accepts. Where playing one shows a fault, the step that shows it is put behind
@@ -35,7 +28,6 @@ export function arrange(
   faultIn: (guide: Guide) => Violation | null,
 ): Arranged {
   let plays = 0;
-  let refused: RefusedOrder | null = null;
   const attempt = (links: readonly Before[], linked: Graph): Arranged | null => {
     const order = linked.order(list);
     if (!order || plays >= MOST_PLAYS) return null;
@@ -43,7 +35,6 @@ export function arrange(
     const guide = compose(order);
     const fault = faultIn(guide);
     if (!fault) return { ok: true, order, links };
-    refused ??= { order, guide, fault };
     for (const link of waysOut(fault, guide, order, nodes)) {
       // What is so already would only be played again.
       if (linked.leads(link.first, link.second)) continue;
@@ -54,7 +45,7 @@ export function arrange(
     }
     return null;
   };
-  return attempt([], graph) ?? { ok: false, refused };
+  return attempt([], graph) ?? { ok: false };
 }
 
 /** What would part a step from the work of another guide on the thing at fault. */

@@ -15,4 +15,3 @@ export { type DayRequest, type RequestedDay, readDay } from './read-day.ts';
 export { readVisit } from './read-visit.ts';
 export type { VisitRequest } from './request.ts';
 export { visitRules } from './rules.ts';
-export { inARow } from './savings.ts';

@@ -6,7 +6,7 @@ import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Violation } from '../model/violation.ts';
-import { type Arranged, arrange, type RefusedOrder, thingsOf } from './arrange.ts';
+import { type Arranged, arrange } from './arrange.ts';
 import { composeVisit } from './compose.ts';
 import { dirtyFirst } from './dirt.ts';
 import { type Before, Graph } from './graph.ts';
@@ -21,7 +21,7 @@ import { orderReasons } from './reasons.ts';
 import type { VisitRequest } from './request.ts';
 import { isNeverLonger, savingsOf, type VisitedGuide } from './savings.ts';
 import { settled } from './settle.ts';
-import { unordered } from './unordered.ts';
+import { type RefusedVisit, unordered } from './unordered.ts';
 
 /** A visit planned: a guide like any other, and its job. */
 export interface PlannedVisit {
@@ -53,29 +53,17 @@ export function planVisit(
     return settled(guide, (when) => known.settles(by?.when(when) ?? when));
   });
   const ground = { request, guides, visited: sorted, known, shop };
-  const refused: Refused[] = [];
+  const refused: RefusedVisit[] = [];
   let longer: PlannedVisit | null = null;
-  for (const plan of plansOf(ground, refused)) {
-    if (!isSound(plan, shop)) continue;
-    if (isNeverLonger(savingsIn(plan))) return plan;
-    longer ??= plan;
+  for (const { plan, nodes } of plansOf(ground)) {
+    const errors = ledgerErrors(plan.guide, plan.job, shop);
+    if (errors.length > 0) refused.push({ ...plan, errors, nodes });
+    else if (isNeverLonger(savingsIn(plan))) return plan;
+    else longer ??= plan;
   }
   // Where the guides in a row are not sound, no row is shorter.
-  return longer ?? toldImpossible(ground, refused, report);
-}
-
-/** An order that the ledger refuses, and what it orders. */
-interface Refused extends RefusedOrder {
-  readonly nodes: VisitNodes;
-}
-
-/** Tells why no order is possible: what was refused last, where most was repeated, lies between the guides. */
-function toldImpossible({ request, shop }: Ground, refused: readonly Refused[], report: Report): null {
-  const last = refused.at(-1);
-  if (!last) throw new Error('a visit without a plan was refused none');
-  const [told] = ledgerErrors(last.guide, computeJob(last.guide, shop.settings.crew), shop);
-  report(unordered(request, last.fault, told, last.nodes, thingsOf(last.fault, last.guide)));
-  return null;
+  if (longer === null) report(unordered(request, refused));
+  return longer;
 }
 
 /** What all ways of planning a visit have in common. */
@@ -215,30 +203,32 @@ function repeatedSteps(
  * The plans of a visit, each only worked out when it is asked for: as much shared as can be before more is repeated;
  * of each the order of the schedule of one technician, then the order that was found, then that without dirty work
  * first; at last the guides in a row with nothing shared, which takes as long as they take.
- *
- * @param refused gets what the ledger refuses
  */
-function* plansOf(ground: Ground, refused: Refused[]): Generator<PlannedVisit> {
+function* plansOf(ground: Ground): Generator<{ readonly plan: PlannedVisit; readonly nodes: VisitNodes }> {
   let layout: Layout | null = null;
   for (const repeated of sharings(ground.guides, ground.shop)) {
     layout = laidOut(ground, repeated);
     const { arranged, dirt, nodes, compose } = layout;
-    if (arranged.ok) {
-      const { order } = arranged;
-      yield finished(layout, quickOrder(compose(order, dirt), nodes), dirt, ground);
-      yield finished(layout, order, dirt, ground);
-      if (dirt.length > 0) yield finished(layout, order, [], ground);
-    } else if (arranged.refused) refused.push({ ...arranged.refused, nodes });
+    if (!arranged.ok) continue;
+    const { order } = arranged;
+    yield { plan: finished(layout, quickOrder(compose(order, dirt), nodes), dirt, ground), nodes };
+    yield { plan: finished(layout, order, dirt, ground), nodes };
+    if (dirt.length > 0) yield { plan: finished(layout, order, [], ground), nodes };
   }
   if (!layout) return;
   // The last layout shares nothing.
-  const row = [...layout.nodes.chains.values()];
-  for (const chains of [row, row.toReversed()]) {
-    const plan = finished(layout, chains.flat(), [], ground);
-    yield plan;
-    const fault = firstFault(plan.guide);
-    if (fault) refused.push({ order: chains.flat(), guide: plan.guide, fault, nodes: layout.nodes });
-  }
+  for (const row of rowsOf([...layout.nodes.chains.values()]))
+    yield { plan: finished(layout, row.flat(), [], ground), nodes: layout.nodes };
+}
+
+/** The most guides of which every row is tried; of more, two. */
+const MOST_IN_ROWS = 3;
+
+/** The rows in which guides can be done one after the other. */
+function rowsOf<T>(guides: readonly T[]): readonly (readonly T[])[] {
+  if (guides.length > MOST_IN_ROWS) return [guides, guides.toReversed()];
+  if (guides.length < 2) return [guides];
+  return guides.flatMap((first, place) => rowsOf(guides.toSpliced(place, 1)).map((rest) => [first, ...rest]));
 }
 
 function finished(
@@ -259,9 +249,4 @@ function finished(
 
 function savingsIn({ guide }: PlannedVisit) {
   return guide.visit?.savings ?? [];
-}
-
-/** Whether the rules of the ledger accept a plan, its products dry, cured and covered in time. */
-function isSound({ guide, job }: PlannedVisit, shop: Shop): boolean {
-  return ledgerErrors(guide, job, shop).length === 0;
 }

@@ -59,7 +59,7 @@ function timesOf(plan: Plan | undefined): VisitTimes {
 }
 
 /** The times of several jobs one after the other. */
-export function inARow(times: readonly VisitTimes[]): VisitTimes {
+function inARow(times: readonly VisitTimes[]): VisitTimes {
   const sum = (of: (one: VisitTimes) => number) => times.reduce((total, one) => total + of(one), 0);
   return {
     handsOn: sum(({ handsOn }) => handsOn),

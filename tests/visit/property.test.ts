@@ -3,8 +3,8 @@ import { placedInStep, stepsOf } from '../../src/job/walk.ts';
 import type { Block } from '../../src/model/block.ts';
 import type { Guide, Step } from '../../src/model/guide.ts';
 import type { Prose } from '../../src/model/prose.ts';
+import type { VisitTimes } from '../../src/model/visit.ts';
 import { memoryFiles } from '../../src/shop/index.ts';
-import { inARow } from '../../src/visit/index.ts';
 import { samples } from '../samples.ts';
 import { randomWorkspace } from './random-guides.ts';
 import { type Bookable, bookable } from './request.ts';
@@ -86,18 +86,19 @@ function judge(shop: Bookable, wanted: readonly string[]): void {
   for (const [id, count] of counted) expect(guide.visit?.steps.get(id)?.guides.length, id).toBe(count);
   // Never longer than one after the other.
   for (const { together, apart } of guide.visit?.savings ?? []) {
-    const row = inARow(apart);
-    expect(together.handsOn).toBeLessThan(row.handsOn + 0.01);
+    const sum = (of: (times: VisitTimes) => number) => apart.reduce((total, one) => total + of(one), 0);
+    expect(together.handsOn).toBeLessThan(sum(({ handsOn }) => handsOn) + 0.01);
     for (const [index, { minutes }] of together.elapsed.entries())
-      expect(minutes).toBeLessThan((row.elapsed[index]?.minutes ?? 0) + 0.5);
+      expect(minutes).toBeLessThan(sum(({ elapsed }) => elapsed[index]?.minutes ?? 0) + 0.5);
   }
-  // However they are named.
+  // However they are named; of three in the long set.
+  if (wanted.length > samples(2, 3)) return;
   const again = shop.plan([...wanted].reverse()).visit;
   expect(again?.job.fingerprint).toBe(job.fingerprint);
 }
 
 describe('random guides on one vehicle', () => {
-  it.each(Array.from({ length: samples(3, 150) }, (_, index) => index + 1))(
+  it.each(Array.from({ length: samples(2, 150) }, (_, index) => index + 1))(
     'make one sound job, seed %i',
     async (seed) => {
       const shop = await bookable(memoryFiles(randomWorkspace(seed, names)), names);

@@ -1,7 +1,11 @@
 import type { Finding } from '../../src/diagnostics/finding.ts';
 import { collector } from '../../src/diagnostics/report.ts';
+import { readGuide } from '../../src/guide/index.ts';
+import { computeJob } from '../../src/job/index.ts';
+import { guideContext } from '../../src/shop/guide-context.ts';
 import { inspectGuide } from '../../src/shop/inspect-guide.ts';
 import { openWorkspace, type Workspace } from '../../src/shop/open-workspace.ts';
+import { readText } from '../../src/shop/text-files.ts';
 import type { WorkspaceFiles } from '../../src/shop/workspace-files.ts';
 import { type PlannedVisit, planVisit, type VisitRequest } from '../../src/visit/index.ts';
 
@@ -19,13 +23,22 @@ export interface Bookable {
 
 type Visited = Parameters<typeof planVisit>[1][number];
 
-/** Reads some guides of a workspace. */
-export async function bookable(files: WorkspaceFiles, names: readonly string[]): Promise<Bookable> {
+/**
+ * Reads some guides of a workspace.
+ *
+ * @param judged holds them against all rules too; what is published has passed these already
+ */
+export async function bookable(
+  files: WorkspaceFiles,
+  names: readonly string[],
+  judged = true,
+): Promise<Bookable> {
   const workspace = await openWorkspace(files);
   const found: Finding[] = [...workspace.general];
   const guides = new Map<string, Visited>();
   for (const name of names) {
-    const { value, findings } = await inspectGuide(`${name}/guide.md`, workspace);
+    const path = `${name}/guide.md`;
+    const { value, findings } = judged ? await inspectGuide(path, workspace) : readAlone(path, workspace);
     found.push(...findings);
     if (value) guides.set(name, value);
   }
@@ -44,6 +57,13 @@ export async function bookable(files: WorkspaceFiles, names: readonly string[]):
       return { visit, findings };
     },
   };
+}
+
+function readAlone(path: string, { shop, procedures, files }: Workspace) {
+  const { findings, report } = collector();
+  const source = readText(files, path);
+  const guide = source && readGuide(source, guideContext(shop, procedures, files), report);
+  return { value: guide && { guide, job: computeJob(guide, shop.settings.crew) }, findings };
 }
 
 function request(names: readonly string[], build: readonly string[]): VisitRequest {

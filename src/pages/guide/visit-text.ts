@@ -76,7 +76,8 @@ function sharedLines({ visit, sections }: Guide, numbers: Numbers): readonly str
   const nameOf = (id: string) => visit?.guides.find((one) => one.id === id)?.name ?? id;
   return (visit?.shared ?? []).flatMap(({ step, guides }) => {
     const number = numbers.get(step);
-    return number === undefined ? [] : [`${number}. ${titles.get(step)}: ${listed(guides.map(nameOf))}`];
+    const whom = guides.length === visit?.guides.length ? '' : `, for ${listed(guides.map(nameOf))}`;
+    return number === undefined ? [] : [`${number}. ${titles.get(step)}${whom}`];
   });
 }
 

@@ -50,6 +50,8 @@ export function glanceRows(context: GuideContext, guide: Guide): readonly Glance
     }),
     row('Waiting', {
       text: ({ time }) => (time.waiting > 0 ? formatMinutes(base<'time'>(time.waiting)) : 'none'),
+      more: ({ time, schedules }) =>
+        schedules.some(({ elapsed: { mean } }) => mean < time.waiting) ? 'some of it at the same time' : null,
     }),
     notCheckedRow(guide, context),
   ].filter(({ lines }) => lines.length > 0);

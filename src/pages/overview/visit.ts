@@ -4,7 +4,6 @@ import type { OrderReason, Visit, VisitSaving, VisitTimes } from '../../model/vi
 import { formatLabour } from '../../trade/labour.ts';
 import { formatRun } from '../../units/estimate.ts';
 import { base } from '../../units/quantity.ts';
-import { inARow } from '../../visit/index.ts';
 import { type GuideContext, guideFolder, stepRef } from '../frame/context.ts';
 import { shortFingerprint } from '../frame/identity.ts';
 import { sharedRows } from '../frame/plans.ts';
@@ -45,7 +44,8 @@ interface SharedView {
   /** One. */
   readonly steps: readonly StepRef[];
   readonly title: string;
-  readonly guides: string;
+  /** `null` where it is for all of them. */
+  readonly guides: string | null;
 }
 
 /** Why steps stand where they do: "Steps 8, 9" and what is said of them, up to another step. */
@@ -74,7 +74,8 @@ export function visitView({ visit }: Pick<Guide, 'visit'>, context: GuideContext
     savings: savingViews(visit, context),
     shared: visit.shared.flatMap(({ step, guides }) => {
       const ref = stepRef(context, step);
-      return ref ? [{ steps: [ref], title: ref.title, guides: listed(guides.map(nameOf)) }] : [];
+      const whom = guides.length === visit.guides.length ? null : `for ${listed(guides.map(nameOf))}`;
+      return ref ? [{ steps: [ref], title: ref.title, guides: whom }] : [];
     }),
     reasons: visit.reasons.flatMap((reason) => reasonView(reason, context) ?? []),
   };
@@ -90,26 +91,30 @@ function savingViews({ savings }: Visit, context: GuideContext): readonly Saving
 
 /** A line for each time, with the sum that it comes from. */
 export function savingRows({ together, apart }: VisitSaving): readonly SavingRow[] {
-  const row = inARow(apart);
   const line = (
     label: string,
     of: (times: VisitTimes) => number,
     words: (value: number) => string,
-  ): SavingRow => ({
-    label,
-    apart: sumWords(
-      apart.map((times) => words(of(times))),
-      words(of(row)),
-    ),
-    together: words(of(together)),
-    saved: words(Math.max(0, of(row) - of(together))),
-  });
+    step = 1,
+  ): SavingRow => {
+    // Each rounded by itself first: whoever adds up what is printed gets what is printed.
+    const rounded = (value: number) => Math.round(value / step) * step;
+    const parts = apart.map((times) => rounded(of(times)));
+    const sum = parts.reduce((total, part) => total + part, 0);
+    const whole = rounded(of(together));
+    return {
+      label,
+      apart: sumWords(parts.map(words), words(sum)),
+      together: words(whole),
+      saved: sum < whole ? `none, ${words(whole - sum)} more` : words(sum - whole),
+    };
+  };
   // Four columns on a phone: a time may go on in the next line.
   const minutes = (value: number) => formatRun(base<'time'>(value)).replaceAll('\u00a0', ' ');
   return [
     line('Hands-on', ({ handsOn }) => handsOn, minutes),
     line('Everybody’s time', ({ personMinutes }) => personMinutes, minutes),
-    line('Labour', ({ labour }) => labour, formatLabour),
+    line('Labour', ({ labour }) => labour, formatLabour, 0.1),
     ...together.elapsed.map(({ crew }) =>
       line(
         `Elapsed, ${crewWords(crew).toLowerCase()}`,
@@ -127,7 +132,7 @@ function sumWords(parts: readonly string[], sum: string): string {
 /** What is said between the steps of a reason and its other step. */
 export const reasonWords: { readonly [K in OrderReason['kind']]: string } = {
   'dirty-first': 'chips and swarf before what must stay clean, which begins with',
-  'fills-wait': 'done while nobody can go on after',
+  'fills-wait': 'done while the other work has to wait after',
   ledger: 'before it, since it changes what is worked on in',
   repeated: 'done for each guide by itself, since they cannot be done once for all',
 };
