@@ -10,16 +10,23 @@ const length = (feet: number) => quantityOf('length', feet, 'ft').base;
 
 // AWG diameters 0.127·92^((36 − n)/39) mm (lrak.net); circular mils as hyperphysics prints them.
 test.each([
-  [18, 0.823, 1624.3],
-  [16, 1.309, 2582.9],
-  [14, 2.081, 4106.8],
-  [12, 3.309, 6529],
-  [10, 5.261, 10381],
-  [8, 8.366, 16509],
-  [6, 13.3, 26250],
-])('%d AWG', (gauge, area, mils) => {
+  [18, 1.0237, 0.823, [1624.3, 1624.3], 20.95],
+  [16, 1.2908, 1.309, [2582.7, 2582.9], 13.17],
+  [14, 1.6277, 2.081, [4106.7, 4106.8], 8.285],
+  [12, 2.0525, 3.309, [6529.9, 6529], 5.211],
+  [10, 2.5882, 5.261, [10383, 10381], 3.277],
+  [8, 3.2636, 8.366, [16510, 16509], 2.061],
+  [6, 4.1154, 13.3, [26251, 26250], 1.296],
+] as const)('%d AWG', (gauge, diameter, area, mils, milliohms) => {
+  expect(Math.sqrt((awgArea(gauge) * 4) / Math.PI)).toBeCloseTo(diameter, 4);
   expect(awgArea(gauge)).toBeCloseTo(area, 2);
-  expect(Math.abs(awgArea(gauge) / CIRCULAR_MIL / mils - 1)).toBeLessThan(5e-4);
+  for (const printed of mils) {
+    expect(Math.abs(awgArea(gauge) / CIRCULAR_MIL / printed - 1)).toBeLessThan(5e-4);
+  }
+  // Copper at 20 °C is what a wire has at best; ours is judged warm, so that no drop is told too low.
+  const ours = wire(`${gauge} AWG`).perMetre * 1000;
+  expect(ours).toBeGreaterThan(milliohms);
+  expect(ours / milliohms).toBeLessThan(1.05);
 });
 
 // 4/0 is n = −3: 0.46 in exactly, so 211 600 circular mils.
@@ -32,6 +39,9 @@ test.each([
   [14, 3702],
   [12, 5833],
   [10, 9343],
+  // From memory.
+  [8, 14810],
+  [6, 25910],
 ])('%d SAE', (gauge, mils) => {
   expect(wire(`${gauge} SAE`).area / CIRCULAR_MIL).toBeCloseTo(mils, 6);
   expect(wire(`${gauge} SAE`).area).toBeLessThan(awgArea(gauge));

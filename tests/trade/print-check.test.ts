@@ -21,6 +21,8 @@ describe('a setting is named by what it does to 100 mm', () => {
 
 // Fit to page by the sizes alone: A4 → Letter 279.4/297 = 0.9407, Letter → A4 210/215.9 = 0.9727.
 test('the arithmetic of paper sizes is among the causes', () => {
+  expect(279.4 / 297).toBeCloseTo(0.940741, 6);
+  expect(210 / 215.9).toBeCloseTo(0.972673, 6);
   expect(causes((100 * 279.4) / 297)).toContain('the A4 file was fitted to Letter paper');
   expect(causes((100 * 210) / 215.9)).toContain('the Letter file was fitted to A4 paper');
 });

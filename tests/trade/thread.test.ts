@@ -17,6 +17,22 @@ describe('threads as authors write them', () => {
   ])('%s', (typed, name, series) => expect(thread(typed)).toMatchObject({ name, series }));
 });
 
+// Unified threads, coarse and fine, per inch: BOSL2 screws.scad.
+test.each([
+  ['1/4', 20, 28],
+  ['5/16', 18, 24],
+  ['3/8', 16, 24],
+  ['7/16', 14, 20],
+  ['1/2', 13, 20],
+  ['9/16', 12, 18],
+  ['5/8', 11, 18],
+  ['3/4', 10, 16],
+])('%s in has %d or %d threads to the inch', (size, coarse, fine) => {
+  const found = [coarse, fine].map((count) => thread(`${size}-${count}`));
+  expect(found.map(({ series }) => series)).toEqual(['coarse', 'fine']);
+  expect(found.map(({ pitch }) => Math.round(25.4 / pitch))).toEqual([coarse, fine]);
+});
+
 describe('threads that are refused', () => {
   test.each([
     ['M8x2', 'M8 is not made with a pitch of 2 mm; it has 1.25, 1, 0.75', 'M8x1.25'],

@@ -2,7 +2,7 @@ import { posix } from 'node:path';
 import { rules } from '../../../src/checks/index.ts';
 import { languageRules } from '../../../src/checks/language/index.ts';
 import { collector } from '../../../src/diagnostics/report.ts';
-import { type ReadingContext, readGuide } from '../../../src/guide/index.ts';
+import { type ReadingContext, readGuide, readPlatform } from '../../../src/guide/index.ts';
 import { dryRun } from '../../../src/job/dry-run/index.ts';
 import { distinctOutcomes } from '../../../src/job/outcomes.ts';
 import type { Guide } from '../../../src/model/guide.ts';
@@ -53,7 +53,12 @@ function codesIn(
   const { findings, report } = collector();
   const all = mutant ? new Map([...sources, [mutant.file, sourceFile(mutant.file, mutant.text)]]) : sources;
   const source = all.get(guide.file);
-  const read = source && readGuide(source, contextOf(shop, all), report);
+  const context = contextOf(shop, all);
+  const [, id] = /^platforms\/(.+)\.md$/.exec(mutant?.file ?? '') ?? [];
+  const changed = mutant && id !== undefined && all.get(mutant.file);
+  const platform = changed ? readPlatform(changed, context, report) : null;
+  const platforms = platform && id ? new Map([...shop.platforms, [id, platform]]) : shop.platforms;
+  const read = source && readGuide(source, { ...context, platforms }, report);
   if (read && findings.length === 0) {
     const job = jobOf(read);
     const lost = {
