@@ -27,6 +27,9 @@ const spoils: ReadonlySet<Verb> = new Set(['fit', 'refit', 'move-back', 'start',
 /** What a product that stays open for a while is put on for. */
 const puts: ReadonlySet<Verb> = new Set(['fit', 'refit', 'move-back', 'start', 'bond']);
 
+/** What puts a thing over whatever it covers. */
+const closes: ReadonlySet<Verb> = new Set(['fit', 'refit', 'move-back']);
+
 interface Deed {
   readonly place: number;
   readonly action: Action;
@@ -56,15 +59,17 @@ function demandsOf(
   guide: Guide,
 ): readonly ProductDemand[] {
   const on = new Set(applied.on.map(({ value }) => value));
-  const touching = (verbs: ReadonlySet<Verb>) =>
+  const touching = (verbs: ReadonlySet<Verb>, under: typeof restsOn = restsOn) =>
     later.find(
       ({ action }) =>
         verbs.has(action.verb) &&
         action.target.value !== supply.id &&
-        [...action.on.map(({ value }) => value), ...restsOn(action.target.value, guide)].some((id) =>
+        [...action.on.map(({ value }) => value), ...under(action.target.value, guide)].some((id) =>
           on.has(id),
         ),
     );
+  const spoilt = [touching(spoils), touching(closes, coveredBy)].flatMap((deed) => deed ?? []);
+  const [spoiling] = spoilt.sort((a, b) => later.indexOf(a) - later.indexOf(b));
   // In a visit, what another guide needs is what that guide itself puts on.
   const isAsked = sharesWork(steps[from], guide);
   const needing = firstNeed(
@@ -82,7 +87,7 @@ function demandsOf(
     time && found ? [{ kind, supply, from, applied, to: found.place, at: found.at, time: time.value }] : [];
   const at = (deed: Deed | undefined) => (deed ? { place: deed.place, at: deed.action.at } : null);
   return [
-    ...demand('dries', supply.dries, first(at(touching(spoils)), supply.cures ? null : needing)),
+    ...demand('dries', supply.dries, first(at(spoiling), supply.cures ? null : needing)),
     ...demand('cures', supply.cures, needing),
     ...demand('open-time', supply.openTime, at(touching(puts))),
   ];
@@ -138,4 +143,10 @@ function restsOn(id: string, guide: Guide): readonly string[] {
     ...(item && 'on' in item ? item.on.map(({ value }) => value) : []),
     ...panels,
   ];
+}
+
+/** What a thing lies over once it is in its place. */
+function coveredBy(id: string, guide: Guide): readonly string[] {
+  const item = guide.items.get(id);
+  return item && 'covers' in item ? item.covers.map(({ value }) => value) : [];
 }

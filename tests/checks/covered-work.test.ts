@@ -21,6 +21,14 @@ describe('work behind a cover that is in place', () => {
   });
 });
 
+it('a bead of sealant in the place of an old seal wants its cover off', async () => {
+  const body = (order: string) =>
+    `::part[Cover]{#cover covers=seal}\n::part[Seal]{#seal}\n::supply[Sealant]{#bead quantity="1 m" replaces=seal}\n\n::step[Change the seal]{#change}\n\n:remove[cover], :remove[seal] and :discard[seal]. ${order}.`;
+  const bead = ':apply[bead]{amount="1 m"}';
+  expect(await told(body(`${bead}, and :refit[cover]`))).toEqual([]);
+  expect(await told(body(`:refit[cover], and ${bead}`))).toEqual([`part-still-covered: ${bead}`]);
+});
+
 it('a one-time fastener from the box is driven once', async () => {
   const body = (words: string) =>
     `::tool[T20 bit]{#bit drive=T20}\n::kit[Rail]{#rail}\n::kit[Coated screw]{#screw drive=T20 reuse=no holds=rail}\n\n::step[Fit the rail]{#job}\n\n:fit[rail] and :fit[screw]{with=bit}. ${words}`;

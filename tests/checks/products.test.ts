@@ -62,6 +62,15 @@ describe('a product', () => {
     ]);
   });
 
+  it('is dry before what covers it goes back', async () => {
+    const closed = (wait: string) =>
+      `::none{of=kit}\n::supply[Primer]{#paint quantity="10 ml" dries="30 min"}\n::part[Cover]{#cover covers=rail}\n::part[Rail]{#rail}\n\n## Work {#work}\n\n::step[Prime the rail]{#prime time="5 min"${wait}}\n\n:remove[cover]. :apply[paint]{amount="10 ml" on=rail}.\n\n::step[Close it]{#close}\n\n:refit[cover].`;
+    expect((await look(closed(''))).found.join()).toContain(
+      'supply-not-dry: the primer dries for 30\u00a0min',
+    );
+    expect((await look(closed(' wait="30 min"'))).found).toEqual([]);
+  });
+
   it('is put on, and has cured, before what needs it', async () => {
     const early = body(' wait="30 min"', ' needs=glue').replace(' wait="2 h"', '');
     expect((await look(early)).found.join()).toContain('supply-not-dry: the glue cures for 2\u00a0h');

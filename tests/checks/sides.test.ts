@@ -76,6 +76,22 @@ describe('a sentence about what is on the left', () => {
   });
 });
 
+describe('a hole on each side', () => {
+  const plugged = (steps: string) =>
+    `${holes('').split('::step[Drill]')[0]?.replace('unit=mm}', 'for=plug unit=mm}')}
+${steps}`.replace('::part[Cover]{#cover}', '::part[Cover]{#cover}\n::kit[Hole plug]{#plug side=each}');
+  const drill = (side: string) =>
+    `::step[Drill on the ${side}]{#drill-${side} side=${side}}\n\n:drill[hole]{with=bit trial=trial}.\n\n`;
+  const fit = (side: string) => `::step[Plug on the ${side}]{#fit-${side} side=${side}}\n\n:fit[plug].\n\n`;
+
+  it('takes its plug once it is made, one side after the other', async () => {
+    const turns = `${drill('left')}${fit('left')}${drill('right')}${fit('right')}`;
+    expect(await told(plugged(turns))).toEqual([]);
+    const late = `${drill('left')}${fit('left')}${fit('right')}${drill('right')}`;
+    expect(await told(plugged(late))).toEqual(['hole-late: :fit[plug]']);
+  });
+});
+
 it('what is on each side is handled on each, or on neither', async () => {
   const clip = (steps: string) => `::part[Trim]{#trim side=each}\n\n${steps}`;
   const left = '::step[Left]{#left side=left}\n\n:remove[trim] and :refit[trim].\n\n';

@@ -24,7 +24,7 @@ const asks: { readonly [V in Verb]?: readonly Judge[] } = {
   loosen: [reachable],
   disconnect: [reachable],
   connect: [reachable, somethingToConnect],
-  apply: [placeFree, somethingToHold],
+  apply: [placeFree, reachable, somethingToHold],
   clean: [reachableInPlace],
   route: [outOfBox, reachableInPlace],
   cut: [afterTrial],

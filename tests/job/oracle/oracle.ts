@@ -270,6 +270,7 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
       case 'apply':
         if (thing.temporary) from('bare');
         vacant(piece);
+        open(piece);
         under(piece, 'on');
         become('on');
         return;
