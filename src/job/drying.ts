@@ -68,7 +68,7 @@ function demandsOf(
           on.has(id),
         ),
     );
-  const spoilt = [touching(spoils), touching(closes, coveredBy)].flatMap((deed) => deed ?? []);
+  const spoilt = [touching(spoils), touching(closes, liesOver)].flatMap((deed) => deed ?? []);
   const [spoiling] = spoilt.sort((a, b) => later.indexOf(a) - later.indexOf(b));
   // In a visit, what another guide needs is what that guide itself puts on.
   const isAsked = sharesWork(steps[from], guide);
@@ -146,7 +146,7 @@ function restsOn(id: string, guide: Guide): readonly string[] {
 }
 
 /** What a thing lies over once it is in its place. */
-function coveredBy(id: string, guide: Guide): readonly string[] {
+function liesOver(id: string, guide: Guide): readonly string[] {
   const item = guide.items.get(id);
   return item && 'covers' in item ? item.covers.map(({ value }) => value) : [];
 }
