@@ -5,14 +5,14 @@ import type { Page as FirefoxPage } from 'puppeteer-core';
 import sharp from 'sharp';
 import { beforeAll, expect, it, vi } from 'vitest';
 import { openPreview, type PreviewBench } from '../preview/open-preview.ts';
-import { long } from '../samples.ts';
+import { long, sampleOf } from '../samples.ts';
 import { chromiumOfWorker, firefoxOfWorker } from './browser.ts';
 
 // A browser on a busy machine takes its time; nothing here is about speed.
 vi.setConfig({ testTimeout: 300_000, hookTimeout: 240_000 });
 
 /** How many photographs are dropped in, and how many marks are placed in all. */
-const wanted = long ? { photographs: 12, marks: 20 } : { photographs: 2, marks: 3 };
+const wanted = long ? { photographs: 12, marks: 20 } : { photographs: 1, marks: 2 };
 
 let photographs: readonly { readonly name: string; readonly bytes: Buffer }[] = [];
 beforeAll(async () => {
@@ -137,46 +137,53 @@ async function expectIllustrated({ folder, ask }: PreviewBench, hand: Hand): Pro
 const address = ({ preview }: PreviewBench) =>
   `http://localhost:${preview.port}/~preview/bench/?guide=lamp-cradle`;
 
-it('takes photographs in, and marks by pressing, in Chromium', async () => {
-  const bench = await openPreview();
-  const page: ChromiumPage = await (await chromiumOfWorker()).newPage({
-    viewport: { width: 1400, height: 900 },
-  });
+/** A page of the bench in a browser, with a hand on it. */
+async function inChromium(bench: PreviewBench): Promise<Opened> {
+  const page = await (await chromiumOfWorker()).newPage({ viewport: { width: 1400, height: 900 } });
   const faults: string[] = [];
   page.on('pageerror', (error) => faults.push(String(error)));
   await page.goto(address(bench));
-  const hand: Hand = {
-    press: (x, y) => page.mouse.click(x, y),
+  return { hand: handOn(page, (script) => page.evaluate(script)), faults, close: () => page.close() };
+}
+
+async function inFirefox(bench: PreviewBench): Promise<Opened> {
+  const page = await (await firefoxOfWorker()).newPage();
+  await page.setViewport({ width: 1400, height: 900 });
+  const faults: string[] = [];
+  page.on('pageerror', (error) => faults.push(String(error)));
+  await page.goto(address(bench), { waitUntil: 'load' });
+  return { hand: handOn(page, (script) => page.evaluate(script)), faults, close: () => page.close() };
+}
+
+interface Opened {
+  readonly hand: Hand;
+  readonly faults: readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+function handOn({ mouse }: Pick<ChromiumPage | FirefoxPage, 'mouse'>, run: Hand['run']): Hand {
+  return {
+    press: (x, y) => mouse.click(x, y),
     drag: async (from, to) => {
-      await page.mouse.move(...from);
-      await page.mouse.down();
-      await page.mouse.move(...to, { steps: 3 });
-      await page.mouse.up();
+      await mouse.move(...from);
+      await mouse.down();
+      await mouse.move(...to, { steps: 3 });
+      await mouse.up();
     },
-    run: (script) => page.evaluate(script),
+    run,
   };
+}
+
+const browsers = [
+  ['Chromium', inChromium],
+  ['Firefox', inFirefox],
+] as const;
+
+it.each(sampleOf(browsers, 1))('takes photographs in, and marks by pressing, in %s', async (_, openIn) => {
+  const bench = await openPreview();
+  const { hand, faults, close } = await openIn(bench);
   await illustrate(hand);
   await expectIllustrated(bench, hand);
   expect(faults).toEqual([]);
-  await page.close();
-});
-
-it('does the same in Firefox', async () => {
-  const bench = await openPreview();
-  const page: FirefoxPage = await (await firefoxOfWorker()).newPage();
-  await page.setViewport({ width: 1400, height: 900 });
-  await page.goto(address(bench), { waitUntil: 'load' });
-  const hand: Hand = {
-    press: (x, y) => page.mouse.click(x, y),
-    drag: async (from, to) => {
-      await page.mouse.move(...from);
-      await page.mouse.down();
-      await page.mouse.move(...to, { steps: 3 });
-      await page.mouse.up();
-    },
-    run: (script) => page.evaluate(script),
-  };
-  await illustrate(hand);
-  await expectIllustrated(bench, hand);
-  await page.close();
+  await close();
 });
