@@ -1,4 +1,3 @@
-import { driveGlyph } from '../../drawings/drive-glyph.ts';
 import { wearSign, wearSignFor } from '../../drawings/safety-symbol.ts';
 import type { Markup } from '../../html/markup.ts';
 import { stringify } from '../../html/stringify.ts';
@@ -28,9 +27,9 @@ export function toolPage(
   };
 }
 
+/** The sign of what is worn. What a tool fits is no picture of the tool: it stands with its drive, among the facts. */
 function drawingOf(item: Tool | Wear): Markup | null {
-  if (item.kind === 'wear') return stringify([wearSign(wearSignFor(item.noun.label))]);
-  return item.drive ? stringify([driveGlyph(item.drive.value)]) : null;
+  return item.kind === 'wear' ? stringify([wearSign(wearSignFor(item.noun.label))]) : null;
 }
 
 function toolFacts(tool: Tool, page: PageContext): readonly FactView[] {
