@@ -2,8 +2,9 @@ import { readdir } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { actionsOf, placedIn, stepsOf } from '../../src/job/index.ts';
-import { featuresOf } from '../../src/job/target.ts';
+import { featuresOf, findTarget } from '../../src/job/target.ts';
 import type { Guide } from '../../src/model/guide.ts';
+import type { Action } from '../../src/model/inline.ts';
 import { long, sampleOf } from '../samples.ts';
 import { type Mutant, mutantsOf } from './mutation/mutants.ts';
 import { putBack } from './mutation/put-back.ts';
@@ -78,7 +79,7 @@ afterAll(() => {
 
 /**
  * Both orders were played to the end: two things that do not need each other may be done either way round. A step
- * whose every action is on things of both sides does them on both sides, whether it says so or not. And what is there
+ * whose every action is on things, or holes, of both sides does them on both sides, whether it says so or not. And what is there
  * once, on one side, and is handled by steps of no side, is the same thing in the same steps without its side.
  */
 function isSameWork({ change }: Mutant, guide: Guide): boolean {
@@ -92,9 +93,16 @@ function isSameWork({ change }: Mutant, guide: Guide): boolean {
     const isSingle = 'side' in of && of.side?.value !== 'each';
     return isSingle && handling.every(({ side }) => side === null);
   }
-  const acts = actionsOf(of).flatMap(({ node }) => guide.items.get(node.target.value) ?? []);
-  const isSided = (item: (typeof acts)[number]) => 'count' in item && item.side?.value === 'each';
-  return of.side?.value === 'each' && acts.length > 0 && acts.every(isSided);
+  const isOnBoth = ({ verb, target: { value } }: Action) => {
+    const found = findTarget(guide, value);
+    if (found?.kind === 'hole' || found?.kind === 'template') return found.template.side === 'each';
+    const item = found?.item;
+    // Tape that was put on each side comes off each, where nobody says a side.
+    if (item?.kind === 'supply') return verb === 'take-off';
+    return item !== undefined && 'count' in item && item.side?.value === 'each';
+  };
+  const acts = actionsOf(of).map(({ node }) => node);
+  return of.side?.value === 'each' && acts.length > 0 && acts.every(isOnBoth);
 }
 
 /** Why nothing can notice a change; `null` where something should have. */
