@@ -179,7 +179,7 @@ function windowOf(page: InkPage): { window: Bounds; trimmed: Bounds } {
   const trimmed = { ...window };
   const seams = page.paths.filter(({ dash }) => isDash(dash, 3, 0.75)).flatMap(({ lines }) => lines);
   for (const { text, at: from, end } of page.texts) {
-    if (!/^(trim here|sheet \d+ (is laid on )?up to here)/.test(text)) continue;
+    if (!/^(trim here|sheet \d+ (is laid on |up )*to here)/.test(text)) continue;
     const axis = Math.abs(from.x - end.x) < 1e-3 ? 'x' : 'y';
     const places = seams.filter(([a, b]) => Math.abs(a[axis] - b[axis]) < 1e-3).map(([a]) => a[axis]);
     const seam = places.toSorted((a, b) => Math.abs(a - from[axis]) - Math.abs(b - from[axis]))[0];
@@ -371,5 +371,5 @@ describe('as an outside reader finds it in the ink alone', () => {
       expect(Number(/Sheet (\d+) of/.exec(said)?.[1])).toBe(page);
       expect(said).toContain(CONTEXT.fingerprint);
     }
-  }, 60_000);
+  }, 900_000);
 });

@@ -23,6 +23,17 @@ describe('a guide in one file', () => {
     expect(html).not.toMatch(/<link\b|\ssrc="(?!data:)|\ssrcset=|\sstyle=/);
   });
 
+  it('leads to its page on the site, where the sheets and their print check are', async () => {
+    const folder = await outputFolder();
+    const one = inspection();
+    const settings = { ...one.shop.settings, address: 'https://guides.example/shop/' };
+    await buildSite({ ...one, shop: { ...one.shop, settings } }, files(), folder);
+    const html = (await filesBelow(folder)).get('guides/lamp-cradle/lamp-cradle.html') ?? '';
+    expect(html).toContain(
+      '<a href="https://guides.example/shop/guides/lamp-cradle/index.html">the site that it comes from</a>',
+    );
+  });
+
   it('is told of in a line where it is over its budget', () => {
     expect(overBudgetWords('guides/a/a.html', SINGLE_FILE_BUDGET)).toBeNull();
     expect(overBudgetWords('guides/a/a.html', 7_300_000)).toBe(

@@ -145,12 +145,13 @@ function labelReference(
       );
   const off = outsideKeepOuts(view);
   const stands = (text: string, held: (place: TextPlace) => boolean): boolean => {
-    // How far a line lies from its datum stays on the first line.
+    // How far a line lies from its datum stays on the first line where that fits.
     const [head = '', rest] = text.split(/(?<=datum:) /);
     const more = broken(view, rest ?? head, height, BROKEN);
     const ways = [
       [text],
       ...(rest === undefined ? more : [[head, rest], ...more.map((one) => [head, ...one])]),
+      ...(rest === undefined ? [] : broken(view, text, height, BROKEN)),
     ];
     return [along, square].some((places) =>
       ways.some((lines) => letterLines(view, lines, height, places(lines.length).filter(held))),
@@ -172,8 +173,10 @@ function outsideKeepOuts({ resolved, move }: View): (place: TextPlace) => boolea
 
 /** A text on two to four lines, for each of some widths that holds its longest word. */
 function broken(view: View, text: string, height: number, widths: readonly number[]): string[][] {
+  // A figure stays with its unit.
+  const kept = text.replaceAll(/(\d) mm/g, '$1\u00a0mm');
   return widths
-    .map((width) => view.metrics.wrap(text, height, width))
+    .map((width) => view.metrics.wrap(kept, height, width).map((one) => one.replaceAll('\u00a0', ' ')))
     .filter((lines) => lines.length > 1 && lines.length < 5 && lines.join(' ') === text);
 }
 

@@ -131,17 +131,14 @@ function joinMarks(
     const trims = join.trimmed === index;
     if (!trims && join.under !== index) return [];
     const other = plan.tiles[trims ? join.under : join.trimmed]?.page ?? page;
-    const [full, short] = trims
-      ? [`trim here, lay on sheet ${other}`, `trim here: sheet ${other}`]
-      : [`sheet ${other} is laid on up to here`, `sheet ${other} up to here`];
+    const said = trims
+      ? [`trim here, lay on sheet ${other}`, `trim here: sheet ${other}`, 'trim here']
+      : [`sheet ${other} is laid on up to here`, `sheet ${other} up to here`, `sheet ${other} to here`];
     const edge = trims ? join.edge.trimmed : join.edge.under;
     const seam = seamLine(join, trims ? frame : null, shift);
     floor.blockLines([seam]);
-    const words = [
-      { text: full, height: HEIGHT.small },
-      { text: short, height: HEIGHT.small },
-      { text: short, height: HEIGHT.ruler },
-    ]
+    const words = said
+      .flatMap((text) => [HEIGHT.small, HEIGHT.ruler].map((height) => ({ text, height })))
       .map((one) => stripWords(floor, one, edge, join, shift, view))
       .find((mark) => mark !== null);
     return [stroke('trim', seam), ...(words ? [words] : [])];

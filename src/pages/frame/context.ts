@@ -172,7 +172,7 @@ export function frameOf(
 }
 
 /** What tells where the page of a guide is. */
-export interface NamedPage {
+interface NamedPage {
   readonly id: string;
   readonly visit?: unknown;
 }
@@ -184,6 +184,14 @@ export interface NamedPage {
  */
 export function guideFolder({ id, visit = null }: NamedPage): string {
   return `${visit ? 'visits' : 'guides'}/${id}/`;
+}
+
+/** Where a guide's page is published; `null` where the shop has no address. */
+export function pageAddress(address: string | null, guide: NamedPage): string | null {
+  if (address === null) return null;
+  const site = new URL(address);
+  if (!site.pathname.endsWith('/')) site.pathname += '/';
+  return new URL(`${guideFolder(guide)}index.html`, site).href;
 }
 
 /** A platform's page from the site's root. */

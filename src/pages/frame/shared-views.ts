@@ -56,5 +56,10 @@ export interface FrameView {
   /** The content security policy. */
   readonly policy: Markup;
   /** What a page that must stand alone holds in the place of files; `null` for a page of the site. */
-  readonly inlined: { readonly style: Markup; readonly script: Markup } | null;
+  readonly inlined: {
+    readonly style: Markup;
+    readonly script: Markup;
+    /** Where its page is published, with the sheets and their print check; `null` where the shop has no address. */
+    readonly page: string | null;
+  } | null;
 }

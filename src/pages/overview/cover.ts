@@ -6,7 +6,7 @@ import type { Block } from '../../model/block.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Build } from '../../model/when.ts';
 import { type TradeWords, usualWords } from '../../trade/words.ts';
-import { type GuideContext, guideFolder, type NamedPage, shownStep } from '../frame/context.ts';
+import { type GuideContext, pageAddress, shownStep } from '../frame/context.ts';
 import { always, shownWhen } from '../frame/plans.ts';
 import type { Shown, VaryingView } from '../frame/shared-views.ts';
 import type { PlanCode } from './pick-data.ts';
@@ -69,14 +69,6 @@ function identifiedBy({ registration }: TradeWords): string {
   return registration === usualWords.registration
     ? `${capitalised(registration)} or VIN`
     : capitalised(registration);
-}
-
-/** Where a guide's page is published; `null` where the shop has no address. */
-export function pageAddress(address: string | null, guide: NamedPage): string | null {
-  if (address === null) return null;
-  const site = new URL(address);
-  if (!site.pathname.endsWith('/')) site.pathname += '/';
-  return new URL(`${guideFolder(guide)}index.html`, site).href;
 }
 
 /** `#build=fog:yes,lamps:led`: what makes the page show a build, as its script reads and writes it. */

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { compactStyle } from '../../html/compact-style.ts';
 import { markup } from '../../html/markup.ts';
-import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
+import { guideFolder, type PageContext, pageAddress } from '../../pages/frame/context.ts';
 import { identityWords, oneBuildWords } from '../../pages/frame/identity.ts';
 import type { FrameView } from '../../pages/frame/shared-views.ts';
 import type { GuidePages } from '../../pages/guide/guide-page.ts';
@@ -39,7 +39,8 @@ export function singleFilePath(guide: PublishedGuide['guide']): string {
 
 /**
  * A guide that needs no other file: styles, script and pictures stand in it, the pictures in one size. What it
- * would have to link to (other pages, full-scale sheets) is named and not linked.
+ * would have to link to (other pages, full-scale sheets) is named and not linked, but for its page on the site, where
+ * that has an address: there the sheets are, and the print check that corrects them.
  */
 export function singleFileView(
   { page, alone }: GuidePages,
@@ -57,8 +58,9 @@ export function singleFileView(
   const logo = shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null;
   const feet = pageFeet(guide, identityWords(guide, job), oneBuildWords(guide, job));
   const style = styleText(page.frame.styles, parts.styles, accentStyle(shop.settings.accent), feet);
+  const address = pageAddress(shop.settings.address, guide);
   const around = { ...page.frame, root: '', logo: logo && inlineOnce(logo) };
-  return alone(frame(around, style, parts.script), inlineOnce);
+  return alone(frame(around, style, parts.script, address), inlineOnce);
 }
 
 /** The style sheets of the guide's page in their order, as one text. */
@@ -73,7 +75,7 @@ function styleText(
 }
 
 /** The frame with everything in it, under a policy that lets in what is in it by its hash, and nothing else. */
-function frame(linked: FrameView, style: string, script: string): FrameView {
+function frame(linked: FrameView, style: string, script: string, address: string | null): FrameView {
   if (/<\/style/i.test(style)) throw new Error('a style sheet holds the end of its own element');
   const safe = script.replace(/<(?=\/script|!--)/gi, '\\x3c');
   const policy = [
@@ -89,7 +91,7 @@ function frame(linked: FrameView, style: string, script: string): FrameView {
     policy: markup(policy.join('; ')),
     styles: [],
     scripts: [],
-    inlined: { style: markup(style), script: markup(safe) },
+    inlined: { style: markup(style), script: markup(safe), page: address },
   };
 }
 
