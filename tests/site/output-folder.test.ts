@@ -214,6 +214,18 @@ describe('a build that is cut short', () => {
     expect(await inSite(folder)).toEqual(wanted);
   });
 
+  it('clears a lock away whose build was killed before it had put its name in, once it is older than a moment', async () => {
+    const folder = await outputFolder();
+    await publish(folder, old);
+    const lock = join(folder, '.baybook-lock');
+    await writeFile(lock, '');
+    await expect(publish(folder, wanted)).rejects.toThrow(/^another build has been writing/);
+    const since = new Date(Date.now() - 11_000);
+    await utimes(lock, since, since);
+    await publish(folder, wanted);
+    expect(await inSite(folder)).toEqual(wanted);
+  });
+
   it('leaves no empty folder behind', async () => {
     const folder = await outputFolder();
     open(folder).close();

@@ -6,6 +6,9 @@ import type { Disk } from './disk.ts';
 /** Stands in the output folder while a build is at work on it. */
 const lockName = '.baybook-lock';
 
+/** Milliseconds in which a build that runs has put its name into its lock: one that was killed before never does. */
+const NAMED_WITHIN = 10_000;
+
 /** Who holds a lock. */
 interface Owner {
   readonly process: number;
@@ -28,7 +31,8 @@ export function takeLock(folder: string, now: number, disk: Disk): { readonly he
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
       const found = readLock(path);
-      if (found !== null && !isGone(found)) return { heldBy: heldWords(found, path, now) };
+      const gone = found !== null && (isGone(found) || (found === '' && ageOf(path, now) > NAMED_WITHIN));
+      if (found !== null && !gone) return { heldBy: heldWords(found, path, now) };
       if (found !== null) clearLock(path, found, disk);
     }
   }
@@ -90,11 +94,16 @@ function heldWords(text: string, path: string, now: number): string {
 }
 
 function ageWords(path: string, now: number): string {
+  const seconds = Math.max(0, Math.round(ageOf(path, now) / 1000));
+  if (seconds < 120) return `${seconds} s`;
+  return seconds < 7200 ? `${Math.round(seconds / 60)} min` : `${Math.round(seconds / 3600)} h`;
+}
+
+/** In milliseconds; none for a lock that has just gone. */
+function ageOf(path: string, now: number): number {
   try {
-    const seconds = Math.max(0, Math.round((now - statSync(path).mtimeMs) / 1000));
-    if (seconds < 120) return `${seconds} s`;
-    return seconds < 7200 ? `${Math.round(seconds / 60)} min` : `${Math.round(seconds / 3600)} h`;
+    return now - statSync(path).mtimeMs;
   } catch {
-    return 'a moment';
+    return 0;
   }
 }
