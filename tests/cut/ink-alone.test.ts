@@ -178,14 +178,12 @@ function windowOf(page: InkPage): { window: Bounds; trimmed: Bounds } {
   };
   const trimmed = { ...window };
   const seams = page.paths.filter(({ dash }) => isDash(dash, 3, 0.75)).flatMap(({ lines }) => lines);
-  for (const { text, at: from, end } of page.texts) {
-    if (!/^(trim here|sheet \d+ (is laid on |up )*to here)/.test(text)) continue;
-    const axis = Math.abs(from.x - end.x) < 1e-3 ? 'x' : 'y';
-    const places = seams.filter(([a, b]) => Math.abs(a[axis] - b[axis]) < 1e-3).map(([a]) => a[axis]);
-    const seam = places.toSorted((a, b) => Math.abs(a - from[axis]) - Math.abs(b - from[axis]))[0];
-    if (seam === undefined) throw new Error(`“${text}” stands at no line`);
-    const falls = from[axis] < seam ? 'min' : 'max';
-    trimmed[`${falls}${axis === 'x' ? 'X' : 'Y'}`] = seam;
+  for (const [a, b] of seams) {
+    // A seam runs near the edge beyond which the sheet is trimmed, or covered by its neighbour.
+    const axis = Math.abs(a.x - b.x) < 1e-3 ? 'X' : 'Y';
+    const at = axis === 'X' ? a.x : a.y;
+    const [low, high] = [at - window[`min${axis}`], window[`max${axis}`] - at];
+    trimmed[`${low < high ? 'min' : 'max'}${axis}`] = at;
   }
   return { window, trimmed };
 }
@@ -309,6 +307,9 @@ describe('as an outside reader finds it in the ink alone', () => {
           if (one.side) expect(all).toContain(`${one.side.toUpperCase()} SIDE`);
           if (!plan.oneSheet) expect(all).toContain(`Sheet ${tile.page} of ${plan.pages}`);
         }
+        // Each seam is trimmed on one of its two sheets, and says so there.
+        const trims = pages.flatMap(({ texts }) => texts.filter(({ text }) => /^trim here/.test(text)));
+        expect(trims).toHaveLength(plan.tiles.flatMap(({ joins }) => joins).length / 2);
         for (const cut of resolved.cuts) {
           if (cut.kind === 'hole') {
             const { point } = cut.stations[0] ?? { point: { x: 0, y: 0 } };

@@ -121,12 +121,17 @@ function joinMarks(
   shift: Point,
   view: View,
 ): Mark[] {
-  const floor = floorOf(grow(frame, -0.2));
-  floor.blockLines([
-    ...allLines(lines).map((s) => moveSegment(s, view.move)),
-    ...view.marks.flatMap((mark) => (mark.kind === 'stroke' ? mark.segments : [])),
-  ]);
-  for (const { x, y } of seams.crosses) floor.blockBox(crossBox({ x: x + shift.x, y: y + shift.y }));
+  const { cuts, edges, centres, keepOuts } = lines;
+  // Where hatching fills a strip, its words stand on the hatching.
+  const floors = [allLines(lines), [...cuts, ...edges, ...centres, ...keepOuts]].map((drawn) => {
+    const floor = floorOf(grow(frame, -0.2));
+    floor.blockLines([
+      ...drawn.map((s) => moveSegment(s, view.move)),
+      ...view.marks.flatMap((mark) => (mark.kind === 'stroke' ? mark.segments : [])),
+    ]);
+    for (const { x, y } of seams.crosses) floor.blockBox(crossBox({ x: x + shift.x, y: y + shift.y }));
+    return floor;
+  });
   return seams.joins.flatMap((join) => {
     const trims = join.trimmed === index;
     if (!trims && join.under !== index) return [];
@@ -136,12 +141,16 @@ function joinMarks(
       : [`sheet ${other} is laid on up to here`, `sheet ${other} up to here`, `sheet ${other} to here`];
     const edge = trims ? join.edge.trimmed : join.edge.under;
     const seam = seamLine(join, trims ? frame : null, shift);
-    floor.blockLines([seam]);
-    const words = said
-      .flatMap((text) => [HEIGHT.small, HEIGHT.ruler].map((height) => ({ text, height })))
-      .map((one) => stripWords(floor, one, edge, join, shift, view))
-      .find((mark) => mark !== null);
-    return [stroke('trim', seam), ...(words ? [words] : [])];
+    for (const floor of floors) floor.blockLines([seam]);
+    for (const floor of floors) {
+      for (const text of said) {
+        for (const height of [HEIGHT.small, HEIGHT.ruler]) {
+          const words = stripWords(floor, { text, height }, edge, join, shift, view);
+          if (words) return [stroke('trim', seam), words];
+        }
+      }
+    }
+    return [stroke('trim', seam)];
   });
 }
 
