@@ -82,12 +82,12 @@ describe('a hole on each side', () => {
 ${steps}`.replace('::part[Cover]{#cover}', '::part[Cover]{#cover}\n::kit[Hole plug]{#plug side=each}');
   const drill = (side: string) =>
     `::step[Drill on the ${side}]{#drill-${side} side=${side}}\n\n:drill[hole]{with=bit trial=trial}.\n\n`;
-  const fit = (side: string) => `::step[Plug on the ${side}]{#fit-${side} side=${side}}\n\n:fit[plug].\n\n`;
+  const fits = (side: string) => `::step[Plug on the ${side}]{#fit-${side} side=${side}}\n\n:fit[plug].\n\n`;
 
   it('takes its plug once it is made, one side after the other', async () => {
-    const turns = `${drill('left')}${fit('left')}${drill('right')}${fit('right')}`;
+    const turns = `${drill('left')}${fits('left')}${drill('right')}${fits('right')}`;
     expect(await told(plugged(turns))).toEqual([]);
-    const late = `${drill('left')}${fit('left')}${fit('right')}${drill('right')}`;
+    const late = `${drill('left')}${fits('left')}${fits('right')}${drill('right')}`;
     expect(await told(plugged(late))).toEqual(['hole-late: :fit[plug]']);
   });
 });
