@@ -356,7 +356,6 @@ export const rehearsalView = (): RehearsalView => ({
 /** A card set. */
 export const cardsView = (): CardsView => ({
   frame: frame(),
-  title: text(),
   of: link(),
   edition: text(),
   groups: [

@@ -44,7 +44,7 @@ describe('a step that puts bolts in', () => {
 
   it('lists position by position where its bolts differ', async () => {
     const step = await stepOf('stack', 'hang');
-    const table = /<table class="positions">(.*?)<\/table>/s.exec(step)?.[1] ?? '';
+    const table = /<table class="positions as-lines">(.*?)<\/table>/s.exec(step)?.[1] ?? '';
     expect([...table.matchAll(/<tr[^>]*>(.*?)<\/tr>/gs)].map(([, row = '']) => words(row))).toEqual([
       'Bolt 1 2 3 4 5 6',
       'Front bolt B Washer C Bar D Spacer, 12 mm E Frame lug B Washer F M8 nut',

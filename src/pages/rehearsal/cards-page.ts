@@ -40,7 +40,6 @@ export function guideCardsPage(guide: Guide, job: Job, context: GuideContext): C
   });
   return {
     frame: cardsFrame(`Break cards: ${guide.title.value}`, context, guide.words),
-    title: guide.title.value,
     of: { text: guide.title.value, href: 'index.html' },
     edition: identityWords(guide, job),
     groups: groupsOf(shown),
@@ -66,7 +65,6 @@ export function platformCardsPage(
   if (shown.length === 0) return null;
   return {
     frame: cardsFrame(`Break cards: ${title.value}`, page, words),
-    title: title.value,
     of: { text: title.value, href: 'index.html' },
     edition: null,
     groups: groupsOf(shown),

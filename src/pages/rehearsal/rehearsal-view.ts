@@ -17,7 +17,6 @@ export interface RehearsalView {
 /** The card set of a guide, or of all guides of a platform: it reads with scripts off. */
 export interface CardsView {
   readonly frame: FrameView;
-  readonly title: string;
   /** The page that the cards are made from. */
   readonly of: LinkView;
   /** "revision 3, 3f2a 9c04 b7d1"; `null` where there are several guides. */
