@@ -109,7 +109,12 @@ describe('the demo shop, every page of it', () => {
         viewport: { width: 320, height: 640 },
       });
       const missing = await page.evaluate<string[]>(
-        '[...document.images].filter((image) => image.naturalWidth === 0).map((image) => image.src)',
+        `(async () => {
+          const images = [...document.images];
+          for (const image of images) image.loading = 'eager';
+          await Promise.all(images.map((image) => image.decode().catch(() => {})));
+          return images.filter((image) => image.naturalWidth === 0).map((image) => image.src);
+        })()`,
       );
       const wide = await page.evaluate<string[]>(overTheEdge);
       await page.setViewportSize({ width: 680, height: 1000 });

@@ -79,8 +79,8 @@ afterAll(() => {
 
 /**
  * Both orders were played to the end: two things that do not need each other may be done either way round. A step
- * whose every action is on things, or holes, of both sides does them on both sides, whether it says so or not. And what is there
- * once, on one side, and is handled by steps of no side, is the same thing in the same steps without its side.
+ * whose every action is on things, or holes, of both sides does them on both sides, whether it says so or not. And what
+ * is there once, on one side, and is handled by steps of no side, is the same thing in the same steps without its side.
  */
 function isSameWork({ change }: Mutant, guide: Guide): boolean {
   if (change.kind === 'swap') return change.action.target.value !== change.with.target.value;
@@ -117,6 +117,7 @@ function reasonFor({ change }: Mutant, guide: Guide): string | null {
       const { verb, target } = change.action;
       if (verb === 'clear' && change.kind === 'drop')
         return 'a state that may last longer, since nothing bars it';
+      if (verb === 'inspect' && change.kind === 'double') return 'something that is looked at twice';
       const idle = verb === 'clean' || verb === 'route' || verb === 'measure';
       const items = [...guide.items.values()];
       const replaced = items.some((item) => 'replaces' in item && item.replaces?.value === target.value);

@@ -131,7 +131,15 @@ const isTheFault: { readonly [code: string]: readonly string[] } = {
   'supply-overused': ['quantity'],
   'supply-unit-differs': ['quantity'],
   'picture-wrong-side': ['shows'],
-  'relation-side-missing': ['side'],
+  'relation-side-missing': ['side', 'on'],
+  'message-one-way': ['clear'],
+  'movement-unstated': ['work'],
+  'cable-ends-differ': ['ends'],
+  'open-time-over': ['holds'],
+  'supply-not-dry': ['holds', 'dries'],
+  'supply-yield-short': ['yields'],
+  'side-contradicted': ['side'],
+  'side-forgotten': ['side'],
 };
 
 describe('nothing falls silent in the bad example of a rule when a fact is taken away', () => {
