@@ -318,7 +318,9 @@ describe('the job sheet', () => {
   };
 
   it('takes half the paper of the whole guide, on A4 and Letter (at most 10 sheets, others 7, or half)', async () => {
-    for (const { name, file, paper, title } of all()) {
+    // In each run the job sheet of the switch panel is held against that of Firefox, below.
+    const tried = all().filter(({ name }) => long || name !== 'switch-panel');
+    for (const { name, file, paper, title } of tried) {
       const sheet = await jobSheetOf(press, press, name, paper, null);
       expectSound(sheet, title);
       const most = name === 'lamp-cradle' ? 10 : 7;

@@ -262,7 +262,7 @@ const step = fc.record({
 });
 
 // The long suite runs 500 series of edits; each run a fixed sample.
-const series = process.env.LONG ? 500 : 3;
+const series = process.env.LONG ? 500 : 2;
 
 it('is a clean build, whatever is edited', { timeout: process.env.LONG ? 3_600_000 : 240_000 }, async () => {
   let number = 0;
