@@ -1,7 +1,7 @@
 import type { Verdict } from '../shop/verdict.ts';
 import type { FileHashes } from '../store/file-hashes.ts';
 import { readContent } from '../store/store.ts';
-import type { OutputFolder, Published, SiteFile } from './folder/output-folder.ts';
+import type { Blocked, OutputFolder, Published, SiteFile } from './folder/output-folder.ts';
 import { ownIdentity } from './identity.ts';
 import { type KeptRun, readRun, type Work, workspaceHash, writeRun } from './work.ts';
 
@@ -52,7 +52,8 @@ export async function buildSite(work: Work, folder: OutputFolder, options: SiteO
   const { makeSite } = await import('./make-site.ts');
   const { verdict, notices, problems, files } = await makeSite(work, identity, options.refuse);
   if (problems.length > 0) return { verdict, outcome: { ok: false, problems }, notices };
-  const outcome = outcomeOf(await folder.publish(files, options.hashes));
+  const published = await folder.publish(files, options.hashes);
+  const outcome = outcomeOf(published);
   if (outcome.ok && (await workspaceHash(work, identity)) === state) {
     writeRun(work.store, state, kind, {
       ...verdict,
@@ -61,7 +62,7 @@ export async function buildSite(work: Work, folder: OutputFolder, options: SiteO
       notices,
     });
   }
-  return { verdict, outcome, notices };
+  return { verdict, outcome, notices: [...notices, ...published.notices] };
 }
 
 /** Publishes what a run gave that had the same to work on; `null` where the store has lost some of it. */
@@ -78,8 +79,8 @@ async function publishKept(
   const files = kept.site.map(
     ([path, hash]) => [path, { hash, bytes: () => keptBytes(store, hash) }] as const,
   );
-  const outcome = outcomeOf(await folder.publish(new Map(files), hashes));
-  return { verdict, outcome, notices: kept.notices };
+  const published = await folder.publish(new Map(files), hashes);
+  return { verdict, outcome: outcomeOf(published), notices: [...kept.notices, ...published.notices] };
 }
 
 function keptBytes(store: Work['store'], hash: string): Uint8Array {
@@ -88,7 +89,7 @@ function keptBytes(store: Work['store'], hash: string): Uint8Array {
   return bytes;
 }
 
-function outcomeOf(published: Published | { readonly inTheWay: readonly string[] }): SiteOutcome {
+function outcomeOf(published: Published | Blocked): SiteOutcome {
   if (!('inTheWay' in published)) return { ok: true, ...published };
   return { ok: false, problems: published.inTheWay.map(inTheWayWords) };
 }

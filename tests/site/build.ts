@@ -85,5 +85,5 @@ export async function buildSite(
     const words = 'in the output folder was not written by Baybook; move it away, or choose another folder';
     return { ok: false, problems: published.inTheWay.map((path) => `${path} ${words}`) };
   }
-  return { ok: true, notices: site.notices, ...published };
+  return { ok: true, ...published, notices: site.notices };
 }

@@ -77,7 +77,7 @@ describe('the output folder', () => {
       'page.html': 'x',
       'a.html': 'y',
     });
-    expect(published).toEqual({ inTheWay: ['notes.html', 'page.html'] });
+    expect(published).toEqual({ inTheWay: ['notes.html', 'page.html'], notices: [] });
     expect(await filesBelow(folder)).toEqual(before);
   });
 
@@ -94,23 +94,44 @@ describe('the output folder', () => {
     await mkdir(folder, { recursive: true });
     await mkdir(elsewhere, { recursive: true });
     await symlink(elsewhere, join(folder, 'guides'));
-    expect(await publish(folder, { 'guides/index.html': 'one' })).toEqual({
+    expect(await publish(folder, { 'guides/index.html': 'one' })).toMatchObject({
       inTheWay: ['guides/index.html'],
     });
     expect(await readdir(elsewhere)).toEqual([]);
   });
 
-  it('removes nothing outside the folder, whatever its list has been made to say', async () => {
+  it.each([
+    [
+      'names what lies outside',
+      (list: string) => list.replace('"a.html"', '"a.html", "../kept.txt", "a//b"'),
+    ],
+    ['names a file of someone else', (list: string) => list.replace('"a.html"', '"a.html", "mine.txt"')],
+    ['leaves out one of Baybook', (list: string) => list.replace('"a.html",', '')],
+    ['is a bare list, with what is no path', () => JSON.stringify(['a.html', 'mine.txt', '../kept.txt', 7])],
+  ])('touches nothing of someone else where its list has been edited and %s', async (_, edit) => {
     const folder = await outputFolder();
-    await publish(folder, { 'index.html': 'one' });
-    const outside = join(folder, '..', 'kept.txt');
-    await writeFile(outside, 'kept');
-    await writeFile(
-      join(folder, '.baybook-files.json'),
-      JSON.stringify(['index.html', '../kept.txt', 'a//b', 7]),
-    );
-    await publish(folder, { 'index.html': 'two' });
-    expect(await readFile(outside, 'utf8')).toBe('kept');
+    const worker = workerScript(new Map([['a.html', sha256('one')]]), new Set(), '');
+    await publish(folder, { 'a.html': 'one', 'worker.js': worker });
+    const [list, mine, outside] = ['.baybook-files.json', 'mine.txt', '../kept.txt'].map((name) =>
+      join(folder, name),
+    ) as [string, string, string];
+    const before = await readFile(list, 'utf8');
+    expect(edit(before)).not.toBe(before);
+    for (const path of [mine, outside]) await writeFile(path, 'mine');
+    await writeFile(list, edit(before));
+    expect(await publish(folder, { 'b.html': 'new', 'mine.txt': 'ours' })).toMatchObject({
+      inTheWay: ['mine.txt'],
+    });
+    expect(await publish(folder, { 'b.html': 'new' })).toMatchObject({
+      written: ['b.html'],
+      removed: ['a.html', 'worker.js'],
+      notices: [
+        '.baybook-files.json in the output folder is not as Baybook wrote it; only what worker.js there names, and is unchanged, counts as written by Baybook',
+      ],
+    });
+    for (const path of [mine, outside]) expect(await readFile(path, 'utf8')).toBe('mine');
+    expect([...(await filesBelow(folder)).keys()]).toEqual(['.baybook-files.json', 'b.html', 'mine.txt']);
+    expect(await publish(folder, { 'b.html': 'new' })).toMatchObject({ written: [], notices: [] });
   });
 
   it('clears what a build left behind that was cut short', async () => {

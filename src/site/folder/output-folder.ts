@@ -22,7 +22,12 @@ export interface Published {
   readonly removed: readonly string[];
   /** All files of the site. */
   readonly files: readonly string[];
+  /** What to know of the output folder, one sentence each. */
+  readonly notices: readonly string[];
 }
+
+/** Why nothing was published: files that Baybook has not written stand where it would write. */
+export type Blocked = Pick<Published, 'notices'> & { readonly inTheWay: readonly string[] };
 
 /** The output folder, held by one build. */
 export interface OutputFolder {
@@ -30,10 +35,7 @@ export interface OutputFolder {
    * Publishes a site: what has not changed is not written, what Baybook has not written is not touched, and at
    * any moment there is the whole old site or, with what the next command finishes, the whole new one.
    */
-  readonly publish: (
-    site: ReadonlyMap<string, SiteFile>,
-    hashes: FileHashes,
-  ) => Promise<Published | { readonly inTheWay: readonly string[] }>;
+  readonly publish: (site: ReadonlyMap<string, SiteFile>, hashes: FileHashes) => Promise<Published | Blocked>;
   readonly close: () => void;
 }
 
@@ -68,8 +70,8 @@ async function publish(
   site: ReadonlyMap<string, SiteFile>,
   hashes: FileHashes,
   disk: Disk,
-): Promise<Published | { readonly inTheWay: readonly string[] }> {
-  const earlier = readOwnFiles(folder);
+): Promise<Published | Blocked> {
+  const { files: earlier, notices } = readOwnFiles(folder);
   const files = [...site.keys()].sort(pagesLast);
   const written: string[] = [];
   const inTheWay: string[] = [];
@@ -79,13 +81,13 @@ async function publish(
     if (isBlocked(folder, path) || (present !== null && !earlier.has(path))) inTheWay.push(path);
     else written.push(path);
   }
-  if (inTheWay.length > 0) return { inTheWay: inTheWay.sort() };
+  if (inTheWay.length > 0) return { inTheWay: inTheWay.sort(), notices };
   const removed = [...earlier].filter((path) => !site.has(path)).sort();
-  if (written.length > 0 || removed.length > 0 || earlier.size !== files.length) {
+  if (written.length > 0 || removed.length > 0 || earlier.size !== files.length || notices.length > 0) {
     await stage(folder, written, site, disk);
     switchOver(folder, { put: written, remove: removed, files }, disk);
   }
-  return { written, removed, files: [...files].sort() };
+  return { written, removed, files: [...files].sort(), notices };
 }
 
 async function stage(

@@ -1,40 +1,63 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { sha256 } from '../../store/content-hash.ts';
+import { contentHash, sha256 } from '../../store/content-hash.ts';
 import { listedIn, workerPath } from '../worker.ts';
 import type { Disk } from './disk.ts';
 
 /** Lists what Baybook has written into the folder, so that it never touches anything else. */
 const listName = '.baybook-files.json';
 
+/** The files that earlier builds have written, and what to know of how they are known, one sentence each. */
+interface OwnFiles {
+  readonly files: ReadonlySet<string>;
+  readonly notices: readonly string[];
+}
+
+/** The list as it is written. */
+interface OwnList {
+  readonly files: readonly string[];
+  /** A hash of the files, by which a list is known that somebody has edited: what it names could be anybody's. */
+  readonly seal: string;
+}
+
 /**
- * The files that earlier builds have written. Where the list is gone or cannot be read, they are those that the
- * site's own worker names and that are still as it says.
+ * The files that earlier builds have written. Where the list is gone, or is not as Baybook wrote it, they are those
+ * that the site's own worker names and that are still as it says.
  */
-export function readOwnFiles(folder: string): ReadonlySet<string> {
-  const listed = readList(join(folder, listName));
-  if (listed) return new Set(listed.filter(isPathWithin));
+export function readOwnFiles(folder: string): OwnFiles {
+  const text = readText(join(folder, listName));
+  const listed = text === null ? null : sealedIn(text);
+  if (listed) return { files: new Set(listed.filter(isPathWithin)), notices: [] };
   const named = listedIn(readText(join(folder, workerPath)) ?? '');
   const still = Object.entries(named).filter(
     ([path, hash]) => isPathWithin(path) && hashAt(join(folder, path)) === hash,
   );
-  return new Set([...still.map(([path]) => path), ...(still.length > 0 ? [workerPath] : [])]);
+  return {
+    files: new Set([...still.map(([path]) => path), ...(still.length > 0 ? [workerPath] : [])]),
+    notices: text === null ? [] : [editedWords],
+  };
 }
+
+const editedWords = `${listName} in the output folder is not as Baybook wrote it; only what worker.js there names, and is unchanged, counts as written by Baybook`;
 
 /** Writes the list anew, aside and then in its place, so that there is always a whole one. */
 export function writeOwnFiles(folder: string, files: Iterable<string>, disk: Disk): void {
-  const text = `${JSON.stringify([...files].sort(), null, 1)}\n`;
+  const sorted = [...files].sort();
+  const list: OwnList = { files: sorted, seal: sealOf(sorted) };
+  const text = `${JSON.stringify(list, null, 1)}\n`;
   if (readText(join(folder, listName)) === text) return;
   const aside = join(folder, `${listName}.new`);
   disk.write(aside, text);
   disk.rename(aside, join(folder, listName));
 }
 
-function readList(path: string): readonly unknown[] | null {
-  const text = readText(path);
+const sealOf = (files: readonly string[]) => contentHash(JSON.stringify(files));
+
+/** The files of a list that nobody has edited; `null` of any other. */
+function sealedIn(text: string): readonly string[] | null {
   try {
-    const files: unknown = text === null ? null : JSON.parse(text);
-    return Array.isArray(files) ? files : null;
+    const { files, seal }: Partial<OwnList> = JSON.parse(text);
+    return Array.isArray(files) && seal === sealOf(files) ? files : null;
   } catch {
     return null;
   }
