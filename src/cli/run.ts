@@ -3,6 +3,7 @@ import type { ShardPart } from '../site/shards.ts';
 import { paperNames } from '../trade/paper.ts';
 import { formats } from './formats.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
+import { isRefusal, refusalWords } from './refusals.ts';
 import { version } from './version.ts';
 
 /**
@@ -349,17 +350,12 @@ function failed(error: unknown, io: Io): ExitCode {
     io.err(`baybook: ${error.message}\n`);
     return 2;
   }
-  if (isSystemError(error)) {
-    io.err(`baybook: ${error.message}\n`);
+  if (isRefusal(error)) {
+    io.err(`baybook: ${refusalWords(error)}\n`);
     return 1;
   }
   const message = error instanceof Error ? error.message : String(error);
   io.err(`baybook: this is a fault of Baybook, not of your guides: ${message}\n`);
   if (process.env.BAYBOOK_TRACE && error instanceof Error) io.err(`${error.stack}\n`);
   return 1;
-}
-
-/** What the operating system refuses (a full disk, a folder that is not ours) has a code and a fair message. */
-function isSystemError(error: unknown): error is NodeJS.ErrnoException {
-  return error instanceof Error && 'syscall' in error && 'code' in error;
 }

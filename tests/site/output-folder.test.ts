@@ -247,6 +247,41 @@ describe('a build that is cut short', () => {
     expect(await inSite(folder)).toEqual(wanted);
   });
 
+  it('leaves no lock that nobody holds where the disk was too full for a name in it', async () => {
+    const folder = await outputFolder();
+    await publish(folder, old);
+    const full: Disk = {
+      ...realDisk,
+      create: (path) => {
+        realDisk.create(path, '');
+        throw Object.assign(new Error('ENOSPC'), { code: 'ENOSPC', syscall: 'write' });
+      },
+    };
+    expect(() => open(folder, full)).toThrow('ENOSPC');
+    await publish(folder, wanted);
+    expect(await inSite(folder)).toEqual(wanted);
+  });
+
+  it('has, once the switch is decided on, nothing left to write that a full disk could refuse', async () => {
+    const folder = await outputFolder();
+    await publish(folder, old);
+    const told: string[] = [];
+    const watching: Disk = {
+      ...realDisk,
+      write: (path, content) => {
+        told.push('write');
+        realDisk.write(path, content);
+      },
+      rename: (from, to) => {
+        told.push(to.endsWith('.baybook-switch.json') ? 'decided' : 'rename');
+        realDisk.rename(from, to);
+      },
+    };
+    await publish(folder, wanted, watching);
+    expect(told.slice(told.indexOf('decided'))).not.toContain('write');
+    expect(told).toContain('decided');
+  });
+
   it('leaves no empty folder behind', async () => {
     const folder = await outputFolder();
     open(folder).close();

@@ -29,7 +29,10 @@ export function takeLock(folder: string, now: number, disk: Disk): { readonly he
       disk.create(path, own);
       return null;
     } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+      const { code, syscall } = error as NodeJS.ErrnoException;
+      // On a full disk it is made without the name in it, and nobody would hold it.
+      if (syscall === 'write') disk.remove(path);
+      if (code !== 'EEXIST') throw error;
       const found = readLock(path);
       const gone = found !== null && (isGone(found) || (found === '' && ageOf(path, now) > NAMED_WITHIN));
       if (found !== null && !gone) return { heldBy: heldWords(found, path, now) };

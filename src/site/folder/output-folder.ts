@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import type { FileHashes } from '../../store/file-hashes.ts';
 import { type Disk, realDisk } from './disk.ts';
 import { dropLock, takeLock } from './lock.ts';
-import { readOwnFiles } from './own-files.ts';
+import { listName, ownFilesList, readOwnFiles } from './own-files.ts';
 import { isBlocked, settle, stagingName, switchOver } from './switch.ts';
 
 /** A file of a site that is to be published. */
@@ -85,7 +85,9 @@ async function publish(
   const removed = [...earlier].filter((path) => !site.has(path)).sort();
   if (written.length > 0 || removed.length > 0 || earlier.size !== files.length || notices.length > 0) {
     await stage(folder, written, site, disk);
-    switchOver(folder, { put: written, remove: removed, files }, disk);
+    // Staged with the rest, so that nothing that takes room is left to be written once the switch is decided on.
+    disk.write(join(folder, stagingName, listName), ownFilesList(files));
+    switchOver(folder, { put: [...written, listName], remove: removed }, disk);
   }
   return { written, removed, files: [...files].sort(), notices };
 }
@@ -96,7 +98,8 @@ async function stage(
   site: ReadonlyMap<string, SiteFile>,
   disk: Disk,
 ): Promise<void> {
-  const made = new Set<string>();
+  disk.makeFolder(join(folder, stagingName));
+  const made = new Set([join(folder, stagingName)]);
   for (const path of paths) {
     const target = join(folder, stagingName, path);
     if (!made.has(dirname(target))) disk.makeFolder(dirname(target));

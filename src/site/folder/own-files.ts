@@ -2,10 +2,9 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { contentHash, sha256 } from '../../store/content-hash.ts';
 import { listedIn, workerPath } from '../worker.ts';
-import type { Disk } from './disk.ts';
 
 /** Lists what Baybook has written into the folder, so that it never touches anything else. */
-const listName = '.baybook-files.json';
+export const listName = '.baybook-files.json';
 
 /** The files that earlier builds have written, and what to know of how they are known, one sentence each. */
 interface OwnFiles {
@@ -40,15 +39,11 @@ export function readOwnFiles(folder: string): OwnFiles {
 
 const editedWords = `${listName} in the output folder is not as Baybook wrote it; only what worker.js there names, and is unchanged, counts as written by Baybook`;
 
-/** Writes the list anew, aside and then in its place, so that there is always a whole one. */
-export function writeOwnFiles(folder: string, files: Iterable<string>, disk: Disk): void {
+/** The list of these files as it is written. */
+export function ownFilesList(files: Iterable<string>): string {
   const sorted = [...files].sort();
   const list: OwnList = { files: sorted, seal: sealOf(sorted) };
-  const text = `${JSON.stringify(list, null, 1)}\n`;
-  if (readText(join(folder, listName)) === text) return;
-  const aside = join(folder, `${listName}.new`);
-  disk.write(aside, text);
-  disk.rename(aside, join(folder, listName));
+  return `${JSON.stringify(list, null, 1)}\n`;
 }
 
 const sealOf = (files: readonly string[]) => contentHash(JSON.stringify(files));

@@ -1,7 +1,7 @@
 import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Disk } from './disk.ts';
-import { isPathWithin, writeOwnFiles } from './own-files.ts';
+import { isPathWithin } from './own-files.ts';
 
 /** Holds what is new, until it is switched in. */
 export const stagingName = '.baybook-staging';
@@ -14,8 +14,6 @@ export interface Switch {
   /** Files that wait in the staging folder; pages last, so that what they show is there before them. */
   readonly put: readonly string[];
   readonly remove: readonly string[];
-  /** Every file of the new site. */
-  readonly files: readonly string[];
 }
 
 /**
@@ -37,7 +35,7 @@ export function settle(folder: string, disk: Disk): void {
   else if (existsSync(join(folder, stagingName))) disk.remove(join(folder, stagingName));
 }
 
-function finish(folder: string, { put, remove, files }: Switch, disk: Disk): void {
+function finish(folder: string, { put, remove }: Switch, disk: Disk): void {
   const made = new Set<string>();
   for (const path of put) {
     const from = join(folder, stagingName, path);
@@ -48,17 +46,15 @@ function finish(folder: string, { put, remove, files }: Switch, disk: Disk): voi
     disk.rename(from, to);
   }
   for (const path of remove) removeFile(folder, path, disk);
-  writeOwnFiles(folder, files, disk);
   disk.remove(join(folder, stagingName));
   disk.remove(join(folder, decisionName));
 }
 
 function readDecision(folder: string): Switch | null {
   try {
-    const { put, remove, files } = JSON.parse(readFileSync(join(folder, decisionName), 'utf8'));
-    const lists = [put, remove, files];
-    return lists.every((list) => Array.isArray(list) && list.every(isPathWithin))
-      ? { put, remove, files }
+    const { put, remove } = JSON.parse(readFileSync(join(folder, decisionName), 'utf8'));
+    return [put, remove].every((list) => Array.isArray(list) && list.every(isPathWithin))
+      ? { put, remove }
       : null;
   } catch {
     return null;

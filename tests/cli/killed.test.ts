@@ -1,0 +1,122 @@
+import { spawn } from 'node:child_process';
+import { mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { expect, it, onTestFinished } from 'vitest';
+import { repository } from '../driver.ts';
+import { exampleWorkspace } from '../example-workspace.ts';
+import { long } from '../samples.ts';
+import { filesBelow } from '../site/workspace.ts';
+
+const look = '::step[Look around]{#look}\n\nLook behind the edge.\n';
+const faulty = exampleWorkspace(look.replace('the edge', 'the :tool[lamp]'))['example/guide.md'] ?? '';
+
+/** Two states of a workspace: a text changes, a guide goes and another comes. */
+const old = workspace('Example van', 'gone');
+const wanted = workspace('Another van', 'come');
+
+function workspace(van: string, guide: string): { readonly [path: string]: string } {
+  const { 'example/guide.md': text = '', ...shared } = exampleWorkspace(look);
+  const platform = shared['platforms/example-van.md']?.replace('Example van', van) ?? '';
+  return {
+    ...shared,
+    'platforms/example-van.md': platform,
+    'stays/guide.md': text,
+    [`${guide}/guide.md`]: text,
+  };
+}
+
+/** A folder with a workspace, and the program as it was built, run in it with one store or another. */
+async function bench() {
+  const folder = await mkdtemp(join(tmpdir(), 'baybook killed '));
+  onTestFinished(() => rm(folder, { recursive: true, force: true }));
+  return {
+    have: async (files: { readonly [path: string]: string }) => {
+      await rm(join(folder, 'guides'), { recursive: true, force: true });
+      for (const [path, text] of Object.entries(files)) {
+        const full = join(folder, 'guides', path);
+        await mkdir(dirname(full), { recursive: true });
+        await writeFile(full, text);
+      }
+    },
+    /** @param killedAfter milliseconds, after which the program is killed where it still runs */
+    build: async (store: string, killedAfter?: number) => {
+      const env = { ...process.env, XDG_CACHE_HOME: join(folder, store) };
+      const began = performance.now();
+      const child = spawn(process.execPath, [join(repository, 'dist/cli/main.js'), 'build'], {
+        cwd: folder,
+        env,
+      });
+      let said = '';
+      for (const stream of [child.stdout, child.stderr])
+        stream.on('data', (chunk) => {
+          said += chunk;
+        });
+      const timer = killedAfter === undefined ? null : setTimeout(() => child.kill('SIGKILL'), killedAfter);
+      const killed = await new Promise<boolean>((done) => {
+        child.on('close', (_, signal) => done(signal === 'SIGKILL'));
+      });
+      if (timer) clearTimeout(timer);
+      return { killed, said, took: performance.now() - began };
+    },
+    /** The site without Baybook's list of it, and what else of Baybook's lies there. */
+    site: async () => {
+      const files = [...(await filesBelow(join(folder, 'site')))];
+      return new Map(files.filter(([path]) => path !== '.baybook-files.json'));
+    },
+    remnants: async () => {
+      const names = await readdir(join(folder, 'site')).catch(() => []);
+      return names.filter((name) => /staging|switch|lock/.test(name));
+    },
+    forget: (store: string) => rm(join(folder, store), { recursive: true, force: true }),
+  };
+}
+
+it('leaves, wherever a build was killed, the whole old or the whole new site after the next command', {
+  timeout: 1_800_000,
+}, async () => {
+  const { have, build, site, remnants, forget } = await bench();
+  await have(old);
+  const cold = (await build('store')).took;
+  const before = await site();
+  await have(wanted);
+  await build('store');
+  const after = await site();
+  expect(after).not.toEqual(before);
+  const warm = (await build('store')).took;
+  await have(old);
+  await build('store');
+
+  const told = { kills: 0, old: 0, new: 0, waits: 0 };
+  for (let turn = 0; told.kills < 200; turn += 1) {
+    const [files, full] = turn % 2 === 0 ? [wanted, after] : [old, before];
+    const stood = await site();
+    // Work that has been done before leaves little but the writing to be cut; three of four are such.
+    const store = turn % 4 === 3 ? 'new store' : 'store';
+    await forget('new store');
+    await have(files);
+    const moment = (0.618034 * turn) % 1;
+    const { killed } = await build(store, moment * (store === 'store' ? warm : cold));
+    if (killed) told.kills += 1;
+    // The next command publishes nothing, since a guide is faulty, and yet puts the folder in order.
+    await have({ ...files, 'faulty/guide.md': faulty });
+    let next = await build('store');
+    // A lock without a name is left to its owner for ten seconds.
+    if (next.said.includes('another build')) {
+      told.waits += 1;
+      await wait(11_000);
+      next = await build('store');
+    }
+    expect(next.said).toContain('the guides have faults, and the last site stays as it is');
+    const found = await site();
+    expect([stood, full]).toContainEqual(found);
+    expect(await remnants()).toEqual([]);
+    told[found.get('worker.js') === full.get('worker.js') ? 'new' : 'old'] += 1;
+    if (turn % 10 > 0) continue;
+    await have(files);
+    await build('store');
+    expect(await site()).toEqual(full);
+  }
+  console.info(told);
+});
