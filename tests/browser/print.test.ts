@@ -233,7 +233,7 @@ describe('a print', () => {
   });
 
   it('says the address of a link that leaves the site, and no other', async () => {
-    const page = await openGuide(press, 'lamp-cradle', '', a4);
+    const page = await openGuide(press, 'crash-bar', '', a4);
     await page.evaluate(`document.querySelector('.opening p').insertAdjacentHTML('beforeend',
       ' See <a href="https://law.example/lamps?a=1">the law</a> and <a href="../../index.html">all guides</a>.')`);
     const text = textOf(await printTo(press, page, 'outside', a4))
