@@ -8,12 +8,20 @@ import { distance } from 'fastest-levenshtein';
 export function nearest(written: string, names: Iterable<string>): string[] {
   const typed = written.toLowerCase();
   const slips = Math.max(1, Math.floor(typed.length / 3));
+  const words = typed.split('-').filter((word) => word.length >= 4);
   const ranked: { name: string; rank: number }[] = [];
+  // What cannot come near the best so far is not worth a closer look: a crib may hold thousands.
+  let worst = Number.POSITIVE_INFINITY;
   for (const name of new Set(names)) {
     if (name === written) continue;
-    const away = slipsBetween(typed, name.toLowerCase());
-    if (away <= slips) ranked.push({ name, rank: away });
-    else if (sharesWord(typed, name.toLowerCase())) ranked.push({ name, rank: slips + away });
+    const other = name.toLowerCase();
+    const longer = Math.abs(other.length - typed.length);
+    if (longer > worst || (longer > slips && !sharesWord(words, other))) continue;
+    const away = slipsBetween(typed, other);
+    const rank = away <= slips ? away : slips + away;
+    if (rank > worst || (away > slips && !sharesWord(words, other))) continue;
+    ranked.push({ name, rank });
+    worst = Math.min(worst, rank + 1);
   }
   ranked.sort((a, b) => a.rank - b.rank || (a.name < b.name ? -1 : 1));
   const best = ranked[0]?.rank ?? 0;
@@ -39,10 +47,9 @@ export function quotedList(names: readonly string[], word: 'and' | 'or'): string
 function slipsBetween(a: string, b: string): number {
   const edits = distance(a, b);
   const letters = (name: string) => [...name].sort().join('');
-  return edits === 2 && letters(a) === letters(b) ? 1 : edits;
+  return edits === 2 && a.length === b.length && letters(a) === letters(b) ? 1 : edits;
 }
 
-function sharesWord(a: string, b: string): boolean {
-  const words = new Set(a.split('-').filter((word) => word.length >= 4));
-  return b.split('-').some((word) => words.has(word));
+function sharesWord(words: readonly string[], name: string): boolean {
+  return words.some((word) => name.includes(word) && name.split('-').includes(word));
 }
