@@ -137,7 +137,7 @@ Look behind the edge with the :tool[trim-lever] as on [the sheet](sheet.txt).
   }
 
   // A file that is changed before anybody has looked at it is checked, and published, as it is then.
-  it.each(sampleOf(tried, 8))(
+  it.each(sampleOf(tried, 6))(
     'is what is published: the build stops where $path is changed or gone after $part of its work, or has it as checked',
     async ({ path, to, part }) => {
       const after = changedTo(path, to);
