@@ -75,8 +75,9 @@ export async function assembleSite(publication: Publication, ground: SiteGround)
   for (const one of new Map(linked.map((file) => [file.path, file])).values()) {
     const bytes = ground.files.read(one.path);
     if (bytes && sha256(bytes) === one.hash) add({ path: linkedPath(one), hash: one.hash, bytes });
-    else problems.push(`${one.path} is no longer as it was when it was checked`);
+    else problems.push(changedWords(one));
   }
+  problems.push(...torn([...publication.made.flatMap((made) => made.shown), ...overviews.shown]));
   const alone = publication.made.map((made) => made.alone);
   const hashes = new Map([...site.values()].map(({ path, hash }) => [path, hash]));
   const asked = new Set(alone.map(({ path }) => path));
@@ -96,6 +97,18 @@ export async function assembleSite(publication: Publication, ground: SiteGround)
     notices: alone.flatMap(({ path, size }) => overBudgetWords(path, size) ?? []),
   };
 }
+
+/** Pictures that changed between two pages of one site, one sentence each. */
+function torn(shown: readonly LinkedFile[]): readonly string[] {
+  const first = new Map<string, string>();
+  return shown.flatMap((one) => {
+    const hash = first.get(one.path) ?? one.hash;
+    first.set(one.path, hash);
+    return hash === one.hash ? [] : [changedWords(one)];
+  });
+}
+
+const changedWords = ({ path }: LinkedFile) => `${path} is no longer as it was when it was checked`;
 
 /** What the pages of a shop stand on: styles, scripts, icons, the schema of the data. */
 export async function assetFiles(
@@ -139,6 +152,7 @@ function keptSearchIndex(publication: Publication, { store, basis }: SiteGround)
 interface Overviews {
   readonly files: readonly MadeFile[];
   readonly linked: readonly LinkedFile[];
+  readonly shown: readonly LinkedFile[];
   readonly problems: readonly string[];
 }
 
@@ -151,6 +165,7 @@ async function addOverviews(
   const { shop, summaries, visits, platforms } = publication;
   const pictures = new Map<string, PictureView>();
   const files: MadeFile[] = [];
+  const pictured: LinkedFile[] = [];
   const problems: string[] = [];
   const logo = shop.settings.logo ? [{ path: shop.settings.logo.value, figure: null }] : [];
   for (const wish of [...logo, ...platforms.flatMap((platform) => platform.pictures.flatMap(wishOf))]) {
@@ -160,6 +175,7 @@ async function addOverviews(
     else {
       files.push(...picture.files.map((file) => keepFile(store, file.path, file.bytes)));
       pictures.set(pictureKey(wish), picture.view);
+      pictured.push({ path: wish.path, hash: sha256(bytes) });
     }
   }
   const linked = new Map<string, LinkedFile>();
@@ -179,5 +195,5 @@ async function addOverviews(
   }
   writer.write(recordsPath, 'records.liquid', recordsPage([...summaries, ...visits], page('')));
   addReferencePages(publication, page, writer, kit.chapters);
-  return { files, linked: [...linked.values()], problems };
+  return { files, linked: [...linked.values()], shown: pictured, problems };
 }

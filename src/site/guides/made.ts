@@ -13,7 +13,7 @@ export interface MadeFile {
   readonly bytes?: Uint8Array;
 }
 
-/** A file of the workspace that is published as it is. */
+/** A file of the workspace that is published: as it is, or as a picture. */
 export interface LinkedFile {
   /** From the workspace's root. */
   readonly path: string;
@@ -25,6 +25,8 @@ export interface LinkedFile {
 export interface MadeGuide {
   readonly files: readonly MadeFile[];
   readonly linked: readonly LinkedFile[];
+  /** The pictures that its pages show. */
+  readonly shown: readonly LinkedFile[];
   readonly pages: readonly PageLinks[];
   /** Files of the workspace whose pages it links to. */
   readonly asksFor: readonly string[];

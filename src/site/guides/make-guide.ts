@@ -59,6 +59,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   };
 
   const pictures = new Map<string, PictureView>();
+  const shown = new Map<string, LinkedFile>();
   for (const wish of wishesOf(published, seen)) {
     const bytes = read.read(wish.path);
     const picture = bytes && (await publishPicture(wish, bytes, store));
@@ -67,6 +68,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
       continue;
     }
     for (const file of picture.files) add(file.path, file.bytes);
+    shown.set(wish.path, { path: wish.path, hash: sha256(bytes) });
     pictures.set(pictureKey(wish), picture.view);
   }
 
@@ -121,6 +123,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   return {
     files: [...files.values()],
     linked: [...linked].flatMap((path) => linkedFile(path, making) ?? []),
+    shown: [...shown.values()],
     pages,
     asksFor: [...asksFor],
     alone: { path: alonePath, size: size ?? 0 },
