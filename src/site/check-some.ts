@@ -57,7 +57,7 @@ export async function checkSome(work: Work, names: readonly string[]): Promise<C
 }
 
 /** What a file is called on the command line: a guide by its folder, a visit by its name; each by its path too. */
-function namesOf(path: string): readonly string[] {
+export function namesOf(path: string): readonly string[] {
   const isGuide = path.endsWith('/guide.md');
   return isGuide ? [guideId(path), path] : [fileId(path), path, path.replace(/\.md$/, '')];
 }

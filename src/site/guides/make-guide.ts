@@ -14,7 +14,7 @@ import { cutFolder, layOutTemplates } from './cut-files.ts';
 import { guideFiles } from './guide-files.ts';
 import { type PageLinks, pageLinks } from './link-check.ts';
 import { keepFile, type LinkedFile, type MadeFile, type MadeGuide } from './made.ts';
-import { hasWayBack, type PictureWish, pictureKey, publishPicture } from './pictures.ts';
+import { type PictureWish, pictureKey, publishPicture } from './pictures.ts';
 import { singleFilePath, singleFileView, weightWords } from './single-file.ts';
 import { linkedFolder, type Stock, shelfOf } from './stock.ts';
 
@@ -60,16 +60,24 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
 
   const pictures = new Map<string, PictureView>();
   const shown = new Map<string, LinkedFile>();
-  for (const wish of wishesOf(published, seen)) {
+  const publish = async (wish: PictureWish): Promise<boolean> => {
     const bytes = read.read(wish.path);
     const picture = bytes && (await publishPicture(wish, bytes, store));
     if (!picture) {
       problems.push(`${wish.path} could not be published as it was when it was checked`);
-      continue;
+      return false;
     }
     for (const file of picture.files) add(file.path, file.bytes);
     shown.set(wish.path, { path: wish.path, hash: sha256(bytes) });
     pictures.set(pictureKey(wish), picture.view);
+    return picture.turns;
+  };
+  const { logo } = shop.settings;
+  if (logo) await publish({ path: logo.value, figure: null });
+  const isUndone = published.guide.sections.some(({ steps }) => steps.some(isDerived));
+  for (const wish of published.guide.pictures.flatMap(wishOf)) {
+    const turns = await publish(wish);
+    if (turns && isUndone) await publish({ ...wish, turned: true });
   }
 
   const linked = new Set<string>();
@@ -130,18 +138,6 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
     face: faceOf(published.guide, pictures),
     problems,
   };
-}
-
-/** Every picture that a guide's page shows: its own, and the shop's logo. */
-function wishesOf({ guide }: PublishedGuide, { shop, files }: WatchedWorkspace): readonly PictureWish[] {
-  const { logo } = shop.settings;
-  const own = guide.pictures.flatMap(wishOf);
-  const undone = guide.sections.some(({ steps }) => steps.some(isDerived)) ? own : [];
-  const turned = undone.flatMap((wish): PictureWish[] => {
-    const bytes = files.read(wish.path);
-    return bytes && hasWayBack(wish.path, bytes) ? [{ ...wish, turned: true }] : [];
-  });
-  return [...(logo ? [{ path: logo.value, figure: null }] : []), ...own, ...turned];
 }
 
 const isDerived = ({ origins }: Step) => origins.some(({ kind }) => kind === 'reverse');

@@ -22,6 +22,8 @@ export interface PictureWish {
 interface PublishedPicture {
   readonly files: readonly { readonly path: string; readonly bytes: string | Uint8Array }[];
   readonly view: PictureView;
+  /** It has a second look, with the way back. */
+  readonly turns: boolean;
 }
 
 /** The folder of all derived pictures; originals are never published. */
@@ -55,6 +57,7 @@ export async function publishPicture(
       bytes: file.bytes,
     })),
     view: { ...setView(derived.value), detail: detail ? setView(detail) : null },
+    turns: false,
   };
 }
 
@@ -72,13 +75,6 @@ function setView(set: PictureSet): PictureView {
   };
 }
 
-/** Whether a picture has a second look, with the way back. */
-export function hasWayBack(path: string, bytes: Uint8Array): boolean {
-  const text = pictureKind(bytes) === 'svg' ? decodeSource(path, bytes)?.text : null;
-  const cleaned = text ? cleanSvg(text, { file: path, prefix: '' }) : null;
-  return cleaned?.ok === true && cleaned.value.turns;
-}
-
 function publishDrawing(
   { path, figure, turned = false }: PictureWish,
   bytes: Uint8Array,
@@ -93,18 +89,20 @@ function publishDrawing(
   return {
     files: [...main.files, ...(detail?.files ?? [])],
     view: { ...main.view, detail: detail?.view ?? null },
+    turns: main.turns,
   };
 }
 
 function drawingFile(text: string, options: CleanOptions): PublishedPicture | null {
   const cleaned = cleanSvg(text, options);
   if (!cleaned.ok) return null;
-  const { element, width, height } = cleaned.value;
+  const { element, width, height, turns } = cleaned.value;
   const root: Element = {
     ...element,
     properties: { xmlns: 'http://www.w3.org/2000/svg', ...element.properties },
   };
   const svg = stringify([root]).html;
   const path = `${folder}${contentHash(svg)}.svg`;
-  return { files: [{ path, bytes: svg }], view: { src: path, width, height, sources: [], detail: null } };
+  const view = { src: path, width, height, sources: [], detail: null };
+  return { files: [{ path, bytes: svg }], view, turns };
 }
