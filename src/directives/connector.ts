@@ -2,7 +2,14 @@ import type { Connector } from '../model/item.ts';
 import { meant } from './attribute.ts';
 import { refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
-import { counted, countedAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
+import {
+  counted,
+  countedAttributes,
+  itemAttributes,
+  itemBase,
+  labelled,
+  takenPlaces,
+} from './item-attributes.ts';
 
 /** Declares a connector and what it sits on. */
 export const connector = directive({
@@ -16,10 +23,7 @@ export const connector = directive({
       refs,
       'The part that it sits on. That part is not lifted away before it is apart; on something from the box it begins apart.',
     ),
-    takes: meant(
-      refs,
-      'Places of the vehicle that it takes for good, each a part, best one of the platform: a fuse way, an earth point, a spare plug. Each can be taken as often as its `count` says.',
-    ),
+    ...takenPlaces,
   },
   summary:
     'Declares a connector and the part it sits on; one on a kit item begins apart. It is connected to what is in place, hangs aside, or is in the hand: the same step goes on to put it in.',

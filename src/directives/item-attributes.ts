@@ -59,6 +59,14 @@ export const countedAttributes = {
   ),
 };
 
+/** What says that an item takes up a place of the vehicle. */
+export const takenPlaces = {
+  takes: meant(
+    refs,
+    'Places of the vehicle that it takes for good, each a part, best one of the platform: a fuse way, an earth point, a spare plug. Each can be taken as often as its `count` says.',
+  ),
+};
+
 /** What holds something in place. */
 export const fixingAttributes = {
   ...countedAttributes,

@@ -2,7 +2,14 @@ import type { KitItem } from '../model/item.ts';
 import { meant } from './attribute.ts';
 import { ref, refs } from './attribute-types.ts';
 import { directive } from './directive.ts';
-import { fixing, fixingAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
+import {
+  fixing,
+  fixingAttributes,
+  itemAttributes,
+  itemBase,
+  labelled,
+  takenPlaces,
+} from './item-attributes.ts';
 
 /** Declares something that comes in the accessory's box. */
 export const kit = directive({
@@ -13,10 +20,7 @@ export const kit = directive({
     ...itemAttributes,
     ...fixingAttributes,
     covers: meant(refs, 'What cannot be reached while it is in place: parts, fasteners or plugs.'),
-    takes: meant(
-      refs,
-      'Places of the vehicle that it takes for good, each a part, best one of the platform: a fuse way, an earth point, a spare plug. Each can be taken as often as its `count` says.',
-    ),
+    ...takenPlaces,
     'chosen-by': meant(
       ref,
       'The measure or inspection that says how many of them are fitted. The rest is left over by right.',
