@@ -249,8 +249,9 @@ export function judgeSides(move: Deed, ledger: Ledger): void {
  * last action.
  */
 export function judgeNeeds(scene: Scene, move: Deed | null, ledger: Ledger): void {
-  const hangs = move ? move.hangsOn.map((lot) => ({ lot, at: move.action.at })) : [];
-  for (const { lot: need, at } of [...scene.needs, ...hangs]) {
+  const hangs =
+    move && move.hangsOn.length > 0 ? move.hangsOn.map((lot) => ({ lot, at: move.action.at })) : [];
+  for (const { lot: need, at } of hangs.length > 0 ? [...scene.needs, ...hangs] : scene.needs) {
     for (const { unmet, set } of unmetIn(need, (move ?? scene).set, ledger)) {
       const place = { at: move?.action.at ?? at, action: move?.action ?? null, step: scene.step, side: null };
       tell(ledger, need, { ...unmet, item: null, ...place }, set);
@@ -285,6 +286,7 @@ function unmetIn(
   const isWhole = need.thing?.kind !== 'supply' || need.side === null;
   const met = need.thing && isWhole ? metBy[need.thing.kind] : undefined;
   if (met === undefined) return [];
+  if (plansIn(need, set, ledger, (state) => state !== met) === noPlan) return [];
   return cellsIn(need, set, ledger).flatMap(({ state, last, set: plans }) => {
     const ended = last?.action.at ?? null;
     return state === met ? [] : [{ unmet: { kind: 'needs-unmet', need: need.id, state, ended }, set: plans }];

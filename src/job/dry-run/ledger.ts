@@ -84,6 +84,9 @@ export function copyLedger(ledger: Ledger): Ledger {
 /** How a lot stands in some plans. */
 export function cellsIn(lot: Lot, set: PlanSet, ledger: Ledger): readonly Cell[] {
   const cells = ledger.cells[lot.index] ?? [];
+  // In most guides, and in a rehearsal always, a lot stands alike in all plans: no list is made for that.
+  const [only] = cells;
+  if (cells.length === 1 && only && only.set !== noPlan && (only.set & set) === only.set) return cells;
   return cells.flatMap((cell) => {
     const both = cell.set & set;
     return both === noPlan ? [] : both === cell.set ? [cell] : [{ ...cell, set: both }];
@@ -112,7 +115,7 @@ export function replacedIn({ replacedBy }: Lot, set: PlanSet, ledger: Ledger): P
 
 /** The lots at some positions. */
 export function lotsAt(indexes: readonly number[], { script }: Ledger): readonly Lot[] {
-  return indexes.flatMap((index) => script.lots[index] ?? []);
+  return indexes.length === 0 ? [] : indexes.flatMap((index) => script.lots[index] ?? []);
 }
 
 /** Tells of a fault in the plans in which none has been told of the lot that causes it. */

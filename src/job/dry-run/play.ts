@@ -99,7 +99,8 @@ function make(move: Deed, order: number, ledger: Ledger, onlooker: Onlooker): vo
       if (!now || now.state === cell.state) continue;
       onlooker.changed({ lot, move, before: cell.state, after: now.state, set: cell.set, order });
     }
-    const others = (ledger.cells[lot.index] ?? []).map((cell) => ({ ...cell, set: cell.set & ~set }));
+    const all = ledger.cells[lot.index] ?? [];
+    const others = cells === all ? [] : all.map((cell) => ({ ...cell, set: cell.set & ~set }));
     ledger.cells[lot.index] = merged([...changed, ...others]);
     hang(lot, move, ledger);
     use(lot, move, ledger);

@@ -86,7 +86,8 @@ export function openSession(data: RehearsalData, plan: number): Session {
     const task = tasks[index];
     const scene = task && script.scenes[task.scene];
     if (!task || !scene) throw new Error(`there is no task ${index}`);
-    const onlooker = { changed: (change: Change) => changes.push(change), stepDone: () => {} };
+    const changed = looksBack ? (change: Change) => changes.push(change) : () => {};
+    const onlooker = { changed, stepDone: () => {} };
     if (tasks[order.at(-1) ?? -1]?.scene !== task.scene) begin(scene, ledger);
     order.push(index);
     if (task.move) makeMove(scene, task.move, order.length, ledger, onlooker);
@@ -115,8 +116,10 @@ export function openSession(data: RehearsalData, plan: number): Session {
   const known = new Set(faultsOf(played(nothingDone(), inOrder), true).map(faultKey));
 
   /** What is wrong with an order that is not wrong with the guide's own. */
-  const wrong = (order: Played, isAll: boolean) =>
-    faultsOf(order, isAll).filter((fault) => !known.has(faultKey(fault)));
+  const wrong = (order: Played, isAll: boolean) => notKnown(faultsOf(order, isAll));
+  const notKnown = (faults: readonly Fault[]) => faults.filter((fault) => !known.has(faultKey(fault)));
+  /** Of that, what each task showed as it was done. */
+  const wrongSoFar = ({ ledger }: Played) => notKnown(ledger.faults.map(({ fault }) => fault));
 
   // Each question is about the same work as the one before, or a little more: that is played once.
   let latest = nothingDone();
@@ -164,9 +167,16 @@ export function openSession(data: RehearsalData, plan: number): Session {
    * cannot, what the order of the guide stumbles over first.
    */
   function whatFails(from: Played, rest: readonly number[]): Verdict | null {
-    if (wrong(played(from, rest), true).length === 0) return null;
-    let now = from;
-    let left = rest;
+    const straight = copyOf(from);
+    const goes = rest.findIndex((index) => {
+      playOn(straight, index);
+      return wrongSoFar(straight).length > 0;
+    });
+    if (goes < 0 && wrong(straight, true).length === 0) return null;
+    // What goes in the order of the guide is not tried once more, unless what comes later may show a fault in it.
+    const gone = looksBack ? 0 : goes < 0 ? rest.length : goes;
+    let now = played(from, rest.slice(0, gone));
+    let left = rest.slice(gone);
     let stumble: Verdict | null = null;
     while (left.length > 0) {
       const late: number[] = [];
