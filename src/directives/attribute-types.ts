@@ -1,5 +1,5 @@
 import { nearest, quotedList } from '../diagnostics/suggest.ts';
-import type { PictureBox } from '../model/block.ts';
+import type { PictureBox, PicturePlace } from '../model/block.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Span, Written } from '../source/span.ts';
 import { type Drive, parseDrive } from '../trade/drives.ts';
@@ -268,13 +268,29 @@ export const pictureBox: AttributeType<PictureBox> = {
 };
 
 /** A point in a picture. */
-export const picturePoint: AttributeType<{ readonly x: number; readonly y: number }> = {
+export const picturePoint: AttributeType<PicturePlace> = {
   expects: 'how far across and how far down, as in `31%,44%`',
   read: (text) => {
     const [x, y, ...more] = text.split(',').map(plainPercent);
     return x === undefined || y === undefined || more.length || Number.isNaN(x) || Number.isNaN(y)
       ? bad(`"${text}" was found where a point in the picture was expected, as in "31%,44%"`)
       : good({ x, y });
+  },
+};
+
+/** Points in a picture. */
+export const picturePoints: AttributeType<readonly PicturePlace[]> = {
+  expects: 'points in the picture set apart by spaces, as in `31%,44% 62%,44%`',
+  read: (text, at) => {
+    const places: PicturePlace[] = [];
+    for (const word of placedWords(text, at)) {
+      const place = picturePoint.read(word.value, word.at);
+      if (!place.ok) return bad(place.message, undefined, word.at);
+      places.push(place.value);
+    }
+    return places.length > 0
+      ? good(places)
+      : bad('the value is empty; points in the picture were expected, as in "31%,44% 62%,44%"');
   },
 };
 

@@ -18,14 +18,19 @@ const DOT = 8;
  * the picture in the colour of the text.
  *
  * @param detail the part that is shown enlarged elsewhere, as fractions of the picture shown
+ * @param turns fasteners in the order in which they are tightened: each gets its number
  */
-export function marksOverlay(layout: MarkLayout, detail: PictureBox | null = null): Element {
+export function marksOverlay(
+  layout: MarkLayout,
+  detail: PictureBox | null = null,
+  turns: readonly DrawingPoint[] = [],
+): Element {
   const { left, top, right, bottom } = margins(layout);
   const box = [-left, -top, PICTURE_WIDTH + left + right, layout.height + top + bottom].map(round);
   const leaders = layout.placed.map(({ leader }) => leader);
   const lines = leaders.map(({ from, to }) => `M${place(from)}L${place(to)}`).join('');
   // A stroke without length and with round ends is a dot.
-  const dots = leaders.map(({ to }) => `M${place(to)}h0`).join('');
+  const dots = [...leaders.map(({ to }) => to), ...layout.also].map((to) => `M${place(to)}h0`).join('');
   return s(
     'svg',
     {
@@ -44,6 +49,37 @@ export function marksOverlay(layout: MarkLayout, detail: PictureBox | null = nul
       s('path', { className: 'mark-dot', d: dots, ...dark(2 * DOT - LINE) }),
     ),
     letters(layout),
+    ...(turns.length > 0 ? [numbers(turns)] : []),
+  );
+}
+
+/** Radius of a number's disc, and the size of its numeral: 14 pixels on a phone, of two figures 11. */
+const DISC = 30;
+const NUMERAL = { one: 40, two: 32 };
+
+/** How far apart the middles of two numbers must lie to be told apart. */
+export const TURNS_APART = 2 * DISC + 6;
+
+/** A number on each fastener; the first has a heavy rim, so that the eye finds where to begin. */
+function numbers(turns: readonly DrawingPoint[]): Element {
+  const look = { 'font-weight': 700, 'text-anchor': 'middle', fill: '#111' };
+  return s(
+    'g',
+    { className: 'mark-turns' },
+    ...turns.map(({ x, y }, index) => {
+      const rim = index === 0 ? 11 : 5;
+      const disc = { cx: round(x), cy: round(y), r: DISC - rim / 2, fill: '#fff', ...dark(rim) };
+      return s('circle', disc);
+    }),
+    s(
+      'text',
+      look,
+      ...turns.map(({ x, y }, index) => {
+        const size = index < 9 ? NUMERAL.one : NUMERAL.two;
+        const place = { x: round(x), y: round(y + size * 0.36), 'font-size': size };
+        return s('tspan', place, String(index + 1));
+      }),
+    ),
   );
 }
 

@@ -1,4 +1,4 @@
-import type { FigureMark, PictureBox } from '../model/block.ts';
+import type { FigureMark, PictureBox, PicturePlace } from '../model/block.ts';
 import { assignLetters } from './assign-letters.ts';
 import type { DrawingPoint, Leader } from './leader.ts';
 
@@ -18,6 +18,8 @@ export interface PlacedMark {
 /** Where everything stands. The picture shown is 1000 units wide, its upper left corner at 0, 0. */
 export interface MarkLayout {
   readonly placed: readonly PlacedMark[];
+  /** Where more of what a letter stands for are: a dot without a line. */
+  readonly also: readonly DrawingPoint[];
   /** Sides that have a margin with letters. */
   readonly sides: readonly MarkSide[];
   /** Height of the picture shown, in units. */
@@ -52,22 +54,48 @@ const MARGIN_COST = 250;
  * @param shown the part that is shown; `null` is all
  */
 export function placeMarks(
-  marks: readonly Pick<FigureMark, 'letter' | 'point'>[],
-  picture: { readonly width: number; readonly height: number },
+  marks: readonly Placeable[],
+  picture: PictureSize,
   shown: PictureBox | null,
 ): MarkLayout {
+  const { height, placed } = frameOf(picture, shown);
+  const inside: { readonly letter: string; readonly point: DrawingPoint }[] = [];
+  const others: DrawingPoint[] = [];
+  const outside: string[] = [];
+  for (const { letter, point: written, also = [] } of marks) {
+    if (!written) continue;
+    const [point, ...more] = [written, ...also].map(placed);
+    const seen = more.filter((place) => place !== null);
+    if (point) inside.push({ letter, point });
+    others.push(...seen);
+    if (!point || seen.length < more.length) outside.push(letter);
+  }
+  return { ...bestSides(inside, height), also: others, height, outside };
+}
+
+/** What of a mark is placed. */
+interface Placeable extends Pick<FigureMark, 'letter' | 'point'>, Partial<Pick<FigureMark, 'also'>> {}
+
+/** Of the upright, uncropped picture, in any unit. */
+export interface PictureSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** How places of a picture come to lie in the overlay: 1000 units wide, and so high; `null` for what is not shown. */
+export function frameOf(
+  picture: PictureSize,
+  shown: PictureBox | null,
+): { readonly height: number; readonly placed: (place: PicturePlace) => DrawingPoint | null } {
   const part = shown ?? { left: 0, top: 0, width: 1, height: 1 };
   const height = tenth((PICTURE_WIDTH * part.height * picture.height) / (part.width * picture.width));
-  const inside: { readonly letter: string; readonly point: DrawingPoint }[] = [];
-  const outside: string[] = [];
-  for (const { letter, point } of marks) {
-    if (!point) continue;
-    const x = (point.x - part.left) / part.width;
-    const y = (point.y - part.top) / part.height;
-    if (x < 0 || x > 1 || y < 0 || y > 1) outside.push(letter);
-    else inside.push({ letter, point: { x: tenth(x * PICTURE_WIDTH), y: tenth(y * height) } });
-  }
-  return { ...bestSides(inside, height), height, outside };
+  const placed = (place: PicturePlace) => {
+    const x = (place.x - part.left) / part.width;
+    const y = (place.y - part.top) / part.height;
+    if (x < 0 || x > 1 || y < 0 || y > 1) return null;
+    return { x: tenth(x * PICTURE_WIDTH), y: tenth(y * height) };
+  };
+  return { height, placed };
 }
 
 /** Tenths of a unit are what is drawn, so that is what is reckoned with. */

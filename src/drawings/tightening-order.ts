@@ -34,7 +34,7 @@ export function tighteningOrderDrawing(order: readonly number[], pattern: Patter
       width: fullWidth,
       height: fullHeight,
       role: 'img',
-      ariaLabel: spoken(order, pattern),
+      ariaLabel: orderAloud(order, pattern, isFrame(pattern, order.length) ? 'the upper left' : 'the top'),
     },
     flange(pattern, order.length, width, height),
     ...arrows(inTurn, pattern),
@@ -42,11 +42,14 @@ export function tighteningOrderDrawing(order: readonly number[], pattern: Patter
   );
 }
 
-/** The drawing in words: the turn of each position, in the order of the positions. */
-function spoken(order: readonly number[], pattern: Pattern): string {
+/**
+ * An order in words: the turn of each position, in the order of the positions.
+ *
+ * @param start where the first position lies, for what goes round: "the upper left"
+ */
+export function orderAloud(order: readonly number[], pattern: Pattern, start: string): string {
   const turns = order.map((_, index) => order.indexOf(index + 1) + 1).join(', ');
   if (pattern === 'row') return `Tightening order, from left to right: ${turns}`;
-  const start = isFrame(pattern, order.length) ? 'the upper left' : 'the top';
   return `Tightening order, clockwise from ${start}: ${turns}`;
 }
 

@@ -78,11 +78,19 @@ export interface PictureBox {
   readonly height: number;
 }
 
+/** A place in a picture as fractions (0 to 1) of its upright, uncropped width and height. */
+export interface PicturePlace {
+  readonly x: number;
+  readonly y: number;
+}
+
 /** A letter on a picture and what it stands for. */
 export interface FigureMark {
   readonly letter: string;
   /** Fractions (0 to 1) of the upright, uncropped picture, from its upper left; `null` where unreadable. */
-  readonly point: { readonly x: number; readonly y: number } | null;
+  readonly point: PicturePlace | null;
+  /** Where the others of its kind are; no line leads there. */
+  readonly also: readonly PicturePlace[];
   /** The key's text. */
   readonly text: Prose;
   readonly at: Span;

@@ -85,9 +85,11 @@ const full: Prose[number] = { type: 'text', value: '.', at: null };
 function figureFacts(figure: Figure): readonly Fact[] {
   const { path, shows, crop, blur, zoom, marks } = figure;
   const boxes = [crop, ...blur, zoom].map((box) => (box ? Object.values(box.value).join(' ') : ''));
-  const points = marks.map(({ letter, point }) => `${letter} ${point ? `${point.x} ${point.y}` : ''}`);
+  const places = marks.map(({ letter, point, also }) =>
+    [letter, point ? `${point.x} ${point.y}` : '', ...also.map(({ x, y }) => `${x} ${y}`)].join(' '),
+  );
   return [
-    ...told('picture', [path ?? '', ...boxes, ...points].join(' ')),
+    ...told('picture', [path ?? '', ...boxes, ...places].join(' ')),
     ...told('shows', shows?.value),
     ...told('described as', figure.alt?.value),
   ];

@@ -37,7 +37,9 @@ export function pictureJudge(store: Store): LookAtPictures {
   };
   return async ({ file, pictures }, files, report) => {
     const judgeMarks = async (path: string, bytes: Uint8Array, { marks }: Figure) => {
-      const placed = marks.flatMap(({ letter, point, at }) => (point ? [{ letter, at, ...point }] : []));
+      const placed = marks.flatMap(({ letter, point, also, at }) =>
+        (point ? [point, ...also] : also).map((place) => ({ letter, at, ...place })),
+      );
       const places = placed.map(({ x, y }) => ({ x, y }));
       const blank = placed.length === 0 ? [] : await blankPlaces(bytes, places, store);
       for (const [index, { letter, at }] of placed.entries())

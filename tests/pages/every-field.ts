@@ -83,6 +83,7 @@ const blocks = (): Blocks => ({
     picture: picture(picture(null)),
     marks: { overlay: html(), sides: text() },
     key: [{ letter: text(), text: html() }],
+    order: { of: id(), title: text(), lines: [text()], aloud: text() },
     body: html(),
     side: text(),
     undoes: { step: { id: id(), number: number(), title: text(), href: href() }, turned: true },

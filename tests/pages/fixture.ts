@@ -220,10 +220,17 @@ const arch = step(
     figure('arch.svg', 'Where the lever goes in', 'Rear edge of the arch trim, seen from below', {
       shows: { value: 'left', at: here() },
       marks: [
-        { letter: 'A', point: { x: 0.34, y: 0.44 }, text: [say('lever tip, behind the lip')], at: here() },
+        {
+          letter: 'A',
+          point: { x: 0.34, y: 0.44 },
+          also: [],
+          text: [say('lever tip, behind the lip')],
+          at: here(),
+        },
         {
           letter: 'B',
           point: { x: 0.25, y: 0.31 },
+          also: [],
           text: [make.mention('fastener', 'arch-screw')],
           at: here(),
         },

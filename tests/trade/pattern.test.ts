@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { orderWords, type Pattern, patternPoints, tighteningOrder } from '../../src/trade/pattern.ts';
+import {
+  orderWords,
+  type Pattern,
+  patternPoints,
+  pointsInPattern,
+  tighteningOrder,
+} from '../../src/trade/pattern.ts';
+import { runs } from '../samples.ts';
 
 const counts = fc.integer({ min: 3, max: 16 });
 const patterns = fc.constantFrom<Pattern>('cross', 'circle', 'row');
@@ -100,5 +107,54 @@ describe('where fasteners are drawn', () => {
     expect(first).toEqual({ x: 0.5, y: 0 });
     expect(second?.x).toBeCloseTo(1, 9);
     expect(second?.y).toBeCloseTo(0.5, 9);
+  });
+});
+
+describe('points of a picture', () => {
+  /** A pattern as a camera at a slant sees it: turned, stretched and sheared, never mirrored. */
+  const slant = fc.record({
+    turn: fc.double({ min: -0.4, max: 0.4, noNaN: true }),
+    wide: fc.double({ min: 2, max: 3, noNaN: true }),
+    shear: fc.double({ min: -0.3, max: 0.3, noNaN: true }),
+  });
+  const cases = fc.record({
+    pattern: fc.constantFrom<Pattern>('circle', 'cross', 'row'),
+    count: fc.integer({ min: 3, max: 16 }),
+    slant,
+    shuffle: fc.array(fc.nat(), { minLength: 16, maxLength: 16 }),
+  });
+
+  test('are found in the order of their positions, from whatever angle and in whatever order they are told', () => {
+    fc.assert(
+      fc.property(cases, ({ pattern, count, slant: { turn, wide, shear }, shuffle }) => {
+        const seen = patternPoints(count, pattern).map(({ x, y }, position) => {
+          const [u, v] = [wide * (x - 0.5) + shear * (y - 0.5), y - 0.5];
+          const [c, s] = [Math.cos(turn), Math.sin(turn)];
+          return { x: c * u - s * v, y: s * u + c * v, position };
+        });
+        const told = [...seen].sort((a, b) => (shuffle[a.position] ?? 0) - (shuffle[b.position] ?? 0));
+        const found = pointsInPattern(told, pattern)?.map(({ position }) => position) ?? [];
+        const first = found[0] ?? 0;
+        expect(found).toEqual(found.map((_, index) => (first + index) % count));
+        expect(found).toHaveLength(count);
+        // Two rows stay two rows, and a row begins at its end.
+        if (pattern === 'cross' && count % 2 === 0 && count > 4) expect(first % (count / 2)).toBe(0);
+        if (pattern === 'row') expect(first).toBe(0);
+      }),
+      runs(60, 2000),
+    );
+  });
+
+  test('are none of a pattern where they do not lie in one', () => {
+    const heap = [
+      { x: 0, y: 0 },
+      { x: 1, y: 0 },
+      { x: 2, y: 0 },
+      { x: 1, y: 1 },
+    ];
+    const line = heap.map(({ x }) => ({ x, y: 0 }));
+    expect(pointsInPattern(heap, 'row')).toBeUndefined();
+    expect(pointsInPattern(line, 'circle')).toBeUndefined();
+    expect(pointsInPattern(heap.slice(0, 2), 'row')).toBeUndefined();
   });
 });

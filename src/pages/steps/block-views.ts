@@ -51,11 +51,23 @@ export interface FigureView extends Shown {
   readonly picture: PictureView | null;
   readonly marks: MarksView | null;
   readonly key: readonly { readonly letter: string; readonly text: Markup }[];
+  /** The order of tightening whose numbers stand on it; `null` for none. */
+  readonly order: FigureOrderView | null;
   readonly body: Markup | null;
   /** "Left side shown". */
   readonly side: string | null;
   /** Where it is the picture of the step that this one undoes; `null` for the step's own. */
   readonly undoes: UndoneView | null;
+}
+
+/** An order of tightening, told under the picture that shows it. */
+interface FigureOrderView {
+  /** Id of what is tightened. */
+  readonly of: string;
+  readonly title: string;
+  readonly lines: readonly string[];
+  /** "Tightening order, clockwise from the upper left: 1, 3, 2, 4", for whoever cannot see the numbers. */
+  readonly aloud: string;
 }
 
 /** Whose picture it is that a derived step shows. */

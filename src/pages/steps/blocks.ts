@@ -10,10 +10,12 @@ import { photoView } from './evidence.ts';
 import { figureView } from './figure.ts';
 import { readingsOf } from './readings.ts';
 import { templateView } from './template.ts';
+import type { TighteningOrder } from './tightening.ts';
 
 /**
  * The blocks of a section or step as the page prints them; what is said only on reversal is left out.
  *
+ * @param orders the orders of tightening that its figures may show
  * @param of whose blocks they are, as the marks of what has changed have it: `step hang`; `null` where none are marked
  */
 export function blockViews(
@@ -21,6 +23,7 @@ export function blockViews(
   context: GuideContext,
   stepSide: Side | null,
   of: string | null = null,
+  orders: readonly TighteningOrder[] = [],
 ): readonly BlockView[] {
   let photos = 0;
   return blocks
@@ -31,7 +34,7 @@ export function blockViews(
         photos += 1;
         return [{ type: 'photo', ...photoView(block, photos, context, stepSide), changed }];
       }
-      const view = blockView(block, context, stepSide);
+      const view = blockView(block, context, stepSide, orders);
       return view ? [{ ...view, changed }] : [];
     });
 }
@@ -40,6 +43,7 @@ function blockView(
   block: Exclude<Block, Photo>,
   context: GuideContext,
   stepSide: Side | null,
+  orders: readonly TighteningOrder[],
 ): BlockKindView | null {
   const place = { context, stepSide };
   switch (block.type) {
@@ -59,7 +63,7 @@ function blockView(
     case 'refit-note':
       return null;
     case 'figure':
-      return { type: 'figure', ...figureView(block, context, stepSide) };
+      return { type: 'figure', ...figureView(block, context, stepSide, null, orders) };
     case 'template':
       return templateBlock(block.template.value, context, shownWhen(context, block.when));
     case 'prove':

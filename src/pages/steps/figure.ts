@@ -1,5 +1,6 @@
+import type { DrawingPoint } from '../../drawings/leader.ts';
 import { marksOverlay } from '../../drawings/marks.ts';
-import { placeMarks } from '../../drawings/place-marks.ts';
+import { type PictureSize, placeMarks } from '../../drawings/place-marks.ts';
 import { stringify } from '../../html/stringify.ts';
 import { capitalised } from '../../job/noun.ts';
 import type { Figure, PictureBox } from '../../model/block.ts';
@@ -9,28 +10,34 @@ import { shownWhen } from '../frame/plans.ts';
 import { isBlank, proseMarkup } from '../frame/prose.ts';
 import type { SizedPicture } from '../frame/shared-views.ts';
 import type { FigureView, MarksView, UndoneView } from './block-views.ts';
+import { orderOnFigure } from './orders-on-figures.ts';
+import type { TighteningOrder } from './tightening.ts';
 
 /**
  * A picture with its caption, its lettered marks and their key, and the side that it shows.
  *
  * @param undoes the step that it was drawn for, where the step at hand undoes that one
+ * @param orders the orders of tightening of its step, of which it may show one
  */
 export function figureView(
   figure: Figure,
   context: GuideContext,
   stepSide: Side | null,
   undoes: UndoneView['step'] | null = null,
+  orders: readonly TighteningOrder[] = [],
 ): FigureView {
   const place = { context, stepSide };
   const { path } = figure;
   const turned = path === null || !undoes ? null : context.shelf.picture(path, figure, true);
   const picture = turned ?? (path === null ? null : context.shelf.picture(path, figure));
+  const order = picture && orderOnFigure(figure, wholeSize(figure, picture), orders, context);
   return {
     ...shownWhen(context, figure.when),
     caption: isBlank(figure.caption) ? null : proseMarkup(figure.caption, place),
     alt: figure.alt?.value ?? '',
     picture,
-    marks: picture && figure.marks.length > 0 ? marksView(figure, picture) : null,
+    marks: picture && figure.marks.length > 0 ? marksView(figure, picture, order?.turns ?? []) : null,
+    order: order && { of: order.item, title: order.title, lines: order.lines, aloud: order.aloud },
     key: figure.marks.map((mark) => ({
       letter: mark.letter,
       text: proseMarkup(mark.text, { ...place, fragment: true }),
@@ -41,17 +48,21 @@ export function figureView(
   };
 }
 
-function marksView({ marks, crop, zoom }: Figure, picture: SizedPicture): MarksView {
-  const shown = crop?.value ?? null;
-  // Places are fractions of the uncropped picture; the one at hand may be cropped.
-  const whole = {
-    width: picture.width / (shown?.width ?? 1),
-    height: picture.height / (shown?.height ?? 1),
-  };
-  const layout = placeMarks(marks, whole, shown);
+function marksView(figure: Figure, picture: SizedPicture, turns: readonly DrawingPoint[]): MarksView {
+  const shown = figure.crop?.value ?? null;
+  const layout = placeMarks(figure.marks, wholeSize(figure, picture), shown);
+  const detail = figure.zoom ? within(figure.zoom.value, shown) : null;
   return {
-    overlay: stringify([marksOverlay(layout, zoom ? within(zoom.value, shown) : null)]),
+    overlay: stringify([marksOverlay(layout, detail, turns)]),
     sides: layout.sides.map((side) => `marked-${side}`).join(' '),
+  };
+}
+
+/** Places are fractions of the uncropped picture; the one at hand may be cropped. */
+function wholeSize({ crop }: Figure, picture: SizedPicture): PictureSize {
+  return {
+    width: picture.width / (crop?.value.width ?? 1),
+    height: picture.height / (crop?.value.height ?? 1),
   };
 }
 

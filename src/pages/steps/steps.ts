@@ -16,7 +16,7 @@ import { inspectionsOf } from './inspections.ts';
 import { expectedWords, readingsOf } from './readings.ts';
 import { stacksOf } from './stacks.ts';
 import type { StepView } from './step-views.ts';
-import { tighteningViews } from './tightening.ts';
+import { drawnOrder, tighteningOrders } from './tightening.ts';
 import { torquesOf } from './torques.ts';
 import { undoneFigures } from './undone-figures.ts';
 
@@ -30,6 +30,12 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
   const cables = cablesOf(step, context);
   const settings = settingsOf(step, context);
   const lines = [tools, wear, torques, cables, settings];
+  const orders = tighteningOrders(step, context);
+  const blocks = [
+    ...blockViews(step.blocks, context, stepSide, `step ${step.id}`, orders),
+    ...undoneFigures(step, context, orders),
+  ];
+  const onFigures = blocks.flatMap((block) => (block.type === 'figure' && block.order ? block.order.of : []));
   return {
     ...shownStep(context, numbered),
     id: step.id,
@@ -40,14 +46,11 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
       (fact) => fact !== null,
     ),
     needs: step.needs.map((ref) => context.guide.items.get(ref.value)?.noun.singular ?? ref.value),
-    blocks: [
-      ...blockViews(step.blocks, context, stepSide, `step ${step.id}`),
-      ...undoneFigures(step, context),
-    ],
+    blocks,
     tools,
     wear,
     torques,
-    orders: tighteningViews(step, context),
+    orders: orders.filter(({ item }) => !onFigures.includes(item)).map(drawnOrder),
     ...stacksOf(step, context),
     cables,
     settings,

@@ -6,7 +6,7 @@ import { actionsOf, type Placed } from '../../job/walk.ts';
 import type { Step } from '../../model/guide.ts';
 import type { Action } from '../../model/inline.ts';
 import type { Counted, Fixing, Item } from '../../model/item.ts';
-import { tighteningOrder } from '../../trade/pattern.ts';
+import { type Pattern, tighteningOrder } from '../../trade/pattern.ts';
 import { formatBoth, formatQuantity } from '../../units/format.ts';
 import type { TorquePass, TorqueSpec } from '../../units/torque.ts';
 import type { GuideContext } from '../frame/context.ts';
@@ -42,8 +42,17 @@ export function tightenedIn(step: Step, { guide }: Pick<GuideContext, 'guide'>):
   });
 }
 
-/** The drawn orders of a step: one for each fastener with a pattern and 3 to 16 of them on a side. */
-export function tighteningViews(step: Step, context: GuideContext): readonly TighteningView[] {
+/** An order of tightening, before it is known where it is shown. */
+export interface TighteningOrder extends Omit<TighteningView, 'drawing'> {
+  /** What is tightened. */
+  readonly item: string;
+  readonly pattern: Pattern;
+  /** Positions, from 1, in the order in which they are tightened. */
+  readonly order: readonly number[];
+}
+
+/** The orders of a step: one for each fastener with a pattern and 3 to 16 of them on a side. */
+export function tighteningOrders(step: Step, context: GuideContext): readonly TighteningOrder[] {
   return tightenedIn(step, context).flatMap(({ item, whens, count, sides }) => {
     const order = item.pattern ? tighteningOrder(count, item.pattern.value) : undefined;
     if (!item.pattern || !order) return [];
@@ -51,13 +60,20 @@ export function tighteningViews(step: Step, context: GuideContext): readonly Tig
     return {
       ...(narrowest ? shownWhen(context, { value: narrowest }) : always),
       title: `${capitalised(item.noun.plural)}: the order of tightening`,
-      drawing: stringify([tighteningOrderDrawing(order, item.pattern.value)]),
+      item: item.id,
+      pattern: item.pattern.value,
+      order,
       lines: [
         passesInWords(item.torque?.value ?? []),
         sides === 2 || step.side?.value === 'each' ? 'The same on each side.' : null,
       ].filter((line) => line !== null),
     };
   });
+}
+
+/** An order that no picture of its step places: as a drawing of its own. */
+export function drawnOrder({ plans, only, title, lines, order, pattern }: TighteningOrder): TighteningView {
+  return { plans, only, title, lines, drawing: stringify([tighteningOrderDrawing(order, pattern)]) };
 }
 
 /** "In 2 passes, each in this order: all to 25 N·m (18.4 lbf·ft), then all through a further 90°." */

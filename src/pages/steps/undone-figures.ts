@@ -4,12 +4,17 @@ import type { Step } from '../../model/guide.ts';
 import type { GuideContext } from '../frame/context.ts';
 import type { BlockView } from './block-views.ts';
 import { figureView } from './figure.ts';
+import type { TighteningOrder } from './tightening.ts';
 
 /**
  * The pictures of the step that a derived one undoes, which it shows as its own: with the way back where the drawing
  * says it, else as taken off. A picture that marks items, and none that this step handles, is left where it was.
  */
-export function undoneFigures(step: Step, context: GuideContext): readonly BlockView[] {
+export function undoneFigures(
+  step: Step,
+  context: GuideContext,
+  orders: readonly TighteningOrder[] = [],
+): readonly BlockView[] {
   const origin = step.origins.findLast(({ kind }) => kind === 'reverse');
   if (origin?.kind !== 'reverse') return [];
   const numbered = context.steps.get(origin.step);
@@ -19,9 +24,8 @@ export function undoneFigures(step: Step, context: GuideContext): readonly Block
   const handled = new Set(actionsOf(step).map(({ node }) => node.target.value));
   return source.blocks.flatMap((block): BlockView[] => {
     if (block.type !== 'figure' || !showsAny(block, handled)) return [];
-    return [
-      { type: 'figure', ...figureView(block, context, step.side?.value ?? null, undone), changed: false },
-    ];
+    const view = figureView(block, context, step.side?.value ?? null, undone, orders);
+    return [{ type: 'figure', ...view, changed: false }];
   });
 }
 

@@ -123,10 +123,13 @@ export function blockOf(from: HTMLElement): HTMLElement {
   return copy;
 }
 
-/** A picture with its marks, and under it its key in two columns; one that another step has is on the sheets once. */
+/**
+ * A picture with its marks, and under it its key in two columns; one that another step has is on the sheets once,
+ * unless it bears the numbers of this step.
+ */
 function pictureOf(from: HTMLElement): HTMLElement {
   const elsewhere = from.querySelector('.undoes');
-  if (elsewhere) return make('p', 'paper-words', wordsIn(elsewhere));
+  if (elsewhere && !from.querySelector('.order-told')) return make('p', 'paper-words', wordsIn(elsewhere));
   const plates = [...from.querySelectorAll<HTMLElement>('.plate')].map((plate) => {
     const image = plate.querySelector<HTMLImageElement>('img.paper') ?? plate.querySelector('img');
     const marks = plate.querySelector(':scope > svg')?.cloneNode(true);
