@@ -58,7 +58,7 @@ export function placeMarks(
   picture: PictureSize,
   shown: PictureBox | null,
 ): MarkLayout {
-  const { height, placed } = frameOf(picture, shown);
+  const { height, placed } = overlayOf(picture, shown);
   const inside: { readonly letter: string; readonly point: DrawingPoint }[] = [];
   const others: DrawingPoint[] = [];
   const outside: string[] = [];
@@ -83,7 +83,7 @@ export interface PictureSize {
 }
 
 /** How places of a picture come to lie in the overlay: 1000 units wide, and so high; `null` for what is not shown. */
-export function frameOf(
+export function overlayOf(
   picture: PictureSize,
   shown: PictureBox | null,
 ): { readonly height: number; readonly placed: (place: PicturePlace) => DrawingPoint | null } {

@@ -1,6 +1,6 @@
 import type { DrawingPoint } from '../../drawings/leader.ts';
 import { TURNS_APART } from '../../drawings/marks.ts';
-import { frameOf, type PictureSize } from '../../drawings/place-marks.ts';
+import { overlayOf, type PictureSize } from '../../drawings/place-marks.ts';
 import { orderAloud } from '../../drawings/tightening-order.ts';
 import { inlinesOf } from '../../job/walk.ts';
 import type { Figure, FigureMark } from '../../model/block.ts';
@@ -10,7 +10,7 @@ import { shownWhen } from '../frame/plans.ts';
 import type { TighteningOrder } from './tightening.ts';
 
 /** An order of tightening whose numbers stand on the picture of its fasteners. */
-export interface OrderOnFigure extends TighteningOrder {
+interface OrderOnFigure extends TighteningOrder {
   /** Middles of the fasteners in their turn, in units of the overlay. */
   readonly turns: readonly DrawingPoint[];
   /** The order in words, for whoever cannot see the picture. */
@@ -30,7 +30,7 @@ export function orderOnFigure(
   orders: readonly TighteningOrder[],
   context: GuideContext,
 ): OrderOnFigure | null {
-  const { placed } = frameOf(size, figure.crop?.value ?? null);
+  const { placed } = overlayOf(size, figure.crop?.value ?? null);
   for (const order of orders) {
     if (shownWhen(context, figure.when).plans !== order.plans) continue;
     const places = figure.marks
