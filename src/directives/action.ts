@@ -40,7 +40,7 @@ function attributesOf(rule: ActionRule) {
     ),
     on: meant(
       refs,
-      'What it is put on: nothing is done to that before it is dry, or after its open time is over. Of what is routed, the parts along which it lies: in a visit no other guide may cut into these unseen.',
+      'What it is put on: that lies open, and nothing is done to it before it is dry, or after its open time is over. Of what is routed, the parts along which it lies: in a visit no other guide may cut into these unseen.',
     ),
     over: meant(over, 'How much is covered. With `yields` on the supply, the amount must do for it.'),
   };

@@ -23,7 +23,7 @@ export const cutTemplate = directive({
       required(id),
       'The name by which `:cut` and `:cut-template` speak of it, and that of its files.',
     ),
-    panel: meant(required(ref), 'The part that is cut.'),
+    panel: meant(required(ref), 'The part that is cut. Nothing that covers it is in place then.'),
     face: meant(
       required(oneOf('outside', 'inside')),
       'The face of the panel on which the sheet is laid, and as which everything is drawn.',

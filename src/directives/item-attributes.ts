@@ -104,7 +104,7 @@ export const fixingAttributes = {
   ),
   reuse: meant(
     oneOf('yes', 'no'),
-    '`no` for what is used once: it is discarded, and something in the kit or the supplies must replace it.',
+    '`no` for what is used once: it is discarded, and something in the kit or the supplies must replace it. Loosened is used up too: it is not tightened again.',
   ),
   replaces: meant(ref, 'The old part or fastener in whose place it goes.'),
   'free-when': meant(

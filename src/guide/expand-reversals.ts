@@ -157,10 +157,11 @@ const reasons: { readonly [K in ReverseProblem['kind']]: string } = {
 };
 
 function unsound(place: ReversePlace, { kind, action, step }: ReverseProblem) {
+  const reason = action.verb === 'loosen' ? 'turns a fastener loose that serves once' : reasons[kind];
   return finding(
     reverseUnsound,
     place.at,
-    `the step "${step.titleText}" cannot be undone by itself: it ${reasons[kind]}; write its refit as a step, and leave "${step.id}" out with except=${step.id}`,
+    `the step "${step.titleText}" cannot be undone by itself: it ${reason}; write its refit as a step, and leave "${step.id}" out with except=${step.id}`,
     { notes: [{ message: 'what cannot be undone', at: action.at }] },
   );
 }

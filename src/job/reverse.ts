@@ -56,9 +56,18 @@ export function reverseSteps(reversal: Reversal): {
         node.verb === 'discard' || node.verb === 'hand-over' ? [node.target.value] : [],
       ),
   );
+  const removed = new Set(
+    steps.flatMap(actionsOf).flatMap(({ node }) => (node.verb === 'remove' ? [node.target.value] : [])),
+  );
   const derived = steps.toReversed().flatMap((step) => {
     const loosenedEarlier = loosenedIn(steps.slice(0, steps.indexOf(step)));
-    const { undone, unsound } = undo(step, { items, loosenedEarlier, lost, fitted: reversal.fitted });
+    const { undone, unsound } = undo(step, {
+      items,
+      loosenedEarlier,
+      lost,
+      removed,
+      fitted: reversal.fitted,
+    });
     problems.push(...unsound.map((problem) => ({ ...problem, step })));
     return undone.length === 0 ? [] : [derivedStep(step, undone, reversal)];
   });

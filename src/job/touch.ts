@@ -85,7 +85,11 @@ function linkedTo(id: string, guide: Guide): readonly string[] {
   const template = guide.templates.get(id);
   if (template) {
     const holes = featuresOf(template).flatMap((feature) => feature.for?.value ?? []);
-    return [...(template.panel === null ? [] : [template.panel.value]), ...holes];
+    const panel = template.panel?.value;
+    const over = [...guide.items.values()].flatMap((item) =>
+      'covers' in item && item.covers.some(({ value }) => value === panel) ? [item.id] : [],
+    );
+    return [...(panel === undefined ? [] : [panel, ...over]), ...holes];
   }
   const item = guide.items.get(id);
   if (!item) return [];

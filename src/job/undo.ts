@@ -26,6 +26,8 @@ export interface Undoing {
   readonly loosenedEarlier: ReadonlySet<string>;
   /** Items that are discarded or given to the owner. */
   readonly lost: ReadonlySet<string>;
+  /** Items that some step of the strip-down takes out. */
+  readonly removed: ReadonlySet<string>;
   /** Items that some written step puts in: what takes an old one's place there is no business of a reversal. */
   readonly fitted: ReadonlySet<string>;
 }
@@ -33,8 +35,9 @@ export interface Undoing {
 /** Undoes the actions of a step, last first; all tightening stands at the end, after the last refit. */
 export function undo(
   step: Step,
-  { items, loosenedEarlier, lost, fitted }: Undoing,
+  undoing: Undoing,
 ): { readonly undone: readonly Undone[]; readonly unsound: readonly Unsound[] } {
+  const { items, loosenedEarlier } = undoing;
   const undone: Undone[] = [];
   const tightened: Undone[] = [];
   const unsound: Unsound[] = [];
@@ -44,17 +47,17 @@ export function undo(
   for (const { node, whens } of net(actionsOf(step)).toReversed()) {
     const item = items.get(node.target.value) ?? null;
     const replacement = replacing.get(node.target.value) ?? null;
-    const problem = unsoundness(node, item, replacement, lost, fitted);
+    const problem = unsoundness(node, item, replacement, undoing);
     if (problem) unsound.push({ kind: problem, action: node, replacement });
-    const verb = problem ? null : inverse(node, item, replacement, lost);
+    const verb = problem ? null : inverse(node, item, replacement, undoing);
     if (!verb) continue;
-    const put = verb === 'fit' && replacement ? replacement : item;
+    const put = (verb === 'fit' || verb === 'tighten') && replacement ? replacement : item;
     const back: Undone = { action: turned(node, verb, put), whens: whens.slice(outer) };
     if (verb === 'tighten') tightened.push(back);
     else undone.push(back);
     const started = (verb === 'refit' || verb === 'fit') && put && isFixing(put) && put.torque !== null;
     const told = tightened.some(({ action }) => action.target.value === put?.id);
-    if (started && !told && !loosenedHere(step, node.target) && !loosenedEarlier.has(put.id)) {
+    if (started && !told && !loosenedHere(step, node.target) && !loosenedEarlier.has(node.target.value)) {
       tightened.push({ ...back, action: turned(node, 'tighten', put) });
     }
   }
@@ -90,13 +93,14 @@ function unsoundness(
   action: Action,
   item: Item | null,
   replacement: Item | null,
-  lost: ReadonlySet<string>,
-  fitted: ReadonlySet<string>,
+  { lost, removed, fitted }: Undoing,
 ): Unsound['kind'] | null {
   const gone = action.verb === 'discard' || action.verb === 'hand-over';
   const oneTime = item !== null && isFixing(item) && !item.reuse;
   if (gone) return replacement || oneTime ? null : 'lost';
   if (actionRule(action.verb).forGood) return 'for-good';
+  // Turned loose, it is used up; where it comes out as well, that is told there.
+  if (action.verb === 'loosen' && oneTime && !removed.has(action.target.value)) return 'one-time';
   // What is not put back by turning a screw is put in by a step of its own, or the reversal asks for one.
   if (action.verb === 'remove' && replacement && !isFixing(replacement)) {
     return fitted.has(replacement.id) ? null : 'replaced';
@@ -112,9 +116,13 @@ function inverse(
   { verb, target }: Action,
   item: Item | null,
   replacement: Item | null,
-  lost: ReadonlySet<string>,
+  { lost, removed }: Undoing,
 ): Verb | null {
   switch (verb) {
+    case 'loosen':
+      // A new one with no torque is tight once it is in.
+      if (replacement) return isFixing(replacement) && replacement.torque ? 'tighten' : null;
+      return item !== null && isFixing(item) && !item.reuse && removed.has(target.value) ? null : 'tighten';
     case 'remove':
       if (replacement) return isFixing(replacement) ? 'fit' : null;
       if (lost.has(target.value)) return null;

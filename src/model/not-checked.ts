@@ -1,3 +1,4 @@
+import type { WorkClass } from './item.ts';
 import type { When } from './when.ts';
 
 /**
@@ -29,6 +30,10 @@ export type NotChecked = {
   | { readonly check: 'load'; readonly item: string; readonly lacks: 'limit' | 'figure' }
   /** What a guide of a visit adds to a limit that others load too; `guide` is its name. */
   | { readonly check: 'load'; readonly item: string; readonly guide: string; readonly lacks: 'claim' }
+  /** Whether a load or water waits until a supply has cured. */
+  | { readonly check: 'cure'; readonly item: string; readonly lacks: 'need' }
+  /** Whether the messages and signatures stand that a kind of work asks for, of which an item's name speaks. */
+  | { readonly check: 'care'; readonly item: string; readonly work: WorkClass; readonly lacks: 'class' }
   /** A claim and a limit of kinds that nobody can hold against each other. */
   | { readonly check: 'load'; readonly item: string; readonly against: string; readonly lacks: 'kind' }
 );

@@ -230,6 +230,7 @@ export interface ActionWords {
   readonly as?: string;
   readonly with?: string;
   readonly amount?: string;
+  readonly on?: string;
   readonly trial?: string;
   readonly when?: string;
 }
@@ -243,7 +244,7 @@ export function action(verb: Verb, target: string, words: ActionWords = {}, at: 
     say: words.say ?? null,
     as: words.as ?? null,
     amount: words.amount ? written(quantity(words.amount), at) : null,
-    on: [],
+    on: refs(words.on),
     over: null,
     to: null,
     trial: words.trial ? written(words.trial) : null,

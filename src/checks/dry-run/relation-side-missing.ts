@@ -1,5 +1,8 @@
+import type { Report } from '../../diagnostics/report.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { type Relation, relationsOf } from '../../job/relations.ts';
+import type { CutTemplate } from '../../model/cut-template.ts';
+import type { Guide } from '../../model/guide.ts';
 import type { Item } from '../../model/item.ts';
 import type { Rule } from '../rule.ts';
 
@@ -18,7 +21,7 @@ const card: RuleCard = {
   code: 'relation-side-missing',
   severity: 'error',
   title: 'Something is on a side on which what it belongs to is not',
-  why: 'A plug on the right sits on something on the right. Where the lamp is declared for the left alone, one of the two is wrong, and the ledger would never look at the right plug when the lamp is lifted.',
+  why: 'A plug on the right sits on something on the right, and a template for the left is laid on a panel of the left. Where the lamp is declared for the left alone, one of the two is wrong, and the ledger would never look at the right plug when the lamp is lifted.',
   bad: lamps('left'),
   good: lamps('each'),
 };
@@ -29,7 +32,8 @@ const placeless: ReadonlySet<Relation['name']> = new Set<Relation['name']>(['nee
 /** Whatever holds, covers, sits on or lies under another does so on each of its own sides. */
 export const relationSideMissing: Rule = {
   card,
-  run: ({ guide: { items }, lost }, report) => {
+  run: ({ guide: { items, templates }, lost }, report) => {
+    for (const template of templates.values()) tellPanel(template, items, report);
     for (const from of items.values()) {
       const own = sidesOf(from);
       if (own === null || lost.ids.has(from.id)) continue;
@@ -48,6 +52,19 @@ export const relationSideMissing: Rule = {
     }
   },
 };
+
+/** A template is laid on a panel of its own side. */
+function tellPanel({ panel, side, title }: CutTemplate, items: Guide['items'], report: Report): void {
+  const item = panel && items.get(panel.value);
+  const there = item && sidesOf(item);
+  if (!panel || !item || !there || side === null) return;
+  const own = side === 'each' ? (['left', 'right'] as const) : [side];
+  const missing = own.filter((one) => !there.includes(one));
+  if (missing.length === 0) return;
+  const message = `the template “${title}” is for the ${missing.join(' and the ')}, and its panel, the ${item.noun.singular}, is only on the ${there[0]}`;
+  const notes = [{ message: `the ${item.noun.singular} is declared here`, at: item.idAt }];
+  report(finding(card, panel.at, message, { notes }));
+}
 
 /** What is judged together: one of several seats is enough, but a bolt goes through each piece of its stack. */
 function claimsOf(from: Item): readonly (readonly Relation[])[] {

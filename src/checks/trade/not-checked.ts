@@ -15,6 +15,7 @@ import { strengthOf } from '../../trade/strength.ts';
 import { hasWidthOf } from '../../trade/widths.ts';
 import { buildsWith } from '../builds/witness.ts';
 import { isRivetNut, sizeOf } from './holes.ts';
+import { uncheckedCures, uncheckedWork } from './unstated-care.ts';
 
 /** What the rules of the trade would judge and could not, in the order of declaration. */
 export function notChecked(guide: Guide): readonly NotChecked[] {
@@ -29,6 +30,8 @@ export function notChecked(guide: Guide): readonly NotChecked[] {
     ...uncheckedWiring(items),
     ...uncheckedLoads(items.filter((item) => item.kind === 'rating')),
     ...unstatedLoads(guide),
+    ...uncheckedCures(guide),
+    ...uncheckedWork(guide),
   ];
 }
 

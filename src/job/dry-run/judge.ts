@@ -20,15 +20,16 @@ const asks: { readonly [V in Verb]?: readonly Judge[] } = {
   refit: [oneTime, placeFree, reachable, somethingToHold, liftedBefore],
   fit: [oneTime, placeFree, reachable, somethingToHold],
   start: [oneTime, placeFree, reachable, somethingToHold],
-  tighten: [reachable, somethingToHold],
+  tighten: [usedUp, reachable, somethingToHold],
   loosen: [reachable],
   disconnect: [reachable],
   connect: [reachable, somethingToConnect],
-  apply: [placeFree, reachable, somethingToHold],
+  apply: [placeFree, reachable, somethingToHold, ontoReachable],
+  'take-off': [offReachable],
   clean: [reachableInPlace],
   route: [outOfBox, reachableInPlace],
-  cut: [afterTrial],
-  drill: [afterTrial],
+  cut: [afterTrial, ontoReachable],
+  drill: [afterTrial, ontoReachable],
   bond: [placeFree, reachable, afterTrial, bondedOnce],
   discard: [unplugged],
   'hand-over': [unplugged],
@@ -106,6 +107,27 @@ function reachable(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
 /** What is cleaned or laid where it sits; on the bench nothing lies over it. */
 function reachableInPlace(move: Deed, lot: Lot, cell: Cell, ledger: Ledger): void {
   if (isInPlace(cell.state)) reachable(move, lot, cell, ledger);
+}
+
+/** What something is put on, or cut out of, lies open; on the bench nothing lies over it. */
+function ontoReachable(move: Deed, _: Lot, { set }: Cell, ledger: Ledger): void {
+  openTo(move, move.onto, set, ledger);
+}
+
+/** What comes off again is reached where it was put on. */
+function offReachable(move: Deed, _: Lot, { set, last }: Cell, ledger: Ledger): void {
+  openTo(move, last?.onto ?? [], set, ledger);
+}
+
+/** A plug that is apart still hangs beside its place. */
+function openTo(move: Deed, onto: readonly Lot[], set: PlanSet, ledger: Ledger): void {
+  const isHere = (state: StateName) => isInPlace(state) || state === 'mated' || state === 'apart';
+  for (const one of onto) {
+    const here = plansIn(one, set, ledger, isHere);
+    for (const by of lotsAt(one.coveredBy, ledger)) {
+      blocked('still-covered', move, one, by, plansIn(by, here, ledger, fillsPlace), ledger);
+    }
+  }
 }
 
 function blocked(
@@ -192,6 +214,13 @@ function placeFree(move: Deed, lot: Lot, { set }: Cell, ledger: Ledger): void {
 
 function oneTime(move: Deed, lot: Lot, { set, state }: Cell, ledger: Ledger): void {
   if (lot.thing && !lot.thing.reuse && state === 'off') {
+    tell(ledger, lot, fault(move, lot, { kind: 'one-time-refitted', item: lot.id }), set);
+  }
+}
+
+/** A one-time fastener that was turned loose is used up, in its hole or out of it. */
+function usedUp(move: Deed, lot: Lot, { set, state }: Cell, ledger: Ledger): void {
+  if (lot.thing && !lot.thing.reuse && state === 'loosened') {
     tell(ledger, lot, fault(move, lot, { kind: 'one-time-refitted', item: lot.id }), set);
   }
 }

@@ -90,6 +90,8 @@ interface MoveData {
   /** The side on which it is made, in a step that is done on each. */
   readonly side?: OneSide | undefined;
   readonly lots: readonly number[];
+  /** What something is put on, or the panel that is cut. */
+  readonly onto?: readonly number[] | undefined;
   /** The inspections on whose outcome it hangs, apart from those on which its step hangs. */
   readonly hangsOn?: readonly number[] | undefined;
   readonly in?: readonly number[] | undefined;
@@ -119,6 +121,7 @@ export function portable(script: Script): LedgerData {
         action: actions.indexOf(move.action),
         side: move.side ?? undefined,
         lots: move.lots.map(({ index }) => index),
+        onto: some(move.onto.map(({ index }) => index)),
         hangsOn: some(move.hangsOn.map(({ index }) => index)),
         in: standing(move.set),
       })),
@@ -211,7 +214,7 @@ export function scriptFrom(data: LedgerData, plan: number): Script {
         if (!action) return [];
         const { side = null } = move;
         const own = { side, set: standing(move.in), known: true, hangsOn: at(move.hangsOn) };
-        return [{ action, step, lots: at(move.lots), ...own }];
+        return [{ action, step, lots: at(move.lots), onto: at(move.onto), ...own }];
       }),
       whole: true,
       left: true,

@@ -12,6 +12,7 @@ import { actionsOf, placedIn, stepWhens } from '../walk.ts';
 import { holds, optionsIn, whenKey } from '../when.ts';
 import { type Lot, lotsOf } from './lot.ts';
 import { everyPlan, type MembersOf, membership, noPlan, type PlanSet, plansWhere } from './plan-set.ts';
+import { sharesSide } from './shares-side.ts';
 
 /** What is judged of a step. */
 export type PlayedStep = Pick<Step, 'id' | 'side' | 'unknown'>;
@@ -21,6 +22,8 @@ export interface Deed {
   readonly action: PlayedAction;
   readonly step: PlayedStep | null;
   readonly lots: readonly Lot[];
+  /** What something is put on, or the panel that is cut: it is worked on without being named by the action. */
+  readonly onto: readonly Lot[];
   /** The side on which it is made, in a step that is done on each; else `null`. */
   readonly side: 'left' | 'right' | null;
   /** The plans in which it is made. */
@@ -96,7 +99,12 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
         const hangsOn = inspected(whens.filter((when) => !outer.includes(when)));
         const side = step?.side?.value === 'each' ? pass : null;
         const set = setOf(whens) & ~ended;
-        return [{ action: node, step, lots, side, set, known: halt === null, hangsOn }];
+        const onto = workedOn(node, guide).flatMap((id) =>
+          (byId.get(id) ?? []).filter(
+            (one) => isReached(one, pass, node.verb) && lots.some((lot) => sharesSide(lot.side, one.side)),
+          ),
+        );
+        return [{ action: node, step, lots, onto, side, set, known: halt === null, hangsOn }];
       }),
     );
   const reach = (place: Span): boolean => {
@@ -175,6 +183,13 @@ export function scriptOf(guide: Guide, builds: readonly Build[], gap: Span | nul
 function isReached({ thing, side }: Lot, pass: 'left' | 'right' | null, verb: Verb): boolean {
   if (thing?.kind === 'supply' && verb === 'apply') return !thing.temporary || side === pass;
   return pass === null || side === null || side === pass;
+}
+
+/** What an action works on besides its target: that on which a supply is put, and the panel that is cut or drilled. */
+function workedOn({ verb, target, on }: Action, guide: Guide): readonly string[] {
+  if (verb === 'apply') return on.map(({ value }) => value);
+  const found = verb === 'cut' || verb === 'drill' ? findTarget(guide, target.value) : null;
+  return found && found.kind !== 'item' && found.template.panel ? [found.template.panel.value] : [];
 }
 
 /** A step that is done on each side is played on the left, then on the right. */

@@ -23,6 +23,10 @@ export function notCheckedWords(one: NotChecked, { items, templates }: Guide): s
       return `whether the cuts of “${noun(one.item)}” and “${noun(one.other)}” keep clear of each other: they are not measured from the same datums`;
     case 'wiring':
       return `wire and fuse of the ${noun(one.item)}: the guide declares no circuit`;
+    case 'cure':
+      return `whether the ${noun(one.item)} has cured before it is loaded or gets wet: nothing that waits for it says so with \`needs\``;
+    case 'care':
+      return `the messages and signatures that belong to work on the ${noun(one.item)}: it does not state work=${one.work}`;
     case 'load':
       if ('guide' in one) return `what “${one.guide}” adds to the ${noun(one.item)}: it states no load`;
       return 'against' in one

@@ -159,6 +159,40 @@ describe('what is not checked is said, and is no finding', () => {
     expect((await unchecked(body)).codes).toEqual(Array(4).fill('cut-radius-below-cutter'));
   });
 
+  it('is the care that a name asks for, where the item states no kind of work', async () => {
+    const plug = (label: string, attributes = '') =>
+      `::connector[${label}]{#plug${attributes}}\n\n::step[Unplug it]{#unplug sign-off=second}\n\n:disconnect[plug] and :connect[plug].`;
+    const said = (work: string, label: string) =>
+      `the messages and signatures that belong to work on the ${label}: it does not state work=${work}`;
+    expect((await unchecked(plug('Side airbag plug'))).words).toEqual([said('airbag', 'side airbag plug')]);
+    expect((await unchecked(plug('Belt tensioner plug'))).words).toEqual([
+      said('airbag', 'belt tensioner plug'),
+    ]);
+    expect((await unchecked(plug('Seat belt switch'))).words).toEqual([
+      said('seat-belt', 'seat belt switch'),
+    ]);
+    expect((await unchecked(plug('High-voltage plug'))).words).toEqual([
+      said('high-voltage', 'high-voltage plug'),
+    ]);
+    expect((await unchecked(plug('Brake pad wear sensor'))).words).toEqual([
+      said('brakes', 'brake pad wear sensor'),
+    ]);
+    expect((await unchecked(plug('Tow bar socket'))).words).toEqual([said('towing', 'tow bar socket')]);
+    expect((await unchecked(plug('Side airbag plug', ' work=airbag'))).words).toEqual([]);
+    expect((await unchecked(plug('Third brake lamp'))).words).toEqual([]);
+    const named = `${plug('Lamp plug')} Leave the :connector[other] alone.`;
+    expect((await unchecked(`::connector[Airbag plug]{#other}\n${named}`)).words).toEqual([]);
+  });
+
+  it('is the cure of a product for which nothing waits', async () => {
+    const glued = (needs: string) =>
+      `::kit[Hook]{#hook}\n::supply[Glue]{#glue quantity="10 ml" cures="24 h"}\n\n::step[Glue the hook]{#stick${needs === '' ? '' : ' wait="24 h"'}}\n\n:apply[glue]{amount="5 ml" on=hook} and :bond[hook].\n\n::step[Hang the coat on it]{#coat${needs}}\n\nHang a coat on it.`;
+    expect((await unchecked(glued(''))).words).toEqual([
+      'whether the glue has cured before it is loaded or gets wet: nothing that waits for it says so with `needs`',
+    ]);
+    expect(await unchecked(glued(' needs=glue'))).toEqual({ words: [], codes: [] });
+  });
+
   it('is nothing in the guide that the design fixes', async () => {
     const folder = resolve(import.meta.dirname, '../../cases/lamp-cradle-fixture');
     const { clean } = await openWorkspace(folder);

@@ -105,7 +105,15 @@ const features: readonly ((dice: Dice) => Feature)[] = [
   }),
   (dice) => {
     const clip: Thing = { kind: 'fastener', id: 'clip', holds: 'cover', reuse: false };
-    if (dice.chance(10)) return { things: [clip], off: ['remove clip'], on: ['refit clip'] };
+    if (dice.chance(10)) {
+      return dice.chance(60)
+        ? { things: [clip], off: ['remove clip'], on: ['refit clip'] }
+        : {
+            things: [{ kind: 'fastener', id: 'clip', reuse: false }],
+            off: ['loosen clip'],
+            on: ['tighten clip'],
+          };
+    }
     const fresh: Thing = dice.chance(50)
       ? { kind: 'kit', id: 'new-clip', replaces: 'clip' }
       : { kind: 'supply', id: 'new-clip', replaces: 'clip' };
@@ -191,7 +199,18 @@ export function jobOf(seed: number): Job {
   const acts = slipped([...off, ...on], whole, dice);
   const works = stepsOf(acts, whole, stepNeeds, dice);
   const found = dice.of(['rusty', 'clean'] as const);
-  return { things: whole, works: known.has('thread') ? hung(works, found, dice) : works, found };
+  const all = known.has('thread') ? hung(works, found, dice) : works;
+  return { things: whole, works: new Dice(-seed).chance(60) ? taped(all) : all, found };
+}
+
+/** Tape that is put on the cover, and not just anywhere. */
+function taped(works: readonly Work[]): readonly Work[] {
+  return works.map((work) => ({
+    ...work,
+    acts: work.acts.map((act) =>
+      act.verb === 'apply' && act.id === 'tape' ? { ...act, onto: 'cover' } : act,
+    ),
+  }));
 }
 
 /** Steps of which some hang on what an inspection finds, mostly on what it does find; a few end the job. */

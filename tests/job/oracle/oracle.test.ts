@@ -63,9 +63,11 @@ function told(job: Job, fog: boolean): readonly string[] {
     steps: job.works.map(({ acts, finding, ...step }) => ({
       ...step,
       ...(finding ? { when: `thread is ${finding}` } : {}),
-      do: acts.map(({ verb, id, fog: narrow }) =>
-        narrow ? { do: `${verb} ${id}`, where: 'fog' } : `${verb} ${id}`,
-      ),
+      do: acts.map(({ verb, id, fog: narrow, onto }) => ({
+        do: `${verb} ${id}`,
+        ...(narrow ? { where: 'fog' } : {}),
+        ...(onto ? { on: onto } : {}),
+      })),
     })),
   });
   return dryRun(checked, distinctOutcomes(checked)).violations.map((one) =>
@@ -166,6 +168,18 @@ describe(`a planted fault is found within ${mostSeeds} seeds`, () => {
     const seed = firstSeed(
       (job, fog) => knows(job) && told(blinded(job), fog).length > 0 !== broken(job, fog).size > 0,
     );
+    expect(seed).not.toBeNull();
+  });
+
+  it('a checker that does not read what a supply is put on', () => {
+    const blinded = (job: Job): Job => ({
+      ...job,
+      works: job.works.map((work) => ({
+        ...work,
+        acts: work.acts.map((act) => ({ verb: act.verb, id: act.id, ...(act.fog ? { fog: true } : {}) })),
+      })),
+    });
+    const seed = firstSeed((job, fog) => told(blinded(job), fog).length > 0 !== broken(job, fog).size > 0);
     expect(seed).not.toBeNull();
   });
 

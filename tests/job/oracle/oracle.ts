@@ -37,6 +37,8 @@ export interface Act {
   readonly verb: string;
   readonly id: string;
   readonly fog?: boolean;
+  /** What a supply is put on. */
+  readonly onto?: string;
 }
 
 /** A step of a job. */
@@ -97,6 +99,8 @@ interface Piece {
   state: string;
   loosenedFirst: boolean;
   hung: boolean;
+  /** What it was put on. */
+  onto: string | undefined;
 }
 
 const list = (ids: string | undefined): readonly string[] => (ids ?? '').split(' ').filter((id) => id !== '');
@@ -174,7 +178,12 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
     }
   }
 
-  function act({ verb, id }: Act, piece: Piece, later: readonly Act[]): void {
+  /** What a supply is put on, or comes off, lies open where it sits in its place. */
+  const openTo = (piece: Piece) => {
+    for (const one of named(piece.onto, piece)) if (inPlace(one.state)) open(one);
+  };
+
+  function act({ verb, id, onto }: Act, piece: Piece, later: readonly Act[]): void {
     const { thing, state } = piece;
     const from = (...states: readonly string[]) => {
       if (states.includes(state)) return true;
@@ -226,6 +235,7 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
         return;
       case 'tighten':
         if (from('started', 'loose')) {
+          if (thing.reuse === false && state === 'loose') faults.add('one-time put back');
           open(piece);
           under(piece, 'tight');
         }
@@ -272,6 +282,8 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
         vacant(piece);
         open(piece);
         under(piece, 'on');
+        piece.onto = onto;
+        openTo(piece);
         become('on');
         return;
       case 'inspect':
@@ -304,7 +316,10 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
     // What was put on as a whole is off after the first of two passes.
     const isDone = pass === 'right' && wholeOff === id;
     if (on.length === 0 && !isDone) faults.add('order');
-    for (const one of on) one.state = 'bare';
+    for (const one of on) {
+      openTo(one);
+      one.state = 'bare';
+    }
     wholeOff = pass === 'left' && on.some(({ where }) => where === '') ? id : wholeOff;
   }
 
@@ -404,6 +419,13 @@ export function broken(job: Job, fog: boolean): ReadonlySet<RuleName> {
       inspection: 'no',
       supply: 'bare',
     }[thing.kind];
-    return sides.map((where) => ({ thing, where, state: begin, loosenedFirst: false, hung: false }));
+    return sides.map((where) => ({
+      thing,
+      where,
+      state: begin,
+      loosenedFirst: false,
+      hung: false,
+      onto: undefined,
+    }));
   }
 }
