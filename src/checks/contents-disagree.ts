@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
-import { totalCount } from '../job/index.ts';
+import { listed, packedIds, totalCount } from '../job/index.ts';
 import type { KitItem } from '../model/item.ts';
 import { idsNamed } from './references.ts';
 import type { Rule } from './rule.ts';
@@ -45,27 +45,33 @@ export const contentsDisagree: Rule = {
     // What the text names and nobody declares has been told.
     const named = idsNamed(guide);
     const kit = [...items.values()].filter((item): item is KitItem => item.kind === 'kit');
+    const packed = new Set([...contents.keys()].flatMap(packedIds));
     // What a mistyped id was meant for is on the list.
     const meant = new Set<string>();
-    for (const [id, { value: packed, at, idAt }] of contents) {
-      const item = kit.find((one) => one.id === id);
-      if (!item && !lost.ids.has(id) && !named.has(id)) {
+    for (const [key, { value, at, idAt }] of contents) {
+      const ids = packedIds(key);
+      const found = ids.flatMap((id) => kit.find((one) => one.id === id) ?? []);
+      const missing = ids.filter((id) => !found.some((one) => one.id === id));
+      for (const id of missing.filter((one) => !lost.ids.has(one) && !named.has(one))) {
         const known = kit.map((one) => one.id);
         const [likely] = nearest(
           id,
-          known.filter((one) => !contents.has(one)),
+          known.filter((one) => !packed.has(one)),
         );
         if (likely !== undefined) meant.add(likely);
         const message = `the packing list holds "${id}", which the guide does not declare as kit`;
-        const suggestion = likely === undefined ? undefined : { at: idAt, text: likely };
+        const suggestion = likely === undefined ? undefined : { at: idAt, text: key.replace(id, likely) };
         report(finding(card, idAt, message, { suggestion }));
-      } else if (item && !item.unknown.has('count') && totalCount(item) !== packed) {
-        const message = `the packing list says ${packed}, the guide declares ${totalCount(item)}: ${item.noun.singular}`;
-        report(finding(card, at, message, { notes: [{ message: 'declared here', at: item.count.at }] }));
       }
+      const declared = found.reduce((sum, item) => sum + totalCount(item), 0);
+      const isKnown = missing.length === 0 && found.every((item) => !item.unknown.has('count'));
+      if (!isKnown || declared === value) continue;
+      const message = `the packing list says ${value}, the guide declares ${declared}: ${listed(found.map((item) => item.noun.singular))}`;
+      const notes = found.map((item) => ({ message: 'declared here', at: item.count.at }));
+      report(finding(card, at, message, { notes }));
     }
     for (const item of kit) {
-      if (contents.has(item.id) || meant.has(item.id)) continue;
+      if (packed.has(item.id) || meant.has(item.id)) continue;
       report(
         finding(card, item.idAt, `the ${item.noun.singular} is not on the packing list under "contents"`),
       );

@@ -2,7 +2,8 @@ import type { Element } from 'hast';
 import { s } from 'hastscript';
 import type { Schedule, ScheduledTask } from '../model/schedule.ts';
 import type { TradeWords } from '../trade/words.ts';
-import { type TimeScale, timeScale } from './time-scale.ts';
+import { DAY } from '../units/estimate.ts';
+import { clockOf, type TimeScale, timeScale } from './time-scale.ts';
 
 /** Sizes in units of the drawing: one is a pixel on a phone and about 0.25 mm in print. */
 const WIDTH = 360;
@@ -20,7 +21,8 @@ const MOST_ROWS = 40;
 
 /**
  * A schedule as drawings, one below the other: a row for each step, or each side of one, with its number on the
- * left, its minutes on the right and its bar between. A bar has a lane for each person, the first technician's
+ * left, its minutes on the right and its bar between. Where the job takes more than a day, the day and the hour at
+ * which the step begins stand on the right. A bar has a lane for each person, the first technician's
  * on top; a lane is filled where that person works, a broken line is a wait. Everything is in the text's colour,
  * so it reads in black and white. A step's number carries the step's id, by which a page's script can renumber it.
  *
@@ -35,16 +37,19 @@ export function scheduleCharts(
     schedule.tasks.map(({ start, finish }) => ({ from: start, to: finish })),
     schedule.elapsed.mean,
   );
+  const overDay = schedule.elapsed.mean > DAY;
   const lanes = Math.max(schedule.crew, ...schedule.tasks.map(({ people }) => people));
   const parts = Array.from({ length: Math.ceil(schedule.tasks.length / MOST_ROWS) }, (_, index) =>
     schedule.tasks.slice(index * MOST_ROWS, (index + 1) * MOST_ROWS),
   );
-  return parts.map((tasks) => chart(tasks, { schedule, scale, lanes, titleOf, words }));
+  return parts.map((tasks) => chart(tasks, { schedule, scale, overDay, lanes, titleOf, words }));
 }
 
 interface Sheet {
   readonly schedule: Schedule;
   readonly scale: TimeScale;
+  /** Whether the job takes more than a day, so that times are told by day and hour. */
+  readonly overDay: boolean;
   readonly lanes: number;
   readonly titleOf: (step: string) => string;
   readonly words: TradeWords;
@@ -65,23 +70,23 @@ function chart(tasks: readonly ScheduledTask[], sheet: Sheet): Element {
       fill: 'currentColor',
       'font-size': 11,
     },
-    axis(sheet.scale, bottom),
+    axis(sheet, bottom),
     ...rowsOf(tasks, sheet),
     legend(sheet, bottom),
   );
 }
 
-/** The drawing in words: every row with its minutes. */
+/** The drawing in words: every row with its minutes, or with when it begins. */
 function spoken(
   tasks: readonly ScheduledTask[],
-  { schedule: { crew }, titleOf, words }: Pick<Sheet, 'schedule' | 'titleOf' | 'words'>,
+  { schedule: { crew }, overDay, titleOf, words }: Omit<Sheet, 'scale' | 'lanes'>,
 ): string {
   const rows = tasks.map((task) => {
     const side = task.side === null ? '' : `, ${words[task.side]} side`;
-    return `${titleOf(task.step)}${side}, ${minutesOf(task)}`;
+    return `${titleOf(task.step)}${side}, ${timesOf(task, overDay)}`;
   });
   const who = crew === 1 ? 'one technician' : `${crew} technicians`;
-  return `Schedule for ${who}, in minutes: ${rows.join('; ')}`;
+  return `Schedule for ${who}, ${overDay ? 'when each step begins' : 'in minutes'}: ${rows.join('; ')}`;
 }
 
 /** Where a task stands. */
@@ -94,7 +99,7 @@ interface Row {
 }
 
 /** All bars as one path, all hands as another, and so on: a page may hold many charts. */
-function rowsOf(tasks: readonly ScheduledTask[], { scale, lanes, words }: Sheet): Element[] {
+function rowsOf(tasks: readonly ScheduledTask[], { scale, overDay, lanes, words }: Sheet): Element[] {
   const rows = tasks.map((task, index) => ({
     task,
     middle: AXIS + index * ROW + ROW / 2,
@@ -129,7 +134,7 @@ function rowsOf(tasks: readonly ScheduledTask[], { scale, lanes, words }: Sheet)
     s(
       'g',
       { className: 'chart-minutes', ...bold, 'text-anchor': 'end' },
-      ...rows.map((row) => lettered(row, { x: MINUTES }, [minutesOf(row.task)])),
+      ...rows.map((row) => lettered(row, { x: MINUTES }, [timesOf(row.task, overDay)])),
     ),
   ];
 }
@@ -180,16 +185,34 @@ function lengthOf(minutes: number): string {
   return `${Number(amount.toFixed(1))}\u00a0${unit}`;
 }
 
-function axis(scale: TimeScale, bottom: number): Element {
+function axis({ scale, overDay }: Sheet, bottom: number): Element {
   const at = scale.ticks.map((minute) => ({ minute, x: xOf(scale, minute) }));
+  const lettering = at.map(({ minute, x }) => ({ x, text: overDay ? clockOf(minute) : String(minute) }));
   return s(
     'g',
     { className: 'chart-axis', 'text-anchor': 'middle' },
     s('path', { d: at.map(({ x }) => `M${x} ${AXIS - 6}V${bottom}`).join(''), ...line(0.5) }),
-    ...at.map(({ minute, x }) => s('text', { x, y: AXIS - 9 }, String(minute))),
-    s('text', { x: MINUTES, y: AXIS - 9, 'text-anchor': 'end' }, 'min'),
+    ...apart(lettering).map(({ x, text }) => s('text', { x, y: AXIS - 9 }, text)),
+    s('text', { x: MINUTES, y: AXIS - 9, 'text-anchor': 'end' }, overDay ? 'begins' : 'min'),
     ...scale.breaks.map(({ from, to }) => breakMark((xOf(scale, from) + xOf(scale, to)) / 2)),
   );
+}
+
+interface Lettered {
+  readonly x: number;
+  readonly text: string;
+}
+
+/** The letterings that do not run into one that stands before them, nor into what stands at the right. */
+function apart(all: readonly Lettered[]): readonly Lettered[] {
+  const half = ({ text }: Lettered) => text.length * 3.5;
+  const kept: Lettered[] = [];
+  for (const one of all) {
+    const last = kept.at(-1);
+    const clear = (!last || one.x - half(one) > last.x + half(last)) && one.x + half(one) < MINUTES - 44;
+    if (clear) kept.push(one);
+  }
+  return kept;
 }
 
 /** Two slanted strokes across the axis: what lies between is not to scale. */
@@ -223,8 +246,9 @@ function named(row: Row, words: TradeWords): Element {
   return lettered(row, {}, [marked, `\u00a0${[...words[side]][0]?.toUpperCase()}`]);
 }
 
-/** The nearest whole minutes: the bar tells the rest. */
-function minutesOf({ start, finish }: ScheduledTask): string {
+/** The nearest whole minutes, or the day and the hour at which it begins: the bar tells the rest. */
+function timesOf({ start, finish }: ScheduledTask, overDay: boolean): string {
+  if (overDay) return clockOf(start);
   return `${Math.round(start)}–${Math.round(finish)}`;
 }
 

@@ -1,3 +1,5 @@
+import { DAY } from '../units/estimate.ts';
+
 /** A stretch of time in minutes. */
 interface Span {
   readonly from: number;
@@ -34,7 +36,7 @@ export function timeScale(worked: readonly Span[], end: number): TimeScale {
       return length - passed + (passed / (to - from)) * (busy / 15);
     }, minute);
   const full = drawn(end);
-  const step = TICK_STEPS.find((minutes) => full / minutes <= MOST_TICKS) ?? 1440;
+  const step = TICK_STEPS.find((minutes) => full / minutes <= MOST_TICKS) ?? DAY;
   const marked = breaks.length === 0 ? [...multiples(step, 0, end)] : ticksAround(breaks, step, end);
   return { at: (minute) => (full === 0 ? 0 : drawn(minute) / full), ticks: marked, breaks };
 }
@@ -62,4 +64,12 @@ function pausesBetween(worked: readonly Span[], end: number): readonly Span[] {
     free = Math.max(free, to);
   }
   return end > free ? [...pauses, { from: free, to: end }] : pauses;
+}
+
+/** "3:06" for 186 minutes, "1 d 9:19" for 1999: how long after the beginning, to the nearest minute. */
+export function clockOf(minutes: number): string {
+  const whole = Math.round(minutes);
+  const [days, rest] = [Math.floor(whole / DAY), whole % DAY];
+  const clock = `${Math.floor(rest / 60)}:${String(rest % 60).padStart(2, '0')}`;
+  return days === 0 ? clock : `${days}\u00a0d\u00a0${clock}`;
 }

@@ -73,7 +73,7 @@ export const frontMatterSchema = z.strictObject({
   contents: yamlKey(
     z.record(z.string(), count).optional(),
     'a map of kit ids and counts, as in `{m8-nut: 4}`',
-    "The box's own packing list, as a second source: what differs from the kit is a finding.",
+    "The box's own packing list, as a second source: what differs from the kit is a finding. A lot that is declared in parts stands under all their ids, as in `washer-left washer-right: 4`.",
   ),
 });
 

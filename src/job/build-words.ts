@@ -48,7 +48,22 @@ export function traitsInWords(traits: readonly Trait[]): string {
 
 /** Several sets of traits, any of which will do. */
 export function anyTraitsInWords(sets: readonly (readonly Trait[])[]): string {
-  return sets.map(traitsInWords).join('; or ');
+  return foundInWords(sets.flat()) ?? sets.map(traitsInWords).join('; or ');
+}
+
+/** "with thread of the bolt: clean or rusty": several findings of one inspection; `null` for anything else. */
+function foundInWords(traits: readonly Trait[]): string | null {
+  const names = traits.map(traitName);
+  const stem = /^.*?: /.exec(names[0] ?? '')?.[0];
+  const isOne = traits.every(
+    ({ option, value }) => option === traits[0]?.option && typeof value === 'string',
+  );
+  if (stem === undefined || traits.length < 2 || !isOne) return null;
+  if (!names.every((name) => name.startsWith(stem))) return null;
+  return `with ${stem}${listed(
+    names.map((name) => name.slice(stem.length)),
+    'or',
+  )}`;
 }
 
 /** "This happens when *fog* is fitted": what an author reads, in the ids that they wrote; empty for no traits. */

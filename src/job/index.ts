@@ -9,6 +9,7 @@ export { type GatherLine, whereUsed } from './gather.ts';
 export { type Grip, gripOf, isNut, lengthless, piecesOn } from './grip.ts';
 export { capitalised, listed, lowered, nounOf } from './noun.ts';
 export { oncePer } from './once.ts';
+export { packedIds } from './packing.ts';
 export {
   actionWords,
   countWords,

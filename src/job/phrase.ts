@@ -39,8 +39,17 @@ export function actionWords(action: Action, target: Target, place: PhrasePlace):
 
 /** A mention as words: the noun alone, or what `as=` says. */
 export function mentionWords(mention: Mention, noun: Noun, starts: boolean): string {
-  const words = mention.as ?? noun.singular;
+  const words = mention.as ?? inSentence(noun.singular);
   return starts ? capitalised(words) : words;
+}
+
+/**
+ * The name of a look-alike, "spacer, 12 mm", as it stands in a sentence: "spacer (12 mm)", so that "fit the spacer,
+ * 12 mm in front" is not taken for a distance. Any other name ends before its first comma.
+ */
+function inSentence(name: string): string {
+  const comma = name.indexOf(',');
+  return comma < 0 ? name : `${name.slice(0, comma)} (${name.slice(comma + 1).trim()})`;
 }
 
 /** What the target of an action is called. */
@@ -98,13 +107,17 @@ function inSequenceWords({ label, place }: SequencePlace, verb: string): string 
 const turnsIn: ReadonlySet<Verb> = new Set<Verb>(['start', 'tighten', 'refit', 'fit']);
 const turnsOut: ReadonlySet<Verb> = new Set<Verb>(['loosen', 'remove']);
 
-/** What a hand that knows ordinary bolts would get wrong: the way it turns, and that the others stay tight. */
+/**
+ * What a hand that knows ordinary bolts would get wrong: the way it turns, and that the others stay tight. That is
+ * said where one comes loose: "the 2 bolts, one at a time" of putting them in would say that all of them are out.
+ */
 function turnWords({ verb }: Action, target: Target): string {
   if (target.kind !== 'item' || !isFixing(target.item)) return '';
   const { leftHand, oneByOne } = target.item;
   const turned = turnsIn.has(verb) ? 'anticlockwise' : turnsOut.has(verb) ? 'clockwise' : null;
   if (turned === null) return '';
-  const alone = oneByOne && handledCount(target.item) > 1 && verb !== 'start' ? ', one at a time' : '';
+  const isAlone = oneByOne && handledCount(target.item) > 1 && turnsOut.has(verb);
+  const alone = isAlone ? ', one at a time, each tight again before the next' : '';
   return `${alone}${leftHand ? ` (left-hand thread: turn ${turned})` : ''}`;
 }
 
@@ -152,14 +165,14 @@ function objectWords(action: Action, target: Target, { stepSide, words }: Phrase
   if (item.kind === 'kit' && item.chosenBy && action.verb === 'fit') {
     const total = count * sides;
     return total === 1
-      ? `the ${action.as ?? noun.singular}, where needed`
-      : `as many of the ${total} ${action.as ?? noun.plural} as needed`;
+      ? `the ${action.as ?? inSentence(noun.singular)}, where needed`
+      : `as many of the ${total} ${action.as ?? inSentence(noun.plural)} as needed`;
   }
   return countedWords(action.as, noun, count, sides, told);
 }
 
 function supplyWords(action: Action, noun: Noun): string {
-  const name = action.as ?? noun.singular;
+  const name = action.as ?? inSentence(noun.singular);
   if (action.verb !== 'apply') return `the ${name}`;
   return action.amount ? `${formatBoth(action.amount.value)} of ${name}` : name;
 }
@@ -171,7 +184,7 @@ function countedWords(
   sides: number,
   side: string | null,
 ): string {
-  const name = as ?? (count * sides === 1 ? noun.singular : noun.plural);
+  const name = as ?? inSentence(count * sides === 1 ? noun.singular : noun.plural);
   if (sides === 2) {
     return count === 1 ? `both ${name}` : `the ${count * 2} ${name} (${count} each side)`;
   }

@@ -43,7 +43,7 @@ export interface Guide {
   readonly sequences: ReadonlyMap<string, Sequence>;
   /** What the guide says it does without. */
   readonly nones: readonly None[];
-  /** The box's own packing list, by kit id. */
+  /** The box's own packing list, by kit id; a lot that the guide declares in parts stands under all their ids. */
   readonly contents: ReadonlyMap<string, PackedCount> | null;
   readonly sections: readonly Section[];
   /** Text before the first heading. */

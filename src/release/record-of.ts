@@ -1,4 +1,5 @@
 import { whenInWords } from '../job/build-words.ts';
+import { packedIds } from '../job/packing.ts';
 import type { Guide, Section, Step } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Prose } from '../model/prose.ts';
@@ -86,9 +87,9 @@ function packingFacts(contents: Guide['contents'], { label }: Telling): readonly
   return [
     {
       name: 'packing list',
-      says: entries.map(([id, { value }]) => `${value} ${label(id)}`).join(', '),
+      says: entries.map(([id, { value }]) => `${value} ${packedIds(id).map(label).join(' and ')}`).join(', '),
       means: entries.map(([, { value }]) => value).join(', '),
-      ids: entries.map(([id]) => id),
+      ids: entries.flatMap(([id]) => packedIds(id)),
     },
   ];
 }

@@ -1,5 +1,5 @@
 import { adaptProse, adaptSequence, adaptTemplate } from '../guide/adapt.ts';
-import { capitalised, listed, lowered } from '../job/index.ts';
+import { capitalised, listed, lowered, packedIds } from '../job/index.ts';
 import type { Block } from '../model/block.ts';
 import type { Guide, LinkFact, PictureFact, Section } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
@@ -43,7 +43,7 @@ export function composeVisit(composition: Composition, order: readonly string[])
   );
   const sequences = all((guide, by) => [...guide.sequences.values()].map((one) => adaptSequence(one, by)));
   const contents = all((guide, by) =>
-    [...(guide.contents ?? [])].map(([id, count]) => [by.item(id), count] as const),
+    [...(guide.contents ?? [])].map(([id, count]) => [packedIds(id).map(by.item).join(' '), count] as const),
   );
   const visit: Visit = {
     guides: composition.told,

@@ -175,3 +175,23 @@ describe('the scale of time', () => {
     expect(ticks).toEqual([0, 30, 60, 1500, 1530, 1560]);
   });
 });
+
+describe('a job that takes more than a day', () => {
+  const [chart] = drawn(schedule(1, '1 0-180 *', '2 180-185 w1800 *', '3 1985-1990 *'));
+
+  test('tells when each step begins by day and hour, and no row by its minute', () => {
+    expect(words(textsIn(chart, 'chart-minutes'))).toEqual(['0:00', '3:00', '1\u00a0d\u00a09:05']);
+    expect(words(textsIn(chart, 'chart-wait-lengths'))).toEqual(['30\u00a0h']);
+    expect(words(textsIn(chart, 'chart-axis')).filter((text) => text !== '')).toEqual([
+      '0:00',
+      '1:00',
+      '2:00',
+      '3:00',
+      'begins',
+    ]);
+    expect(chart?.properties.ariaLabel).toBe(
+      'Schedule for one technician, when each step begins: Title of step-1, 0:00; Title of step-2, 3:00; ' +
+        'Title of step-3, 1\u00a0d\u00a09:05',
+    );
+  });
+});

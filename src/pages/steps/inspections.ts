@@ -19,20 +19,30 @@ export function inspectionsOf(step: Step, context: GuideContext): readonly Inspe
       outcomes: item.outcomes.map(({ value }) => ({
         value,
         name: value.replaceAll('-', ' '),
-        steps: stepsAfter(item, value, context),
+        steps: stepsAfter(item, value, step, context),
       })),
     };
   });
 }
 
-/** Every build in which a step may be done is tried with this finding in it. */
-function stepsAfter({ id }: InspectionItem, outcome: string, context: GuideContext): readonly StepRef[] {
-  return [...context.steps.values()].flatMap(({ step, plans }) => {
-    const when = step.when?.value;
-    if (!when || !optionsIn(when).includes(id)) return [];
-    const isDone = plans.some(({ builds }) =>
-      builds.some((build) => build[id] === outcome && holds(when, build)),
-    );
-    return isDone ? (stepRef(context, step.id) ?? []) : [];
-  });
+/**
+ * Where the work goes on: the steps that hang on the finding, or the one that comes next with it. Every build in which
+ * a step may be done is tried with this finding in it.
+ */
+function stepsAfter(
+  { id }: InspectionItem,
+  outcome: string,
+  inspecting: Step,
+  context: GuideContext,
+): readonly StepRef[] {
+  const all = [...context.steps.values()];
+  const done = all.filter(({ step: { when }, plans }) =>
+    plans.some(({ builds }) =>
+      builds.some((build) => build[id] === outcome && (!when || holds(when.value, build))),
+    ),
+  );
+  const hanging = done.filter(({ step: { when } }) => when && optionsIn(when.value).includes(id));
+  const place = all.findIndex(({ step }) => step.id === inspecting.id);
+  const next = done.filter((one) => all.indexOf(one) > place).slice(0, 1);
+  return (hanging.length > 0 ? hanging : next).flatMap(({ step }) => stepRef(context, step.id) ?? []);
 }

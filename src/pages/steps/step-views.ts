@@ -29,8 +29,10 @@ export interface StepView extends Shown {
   readonly inspections: readonly InspectionView[];
   /** The job ends with it. */
   readonly stop: boolean;
-  /** A tick for each time that it is done; empty for a step that is done once. */
-  readonly rounds: readonly number[];
+  /** How often it is done, on each side; `null` for a step that is done once. */
+  readonly times: number | null;
+  /** What stands at the tick of each time: "2", or "left 2" where it is done on each side. */
+  readonly rounds: readonly string[];
   /** What ends the repeating: "the toe reads 1–2 mm"; `null` for a step that is done so often. */
   readonly until: string | null;
   readonly readings: readonly ReadingView[];
@@ -63,7 +65,7 @@ export interface InspectionView extends Shown {
   readonly outcomes: readonly {
     readonly value: string;
     readonly name: string;
-    /** The steps that are done then, and not otherwise. */
+    /** The steps that are done then, and not otherwise; where there are none, the one that comes next. */
     readonly steps: readonly StepRef[];
   }[];
 }
@@ -91,7 +93,7 @@ export interface TorqueView extends Shown {
   readonly changed: boolean;
   /** Of the fastener. */
   readonly id: string;
-  /** "4 M8 flange nuts". */
+  /** "4 M8 flange nuts"; in a sequence, whose lines are numbered, "M8 flange nuts (4)". */
   readonly item: string;
   readonly torque: string;
   /** The state of the thread that the torque is for, or what grease would do; `null` where nothing is to be said. */
@@ -100,7 +102,7 @@ export interface TorqueView extends Shown {
   readonly pattern: string | null;
   /** Its turn in a sequence, through all passes: "1"; `null` outside one. */
   readonly turn: string | null;
-  /** What goes on the thread: "Thread-lock, medium". */
+  /** What goes on the thread: "thread-lock". */
   readonly coat: string | null;
   readonly leftHand: boolean;
   readonly check: TypedCheck | null;

@@ -1,4 +1,5 @@
 import { capitalised } from '../../job/noun.ts';
+import type { Step } from '../../model/guide.ts';
 import type { Ref } from '../../model/inline.ts';
 import type { Side } from '../../model/item.ts';
 import type { PlannedStep } from '../../model/job.ts';
@@ -56,7 +57,8 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     settings,
     inspections: inspectionsOf(step, context),
     stop: step.stop,
-    rounds: Array.from({ length: step.times?.value ?? 0 }, (_, round) => round + 1),
+    times: step.times?.value ?? null,
+    rounds: roundsOf(step, context.guide.words),
     until: step.until && untilWords(step.until, context),
     hasLines: lines.some(({ length }) => length > 0) || step.wait !== null,
     readings: readingsOf(step.blocks, context, stepSide),
@@ -65,6 +67,13 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     signOff: step.signOff,
     anyOrder: anyOrderWords(numbered),
   };
+}
+
+/** What stands at the box of each time that a step is done: "2", or "left 2" where it is done on each side. */
+function roundsOf({ times, side }: Step, { left, right }: TradeWords): readonly string[] {
+  const numbers = Array.from({ length: times?.value ?? 0 }, (_, round) => String(round + 1));
+  if (side?.value !== 'each') return numbers;
+  return [left, right].flatMap((word) => numbers.map((number) => `${word} ${number}`));
 }
 
 /** "toe at the front: 1 to 2 mm". */

@@ -1,6 +1,6 @@
 import { crowfootUse } from '../../job/index.ts';
 import type { Step } from '../../model/guide.ts';
-import type { Fixing } from '../../model/item.ts';
+import type { Fixing, Item } from '../../model/item.ts';
 import { orderWords, tighteningOrder } from '../../trade/pattern.ts';
 import { type StatedFriction, stretchesGreased } from '../../trade/torque.ts';
 import { formatTorque, greatestTorque, type TorqueSpec } from '../../units/torque.ts';
@@ -63,16 +63,22 @@ function torqueView({ tightened, passes, turn, pass }: Turn, context: GuideConte
     // What is typed in is kept under it: each pass of a sequence has a line of its own.
     id: pass === 0 ? item.id : `${item.id} ${pass + 1}`,
     changed: context.marks.items.has(item.id),
-    item: all === 1 ? item.noun.singular : `${all} ${item.noun.plural}`,
+    item: countedNoun(item, all, turn),
     torque: formatTorque(passes),
     thread: threadWords(item),
     setting: crowfoot && wrenchSetting(passes, crowfoot),
     pattern: order && item.pattern ? orderWords(order, item.pattern.value) : null,
     turn: turn === null ? null : String(turn),
-    coat: item.coat ? (context.guide.items.get(item.coat.value)?.noun.label ?? null) : null,
+    coat: item.coat ? (context.guide.items.get(item.coat.value)?.noun.singular ?? null) : null,
     leftHand: item.leftHand,
     check: torqueCheck(passes, crowfoot),
   };
+}
+
+/** "4 M8 flange nuts"; in a sequence, whose lines are numbered, "M8 flange nuts (4)". */
+function countedNoun({ noun }: Pick<Item, 'noun'>, count: number, turn: number | null): string {
+  if (count === 1) return noun.singular;
+  return turn === null ? `${count} ${noun.plural}` : `${noun.plural} (${count})`;
 }
 
 /** For which state of the thread the torque is, and what must not be done to it. */

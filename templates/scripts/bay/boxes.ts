@@ -46,6 +46,15 @@ export function evidenceBoxes({ words }: Pick<BayData, 'words'>): readonly Field
   });
 }
 
+/** Gives each time that a step is done a box. */
+export function roundBoxes(): readonly Field[] {
+  return [...document.querySelectorAll<HTMLElement>('.round')].map((round) => {
+    const asked = wordsOf(round);
+    round.classList.add('ticking');
+    return field(box(round, 'Done, time', asked), `round ${asked}`, asked);
+  });
+}
+
 function box(place: HTMLElement, done: string, asked: string): HTMLInputElement {
   const input = make('input', '');
   input.type = 'checkbox';

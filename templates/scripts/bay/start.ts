@@ -4,7 +4,7 @@ import { startPaper } from '../paper/start.ts';
 import type { Picker } from '../picker.ts';
 import type { PickTable } from '../plan.ts';
 import { startAwake } from './awake.ts';
-import { evidenceBoxes, gatherBoxes, proofBoxes } from './boxes.ts';
+import { evidenceBoxes, gatherBoxes, proofBoxes, roundBoxes } from './boxes.ts';
 import { say } from './elements.ts';
 import { keepFields, numbered } from './field.ts';
 import { type Keeper, openKeeper } from './keeper.ts';
@@ -32,6 +32,7 @@ export function startBay(table: PickTable | null, picker: Picker): Keeper | null
     ...readingFields(page),
     ...torqueFields(page),
     ...evidenceBoxes(page),
+    ...roundBoxes(),
     ...gatherBoxes(),
     ...proofBoxes(),
   ]);

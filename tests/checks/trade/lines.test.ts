@@ -145,6 +145,32 @@ const slips: { readonly [name: string]: readonly Slip[] } = {
       'kit-left-in-box',
     ],
   ],
+  repeat: [
+    ['the adjusting has no limit', [[' times=4 until=sag', ' until=sag']], 'rounds-open'],
+    ['what ends the adjusting is not measured', [[', and :measure[sag]', ' and look']], 'rounds-open'],
+    [
+      'shims are chosen by a reading that is not taken',
+      [[':measure[gap] with the :tool[feeler]. ', 'Use the :tool[feeler]. ']],
+      'need-unmet',
+    ],
+    [
+      'shims are chosen by what is not declared',
+      [['chosen-by=gap', 'chosen-by=gap-width']],
+      'item-undeclared',
+    ],
+    ['no sentence puts the shims in', [[':fit[shim] there, then', 'Then']], 'kit-left-in-box'],
+    ['a step is done once, and says how often', [['times=3', 'times=1']], 'attribute-value'],
+    ['a reading is taken again at no time', [['recheck="1000 km"', 'recheck="often"']], 'attribute-value'],
+    ['what is thrown away is still in place', [[' :remove[old-chain].', '']], 'action-out-of-order'],
+  ],
+  boat: [
+    ['a side is written in the word of the trade', [['side=left', 'side=port']], 'attribute-value'],
+    [
+      'a wish bears the name of what the boat has',
+      [['wishes:\n  blue: Blue lamps', 'wishes:\n  cabin: Blue lamps\n  blue: Blue lamps']],
+      'option-doubled',
+    ],
+  ],
   evidence: [
     [
       'a setting is not set',
@@ -186,4 +212,20 @@ it('part of a count is on one side: each side says how many, and each bolt takes
     'stack-count-differs',
   ]);
   expect(await codes('stack', [...sided, [' and :fit[washer-right]', '']])).toEqual(['kit-left-in-box']);
+});
+
+describe('a lot that is declared in parts', () => {
+  const packed = (list: string): readonly (readonly [string, string])[] => [
+    ['platform: case-van', `platform: case-van\ncontents:\n  spacer-12 spacer-18: ${list}`],
+  ];
+  it('stands under all their ids on the packing list, which counts them together', async () => {
+    expect(await codes('look-alikes', packed('4'))).toEqual([]);
+    expect(await codes('look-alikes', packed('3'))).toEqual(['contents-disagree']);
+    expect(
+      await codes(
+        'look-alikes',
+        packed('4').map(([from, to]) => [from, to.replace('-18:', '-19:')]),
+      ),
+    ).toEqual(['contents-disagree']);
+  });
 });
