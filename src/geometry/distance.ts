@@ -26,6 +26,13 @@ function footOn(segment: Segment, point: Point): Point | null {
 /** Least distance between two segments, mm; 0 where they meet. */
 function segmentDistance(a: Segment, b: Segment): number {
   if (meetings(a, b).length > 0) return 0;
+  return Math.min(
+    ...facing(a, b).map(([segment, point]) => distanceBetween(nearestOn(segment, point), point)),
+  );
+}
+
+/** Points of which one lies nearest to the other segment, where two do not meet: each with that segment. */
+function facing(a: Segment, b: Segment): readonly [Segment, Point][] {
   const pairs: [Segment, Point][] = [
     [a, startOf(b)],
     [a, endOf(b)],
@@ -35,7 +42,19 @@ function segmentDistance(a: Segment, b: Segment): number {
   // Between the ends the shortest way stands square on both: it runs through the centre of an arc.
   if (b.kind === 'arc') pairs.push(...throughCentre(a, b.centre, b));
   if (a.kind === 'arc') pairs.push(...throughCentre(b, a.centre, a));
-  return Math.min(...pairs.map(([segment, point]) => distanceBetween(nearestOn(segment, point), point)));
+  return pairs;
+}
+
+/** The ends of the shortest line between the lines of two contours that do not meet. */
+export function shortestBetween(a: Contour, b: Contour): { readonly from: Point; readonly to: Point } | null {
+  let best: { readonly from: Point; readonly to: Point } | null = null;
+  for (const first of a.segments) {
+    for (const [segment, to] of b.segments.flatMap((second) => facing(first, second))) {
+      const from = nearestOn(segment, to);
+      if (!best || distanceBetween(from, to) < distanceBetween(best.from, best.to)) best = { from, to };
+    }
+  }
+  return best;
 }
 
 /** Points of `other` (an arc about `centre`) that face the nearest and the farthest point of a segment. */

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { inspect } from '../../src/shop/index.ts';
 import { files } from '../rehearsal/workspace.ts';
-import { screens } from '../samples.ts';
+import { long, screens } from '../samples.ts';
 import { axeFaults } from './axe.ts';
 import { firefoxOfWorker, open } from './browser.ts';
 import { startHost } from './host.ts';
@@ -239,5 +239,21 @@ it('runs from file:// in Firefox', async () => {
   expect((await screen(driven)).said).toContain('The cover is still held by');
   await follow(driven);
   expect((await screen(driven)).ask).toBe('The job is done. What went wrong:');
+  await context.close();
+});
+
+it.runIf(long)('runs in Firefox when the host from which it came is gone', async () => {
+  const host = await startHost(site.folder);
+  const context = await (await firefoxOfWorker()).createBrowserContext();
+  const page = await context.newPage();
+  await page.goto(`${host.address}index.html`);
+  await page.evaluate('navigator.serviceWorker.ready.then(() => true)');
+  await host.stop();
+  await page.goto(host.address + rehearsal);
+  await page.waitForSelector('.reh-picks');
+  const driven: Driven = { evaluate: async <T>(script: string) => (await page.evaluate(script)) as T };
+  await layOut(driven);
+  await follow(driven);
+  expect((await screen(driven)).ask).toBe('The job is done, and nothing went wrong');
   await context.close();
 });

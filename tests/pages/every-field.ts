@@ -291,6 +291,7 @@ export const guideView = (): GuideView => ({
     ],
     shared: [{ steps: [stepRef()], title: text(), guides: text() }],
     reasons: [{ steps: [stepRef()], text: text(), other: [stepRef()] }],
+    panels: [{ ...shown(), title: text(), drawing: html(), templates: [link()], nearest: text() }],
   },
   untimed: [stepRef()],
   accounted: false,

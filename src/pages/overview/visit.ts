@@ -1,4 +1,11 @@
+import { type PanelView, panelViews } from '../../cut/drawing/panel-view.ts';
+import { resolve } from '../../cut/shape/resolve.ts';
+import { type Markup, markup } from '../../html/markup.ts';
 import { listed } from '../../job/index.ts';
+import { placeOfTemplate } from '../../job/template-place.ts';
+import { templateVariants } from '../../job/template-variants.ts';
+import { allHold } from '../../job/when.ts';
+import type { CutTemplate } from '../../model/cut-template.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { OrderReason, Visit, VisitSaving, VisitTimes } from '../../model/visit.ts';
 import { formatLabour } from '../../trade/labour.ts';
@@ -8,6 +15,7 @@ import { type GuideContext, guideFolder, stepRef } from '../frame/context.ts';
 import { shortFingerprint } from '../frame/identity.ts';
 import { sharedRows } from '../frame/plans.ts';
 import type { LinkView, Shown, StepRef } from '../frame/shared-views.ts';
+import { cutLength } from '../steps/template-cuts.ts';
 import { crewWords } from './schedule.ts';
 
 /** What a page of several guides says of how they became one job. */
@@ -16,6 +24,19 @@ export interface VisitView {
   readonly savings: readonly SavingView[];
   readonly shared: readonly SharedView[];
   readonly reasons: readonly ReasonView[];
+  /** Each panel that the templates of several guides cut. */
+  readonly panels: readonly PanelRow[];
+}
+
+/** What several guides cut in one panel, on one drawing. */
+interface PanelRow extends Shown {
+  /** "Roof panel"; "Door skin, left". */
+  readonly title: string;
+  readonly drawing: Markup;
+  /** What each number on the drawing is. */
+  readonly templates: readonly LinkView[];
+  /** How much panel stays between the nearest two, and what is asked. */
+  readonly nearest: string;
 }
 
 /** A guide that the visit is planned from. */
@@ -57,7 +78,8 @@ interface ReasonView {
 }
 
 /** What is said of a visit; `null` for a guide of an author. */
-export function visitView({ visit }: Pick<Guide, 'visit'>, context: GuideContext): VisitView | null {
+export function visitView(guide: Guide, context: GuideContext): VisitView | null {
+  const { visit } = guide;
   if (!visit) return null;
   const nameOf = (id: string) => visit.guides.find((guide) => guide.id === id)?.name ?? id;
   return {
@@ -78,7 +100,53 @@ export function visitView({ visit }: Pick<Guide, 'visit'>, context: GuideContext
       return ref ? [{ steps: [ref], title: ref.title, guides: whom }] : [];
     }),
     reasons: visit.reasons.flatMap((reason) => reasonView(reason, context) ?? []),
+    panels: panelRows(guide, visit, context),
   };
+}
+
+/** The panels that templates of several guides cut, as each build has them. */
+function panelRows(guide: Guide, { guides }: Visit, context: GuideContext): readonly PanelRow[] {
+  const { job } = context;
+  const ownerOf = ({ id }: CutTemplate) => guides.find((one) => id.startsWith(`${one.id}_`));
+  const variants = [...guide.templates.values()].flatMap((template) =>
+    templateVariants(template, guide, job).map((one) => ({
+      ...one,
+      resolved: resolve(one.template).resolved,
+    })),
+  );
+  const rows = sharedRows(context, (plan) => {
+    const here = variants.filter(({ template, plans }) => {
+      const [build = {}] = plan.builds;
+      return plans.includes(plan) && allHold(placeOfTemplate(guide, template.id), build);
+    });
+    return panelViews(here).flatMap(({ side, templates, drawing, least }) => {
+      const those = templates.flatMap((index) => here[index]?.template ?? []);
+      // What one guide cuts by itself stands in that guide.
+      if (new Set(those.map((one) => ownerOf(one)?.id)).size < 2) return [];
+      const [first] = those;
+      const panel = first?.panel ? guide.items.get(first.panel.value) : null;
+      const sideWords = side ? `, ${guide.words[side]}` : '';
+      return [
+        {
+          title: `${panel?.noun.label ?? first?.title ?? ''}${sideWords}`,
+          drawing,
+          templates: those.map((one) => {
+            const owner = ownerOf(one);
+            return { text: owner ? `${one.title} (${owner.name})` : one.title, href: `#${one.id}` };
+          }),
+          nearest: nearestWords(least),
+        },
+      ];
+    });
+  });
+  return rows.map(({ row, shown }) => ({ ...shown, ...row, drawing: markup(row.drawing) }));
+}
+
+/** "Nearest: 1A and 2B, with 44 mm (1 47/64 in) of panel between them; at least 15 mm (19/32 in) is asked". */
+function nearestWords({ apart, between: [one, other], web }: PanelView['least']): string {
+  const asked = web > 0 ? `; at least ${cutLength(web)} is asked` : '; no least web is stated';
+  if (apart === 0) return `${one} and ${other} overlap, or one lies within the other${asked}`;
+  return `Nearest: ${one} and ${other}, with ${cutLength(apart)} of panel between them${asked}`;
 }
 
 function savingViews({ savings }: Visit, context: GuideContext): readonly SavingView[] {

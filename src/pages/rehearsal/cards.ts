@@ -277,7 +277,8 @@ function onceCard({ items, done }: Ground): readonly BareCard[] {
 
 function bagCard(line: BagLine, number: number, step: string, { guide }: Ground): readonly BareCard[] {
   const item = guide.items.get(line.item);
-  if (!item) return [];
+  // What goes back in before the step is done stays in the hand.
+  if (!item || line.backIn === step) return [];
   const titles = new Map(stepsOf(guide).map(({ id, titleText }) => [id, titleText]));
   const out = titles.get(step) ?? step;
   const back = line.backIn === null ? `${line.end === 'off' ? 'not put back' : line.end}` : null;

@@ -76,13 +76,17 @@ export function carryRehearsal(
     } else dropped.push(text);
   }
   const lying = new Set(data.plans[plan]?.layOut.map(({ id }) => id));
-  const isThere = ({ about, key }: Slip) => (about === 'lay-out' ? lying.has(key) : byKey.has(key));
+  const isThere = ({ about, key, step }: Slip) =>
+    (about === 'lay-out' ? lying.has(key) : byKey.has(key)) &&
+    (step === null || Object.hasOwn(data.steps, step));
+  // Whatever stands there, it is so much of what was done.
+  const within = (after: number) => Math.min(Math.max(Math.trunc(after), 0), done.length);
   return {
     rehearsed: {
       ...freshRehearsal(data, plan),
       laid: old.laid?.filter((id) => lying.has(id)) ?? null,
       done,
-      slips: old.slips.filter(isThere).map((slip) => ({ ...slip, after: Math.min(slip.after, done.length) })),
+      slips: old.slips.filter(isThere).map((slip) => ({ ...slip, after: within(slip.after) })),
     },
     dropped,
   };
