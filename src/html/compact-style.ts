@@ -3,12 +3,12 @@
  * quotes stay as they are, and a blank stays wherever it may part two words or join two selectors.
  */
 export function compactStyle(style: string): string {
-  const parts =
-    style.match(/"(?:\\.|[^"\\])*"|'(?:\\.|[^'\\])*'|\/\*[\s\S]*?(?:\*\/|$)|[^"'/]+|[\s\S]/g) ?? [];
-  return parts
-    .filter((part) => !part.startsWith('/*'))
-    .map((part) =>
-      /^["']/.test(part)
+  const plain = style.replace(textOrComment, (part) => (part.startsWith('/*') ? '' : part));
+  return plain
+    .split(texts)
+    .map((part, index) =>
+      // Every second part is a text, since it is caught.
+      index % 2 === 1
         ? part
         : part
             .replace(/\s+/g, ' ')
@@ -19,3 +19,7 @@ export function compactStyle(style: string): string {
     .join('')
     .trim();
 }
+
+const text = /"(?:\\.|[^"\\])*"|'(?:\\.|[^'\\])*'/;
+const texts = new RegExp(`(${text.source})`);
+const textOrComment = new RegExp(`${text.source}|/\\*[\\s\\S]*?(?:\\*/|$)`, 'g');

@@ -3,9 +3,8 @@ import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import type { Figure } from '../model/block.ts';
 import type { PictureFact } from '../model/guide.ts';
-import { blankPlaces } from '../pictures/blank.ts';
 import { type PictureWeight, pageOverBudget } from '../pictures/budget.ts';
-import { checkPicture, type PictureCheck } from '../pictures/check-picture.ts';
+import type { PictureCheck } from '../pictures/check-picture.ts';
 import type { PictureRequest } from '../pictures/picture.ts';
 import { pictureFinding } from '../pictures/rules.ts';
 import { wholeFile } from '../source/span.ts';
@@ -31,7 +30,10 @@ export function pictureJudge(store: Store): LookAtPictures {
     const key = JSON.stringify([path, sha256(bytes), request]);
     const known = seen.get(key);
     if (known) return known;
-    const check = checkPicture(bytes, path, request, store);
+    // Loaded with the first picture: the library that decodes them is heavy, and few runs of one guide need it.
+    const check = import('../pictures/check-picture.ts').then(({ checkPicture }) =>
+      checkPicture(bytes, path, request, store),
+    );
     seen.set(key, check);
     return check;
   };
@@ -41,7 +43,9 @@ export function pictureJudge(store: Store): LookAtPictures {
         (point ? [point, ...also] : also).map((place) => ({ letter, at, ...place })),
       );
       const places = placed.map(({ x, y }) => ({ x, y }));
-      const blank = placed.length === 0 ? [] : await blankPlaces(bytes, places, store);
+      if (placed.length === 0) return;
+      const { blankPlaces } = await import('../pictures/blank.ts');
+      const blank = await blankPlaces(bytes, places, store);
       for (const [index, { letter, at }] of placed.entries())
         if (blank[index]) report(finding(markBlank, at, nothingThere(letter, path)));
     };

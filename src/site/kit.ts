@@ -1,5 +1,6 @@
 import type { Fonts } from '../cut/drawing/metrics.ts';
 import type { Chapter } from '../handbook/chapters.ts';
+import { compactStyle } from '../html/compact-style.ts';
 import { styleRequests } from '../html/style-requests.ts';
 import { type Layouts, prepareLayouts, type RenderLayout } from '../pages/layouts/layouts.ts';
 import type { WorkspaceFiles } from '../shop/workspace-files.ts';
@@ -12,6 +13,8 @@ export interface SiteKit {
   readonly render: RenderLayout;
   /** The texts of the style sheets, by file name. */
   readonly styles: ReadonlyMap<string, string>;
+  /** The same in as few bytes as they take, as a guide in one file carries them. */
+  readonly compactStyles: ReadonlyMap<string, string>;
   /** The browser scripts, by name. */
   readonly scripts: ReadonlyMap<string, string>;
   readonly fonts: Fonts;
@@ -49,6 +52,7 @@ export async function readKit(
   return {
     render: hasOwn ? await guardedLayouts(templates.layouts) : prepareLayouts(templates.layouts),
     styles: templates.styles,
+    compactStyles: new Map([...templates.styles].map(([name, text]) => [name, compactStyle(text)])),
     problems: [...templates.own].flatMap((name) =>
       styleRequests(templates.styles.get(name) ?? '').map(
         ({ line, text }) => `templates/${name}:${line} asks another host: ${text}`,

@@ -17,27 +17,34 @@ export interface Floor {
 const GAP = 0.7;
 const CELL = 8;
 
+/** The name of a cell by its column and row. */
+const cellAt = (x: number, y: number): number => x * 4096 + y;
+
 type Stretch = readonly [Point, Point];
 
 /** An empty floor of a size. */
 export function floorOf(bounds: Bounds): Floor {
   const lines = new Map<number, Stretch[]>();
   const boxes: Bounds[] = [];
-  const cellsOf = (b: Bounds): number[] => {
-    const cells: number[] = [];
+  // Asked for thousands of places on a sheet, so the lines near each are looked at where they are and not gathered.
+  const anyNear = (b: Bounds, is: (stretch: Stretch) => boolean): boolean => {
     for (let x = Math.floor(b.minX / CELL); x <= Math.floor(b.maxX / CELL); x++) {
-      for (let y = Math.floor(b.minY / CELL); y <= Math.floor(b.maxY / CELL); y++) cells.push(x * 4096 + y);
+      for (let y = Math.floor(b.minY / CELL); y <= Math.floor(b.maxY / CELL); y++) {
+        if (lines.get(cellAt(x, y))?.some(is)) return true;
+      }
     }
-    return cells;
+    return false;
   };
-  const near = (b: Bounds): Stretch[] => cellsOf(b).flatMap((cell) => lines.get(cell) ?? []);
   const put = (stretch: Stretch): void => {
     const box = stretchBox(stretch);
     if (!boundsMeet(box, bounds)) return;
-    for (const cell of cellsOf(clampTo(box, bounds))) {
-      const known = lines.get(cell);
-      if (known) known.push(stretch);
-      else lines.set(cell, [stretch]);
+    const b = clampTo(box, bounds);
+    for (let x = Math.floor(b.minX / CELL); x <= Math.floor(b.maxX / CELL); x++) {
+      for (let y = Math.floor(b.minY / CELL); y <= Math.floor(b.maxY / CELL); y++) {
+        const known = lines.get(cellAt(x, y));
+        if (known) known.push(stretch);
+        else lines.set(cellAt(x, y), [stretch]);
+      }
     }
   };
   return {
@@ -58,16 +65,14 @@ export function floorOf(bounds: Bounds): Floor {
         box.maxX <= bounds.maxX &&
         box.minY >= bounds.minY &&
         box.maxY <= bounds.maxY;
-      return (
-        within && !boxes.some((b) => boundsMeet(b, wide)) && !near(wide).some((s) => crossesBox(s, wide))
-      );
+      return within && !boxes.some((b) => boundsMeet(b, wide)) && !anyNear(wide, (s) => crossesBox(s, wide));
     },
     runsClear: (from, to) => !boxes.some((b) => crossesBox([from, to], grow(b, GAP / 2))),
     isClear: (from, to) => {
       const box = stretchBox([from, to]);
       return (
         !boxes.some((b) => boundsMeet(b, box) && crossesBox([from, to], b)) &&
-        !near(box).some((s) => boundsMeet(stretchBox(s), box) && stretchesCross(s, [from, to]))
+        !anyNear(box, (s) => boundsMeet(stretchBox(s), box) && stretchesCross(s, [from, to]))
       );
     },
   };
@@ -93,6 +98,14 @@ function clampTo(b: Bounds, to: Bounds): Bounds {
 
 /** Clips a stretch to a box, side by side; what is left lies in the box. */
 function crossesBox([a, b]: Stretch, box: Bounds): boolean {
+  // Most stretches lie beyond one side, which is quicker to see.
+  if (
+    (a.x < box.minX && b.x < box.minX) ||
+    (a.x > box.maxX && b.x > box.maxX) ||
+    (a.y < box.minY && b.y < box.minY) ||
+    (a.y > box.maxY && b.y > box.maxY)
+  )
+    return false;
   let [enter, leave] = [0, 1];
   const sides: [number, number, number][] = [
     [b.x - a.x, box.minX - a.x, box.maxX - a.x],

@@ -102,10 +102,11 @@ function freeCorner(floor: Floor, window: Bounds, wide: number, high: number): B
     const count = Math.max(1, Math.ceil((to - from) / 4));
     return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
   };
-  const places = along(low, top).flatMap((y) => along(left, right).map((x) => ({ x, y })));
-  const inwards = ({ x, y }: { x: number; y: number }): number =>
-    Math.min(x - left, right - x) + Math.min(y - low, top - y);
-  for (const { x, y } of places.sort((a, b) => inwards(a) - inwards(b) || a.y - b.y || a.x - b.x)) {
+  const columns = along(left, right);
+  const places = along(low, top).flatMap((y) =>
+    columns.map((x) => ({ x, y, inwards: Math.min(x - left, right - x) + Math.min(y - low, top - y) })),
+  );
+  for (const { x, y } of places.sort((a, b) => a.inwards - b.inwards || a.y - b.y || a.x - b.x)) {
     const box = { minX: x, minY: y, maxX: x + wide, maxY: y + high };
     if (floor.isFree(box)) return box;
   }

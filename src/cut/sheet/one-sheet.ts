@@ -68,11 +68,12 @@ export function placeOnOne(resolved: Resolved, paper: Paper, context: SheetConte
     }),
   );
   const place = places.filter(({ fit }) => fit).toSorted((a, b) => a.cropped - b.cropped)[0];
+  if (!place) return null;
   const column: Bounds = { ...safe, minX: safe.minX + PROOF + 2, maxY: safe.minY + zone };
   const stop = paragraph(stopRule(paper.title), column, context);
   const steps = paragraph(layingSteps(resolved, null), stepsBox(safe), context);
   const head = headLines(resolved, column.maxX - column.minX, context.metrics);
-  if (!place || positionsOf(resolved).length > rowsIn(stop.bottom - safe.minY, head)) return null;
+  if (positionsOf(resolved).length > rowsIn(stop.bottom - safe.minY, head)) return null;
   return steps.bottom < safe.maxY - TITLE - 2 ? null : place;
 }
 

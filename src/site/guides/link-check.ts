@@ -22,8 +22,10 @@ interface DeadLink {
 export function pageLinks(path: string, html: string): PageLinks {
   const ids = new Set<string>();
   const hrefs = new Set<string>();
-  for (const [, name, , value = ''] of html.matchAll(/\s(id|href|src|srcset)=(["'])(.*?)\2/gs)) {
-    const text = decoded(value);
+  for (const [, name, double, single = ''] of html.matchAll(
+    /\s(id|href|src|srcset)=(?:"([^"]*)"|'([^']*)')/g,
+  )) {
+    const text = decoded(double ?? single);
     if (name === 'id') ids.add(text);
     else if (name === 'srcset') for (const one of text.split(',')) hrefs.add(one.trim().split(/\s/)[0] ?? '');
     else hrefs.add(text);

@@ -115,7 +115,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
 
   const alonePath = singleFilePath(published.guide);
   const parts = {
-    styles: kit.styles,
+    styles: kit.compactStyles,
     script: kit.scripts.get('alone') ?? '',
     page: context,
     read: (file: string) => contents.get(file) ?? '',

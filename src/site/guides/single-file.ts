@@ -19,7 +19,7 @@ const PICTURE_WIDTH = 800;
 
 /** What a self-contained guide is put together from. */
 interface SingleFileParts {
-  /** The texts of the style sheets, by file name. */
+  /** The compact texts of the style sheets, by file name. */
   readonly styles: ReadonlyMap<string, string>;
   /** The script of such a file. */
   readonly script: string;
@@ -70,8 +70,8 @@ function styleText(
   accent: string,
   feet: string,
 ): string {
-  const own = new Map([...styles, ['shop.css', accent], ['page-feet.css', feet]]);
-  return compactStyle(linked.map((href) => own.get(href.slice(href.lastIndexOf('/') + 1)) ?? '').join('\n'));
+  const own = new Map([...styles, ['shop.css', compactStyle(accent)], ['page-feet.css', compactStyle(feet)]]);
+  return linked.map((href) => own.get(href.slice(href.lastIndexOf('/') + 1)) ?? '').join('');
 }
 
 /** The frame with everything in it, under a policy that lets in what is in it by its hash, and nothing else. */
