@@ -29,12 +29,9 @@ const jobs = new Map<Paper, readonly Job[]>();
 
 /**
  * In each run these are printed, each on one paper, and between them they have all that a print has: signal words,
- * photographs, notes for trainees, options, a van and a boat. In the long run every guide is printed on both papers.
+ * photographs, notes for trainees, options, a car and a boat. In the long run every guide is printed on both papers.
  */
-const eachRun: Readonly<Record<Paper['format'], readonly string[]>> = {
-  A4: ['lamp-cradle', 'switch-panel'],
-  Letter: ['depth-transducer'],
-};
+const eachRun: Readonly<Record<Paper['format'], string>> = { A4: 'lamp-cradle', Letter: 'depth-transducer' };
 
 /** Every guide that was printed; a fault is named after it and its paper. */
 const all = () =>
@@ -46,7 +43,7 @@ beforeAll(async () => {
   const guides = (await readdir(join(press.folder, 'guides'))).sort();
   for (const paper of papers) {
     const printed: Job[] = [];
-    for (const name of guides.filter((one) => long || eachRun[paper.format].includes(one)))
+    for (const name of guides.filter((one) => long || eachRun[paper.format] === one))
       printed.push(await printJob(press, name, paper));
     jobs.set(paper, printed);
   }
@@ -54,7 +51,7 @@ beforeAll(async () => {
 
 describe('the printed job of a guide of the demo', () => {
   it('has nothing wider than its text or taller than a sheet', () => {
-    expect(new Set(all().map(({ name }) => name)).size).toBeGreaterThanOrEqual(samples(3, 8));
+    expect(new Set(all().map(({ name }) => name)).size).toBeGreaterThanOrEqual(samples(2, 8));
     expect(all().flatMap(({ title, tooLarge }) => tooLarge.map((one) => `${title}: ${one}`))).toEqual([]);
   });
 
@@ -128,7 +125,7 @@ describe('the printed job of a guide of the demo', () => {
         expect(rest.join(' '), title).toMatch(new RegExp(`${word} (?:will|could)`, 'i'));
       }
     }
-    expect(over).toBeGreaterThan(samples(1, 3));
+    expect(over).toBeGreaterThan(samples(0, 3));
   });
 
   it('ends with a sheet of its own for the owner', () => {
@@ -162,7 +159,7 @@ describe('the printed job of a guide of the demo', () => {
 
   it('prints each photograph as it was encoded, at 200 to 300 dots per inch of its printed size', () => {
     const lists = all().flatMap(({ title, file }) => imagesOf(file).map((image) => ({ title, ...image })));
-    expect(lists.length).toBeGreaterThanOrEqual(3);
+    expect(lists.length).toBeGreaterThanOrEqual(samples(1, 3));
     for (const { title, encoding, across, up } of lists) {
       expect([title, encoding]).toEqual([title, 'jpeg']);
       expect(Math.min(across, up), title).toBeGreaterThanOrEqual(200);
@@ -172,28 +169,29 @@ describe('the printed job of a guide of the demo', () => {
 });
 
 describe('a print', () => {
-  const [a4] = papers as readonly [Paper];
-  const job = (name: string) => {
-    const found = jobs.get(a4)?.find((one) => one.name === name);
-    if (!found) throw new Error(`${name} was not printed`);
+  const [a4, letter] = papers as readonly [Paper, Paper];
+  const job = (paper: Paper) => {
+    const found = jobs.get(paper)?.find(({ name }) => name === eachRun[paper.format]);
+    if (!found) throw new Error(`no job was printed on ${paper.format}`);
     return found;
   };
 
   it('has the same pictures from a phone', async () => {
     const viewport = { width: 390, height: 844 };
     const options = { viewport, deviceScaleFactor: 3, isMobile: true, hasTouch: true };
-    const { page } = await open(press.browser, press.folder, 'guides/switch-panel/index.html', options);
+    const { name, fragment, file: fromDesk } = job(a4);
+    const page = await openGuide(press, name, fragment, a4, options);
     const file = await printTo(press, page, 'from a phone', a4);
     await page.context().close();
     const pixels = (path: string) => imagesOf(path).map(({ encoding, size }) => `${encoding} ${size}`);
-    expect(pixels(file)).toEqual(pixels(job('switch-panel').file));
+    expect(pixels(file)).toEqual(pixels(fromDesk));
   });
 
   it('is black on white from a dark screen too', async () => {
-    const { name, fragment, file } = job('switch-panel');
-    const page = await openGuide(press, name, fragment, a4, { colorScheme: 'dark' });
+    const { name, fragment, file } = job(letter);
+    const page = await openGuide(press, name, fragment, letter, { colorScheme: 'dark' });
     expect(await page.evaluate("matchMedia('(prefers-color-scheme: dark)').matches")).toBe(true);
-    const dark = await paint(await printTo(press, page, 'dark', a4), 36, 99);
+    const dark = await paint(await printTo(press, page, 'dark', letter), 36, 99);
     await page.context().close();
     for (const { data } of dark) {
       expect(data.filter((grey) => grey === 255).length / data.length).toBeGreaterThan(0.75);
@@ -206,7 +204,7 @@ describe('a print', () => {
   });
 
   it('has signal words that read without colour (WCAG 2.2, 1.4.6: 7 to 1)', async () => {
-    const { file } = job('lamp-cradle');
+    const { file } = job(a4);
     const painted = await paint(file, DPI, 99);
     const boxes = execFileSync('pdftotext', ['-bbox', file, '-'], { encoding: 'utf8' })
       .split('<page ')
@@ -292,7 +290,6 @@ describe('the end of a sheet', () => {
 });
 
 describe('the job sheet', () => {
-  const [, letter] = papers as readonly [Paper, Paper];
   /** Nothing torn, parted, over its sheet or left unsaid, and the first step by the third sheet. */
   const expectSound = (sheet: JobSheet, title: string) => {
     const { over, parted, lostMessages, steps, messages } = sheet;
@@ -310,17 +307,16 @@ describe('the job sheet', () => {
     const print = shortFingerprint(data.fingerprint).replace(/\s/g, ' ');
     for (const [index, text] of sheets.entries()) {
       const foot = text.slice(-300);
-      for (const words of [data.title, `Revision ${data.revision}`, print, 'Build: ', 'Vehicle registration'])
+      for (const words of [data.title, `Revision ${data.revision}`, print, 'Build: '])
         expect(foot, name).toContain(words);
+      expect(foot, name).toMatch(/Vehicle registration|Hull number/);
       expect(foot, name).toContain(`Sheet ${index + 1} of ${sheets.length}`);
     }
     return sheets.length;
   };
 
   it('takes half the paper of the whole guide, on A4 and Letter (at most 10 sheets, others 7, or half)', async () => {
-    // In each run the job sheet of the switch panel is held against that of Firefox, below.
-    const tried = all().filter(({ name }) => long || name !== 'switch-panel');
-    for (const { name, file, paper, title } of tried) {
+    for (const { name, file, paper, title } of all()) {
       const sheet = await jobSheetOf(press, press, name, paper, null);
       expectSound(sheet, title);
       const most = name === 'lamp-cradle' ? 10 : 7;
@@ -333,18 +329,20 @@ describe('the job sheet', () => {
     }
   });
 
-  it('prints as it was filled, each sheet with its foot, in Chromium and in Firefox', async () => {
+  it('prints as it was filled on the paper that is asked for, each sheet with its foot, in Chromium and in Firefox', async () => {
     const firefox = await firefoxOfWorker();
-    for (const job of all().filter(({ name }) => name === (long ? 'lamp-cradle' : 'switch-panel'))) {
+    for (const job of all().filter(({ name }) => name === (long ? 'lamp-cradle' : eachRun.Letter))) {
       const file = join(press.top, `job ${job.title}.pdf`);
       const { count } = await jobSheetOf(press, press, job.name, job.paper, file);
       expect(expectFeet(file, job)).toBe(count);
+      const size = job.paper.format === 'A4' ? /595\S* x 84\S* pts/ : /612 x 792 pts/;
+      expect(execFileSync('pdfinfo', [file], { encoding: 'utf8' })).toMatch(size);
       const { sheet, job: printed, whole } = await printInFirefox(firefox, press, job.name, job.paper);
       expectSound(sheet, `${job.title}, Firefox`);
       expect(expectFeet(printed, job)).toBe(sheet.count);
       expect(sheet.count).toBe(count);
       const identity = new RegExp(
-        `${job.data.title}.*Revision ${job.data.revision}.*Fingerprint ${shortFingerprint(job.data.fingerprint).replace(/\s/g, ' ')}.*Build: \\S.*Vehicle registration or VIN: _+`,
+        `${job.data.title}.*Revision ${job.data.revision}.*Fingerprint ${shortFingerprint(job.data.fingerprint).replace(/\s/g, ' ')}.*Build: \\S.*(?:Vehicle registration or VIN|Hull number): _+`,
       );
       const sheets = textOf(whole).map((text) => text.replace(/\s+/g, ' ').trim());
       expect(sheets.length).toBeGreaterThan(5);
@@ -358,25 +356,19 @@ describe('the job sheet', () => {
   });
 
   it('carries what was typed of the vehicle on each sheet and label, and what was ticked', async () => {
-    const { page } = await open(press.browser, press.folder, 'guides/lamp-cradle/index.html');
-    await page.check('#arch .bay-ticks input');
+    const { page } = await open(press.browser, press.folder, 'guides/crash-bar/index.html');
+    await page.locator('.bay-ticks input').first().check();
     await page.click('.paper-job');
     await page.click('.paper-typed summary');
     await page.fill('input[data-fact="identity"]', 'QL 4711');
     const told = await page.locator('.paper-foot .paper-vehicle').allTextContents();
     expect(new Set(told)).toEqual(new Set(['Vehicle registration or VIN: QL 4711']));
     const labels = await page.locator('.paper-label').allTextContents();
-    expect(labels.length).toBeGreaterThan(3);
+    expect(labels.length).toBeGreaterThan(0);
     for (const label of labels) expect(label).toContain('QL 4711');
     expect(await page.locator('.paper-step .paper-tick', { hasText: '✓' }).count()).toBe(1);
     await page.keyboard.press('Escape');
     expect(await page.locator('main').isVisible()).toBe(true);
     await page.context().close();
-  });
-
-  it('is printed on the paper that is asked for', async () => {
-    const file = join(press.top, 'letter.pdf');
-    await jobSheetOf(press, press, 'crash-bar', letter, file);
-    expect(execFileSync('pdfinfo', [file], { encoding: 'utf8' })).toMatch(/Page size:\s+612 x 792/);
   });
 });
