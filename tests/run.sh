@@ -33,4 +33,5 @@ npm run build &
 build=$!
 npm run lint
 wait "$build"
+export BUILT=1
 exec npx vitest run --config tests/vitest.config.ts "$@"

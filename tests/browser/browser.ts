@@ -29,8 +29,6 @@ async function startChromium(): Promise<Browser> {
     args: [
       '--no-sandbox',
       '--disable-gpu',
-      // A thread of its own for what is painted costs a fifth of all work where no card paints.
-      '--disable-threaded-compositing',
       '--disable-background-networking',
       '--disable-component-update',
       '--disable-sync',

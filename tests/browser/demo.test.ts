@@ -189,7 +189,8 @@ describe('the demo shop, every page of it', () => {
   it.each(sampleOf(looks, 2))(
     'is clean by axe with everything unfolded, %s and %i px wide',
     async (colorScheme, width) => {
-      const kinds = ['index', 'glossary/', 'fasteners/', 'guides/', 'handbook/f', 'platforms/', 'tools/'];
+      // The glossary, which is long and has nothing of its own, is left to the long run.
+      const kinds = ['index', 'fasteners/', 'guides/', 'handbook/f', 'platforms/', 'tools/'];
       const firsts = kinds.map((kind) => pages.find((path) => path.startsWith(kind)) ?? kind);
       // A guide in one file has the page's own content. In each run the kinds take turns.
       const turn = firsts.filter((_, i) => (i % 2 === 0) === (width === 390));
