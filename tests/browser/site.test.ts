@@ -18,19 +18,17 @@ const words = async (locator: Locator) => (await locator.allInnerTexts()).join('
 const site = siteForTests(() => [inspection(), files()]);
 
 describe('every page, from file:// in a nested folder with spaces', () => {
-  it.each(pages)('%s asks no host, breaks no policy and says nothing to the console', async (path) => {
-    const { page, faults } = await open(site.browser, site.folder, path);
-    expect(await page.locator('h1').count()).toBe(1);
-    await page.context().close();
-    expect(faults).toEqual([]);
-  });
-
-  it.each(pages)('%s does not scroll sideways at 320 px', async (path) => {
-    const { page } = await open(site.browser, site.folder, path, { viewport: { width: 320, height: 640 } });
-    const over = await page.evaluate<number>('document.documentElement.scrollWidth - innerWidth');
-    await page.context().close();
-    expect(over).toBe(0);
-  });
+  it.each(pages)(
+    '%s asks no host, breaks no policy, says nothing to the console and does not scroll sideways at 320 px',
+    async (path) => {
+      const viewport = { width: 320, height: 640 };
+      const { page, faults } = await open(site.browser, site.folder, path, { viewport });
+      expect(await page.locator('h1').count()).toBe(1);
+      expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBe(0);
+      await page.context().close();
+      expect(faults).toEqual([]);
+    },
+  );
 
   for (const path of pages) {
     const looks = screens(390, 1280);
@@ -177,42 +175,38 @@ describe('the print', () => {
   it.each([
     ['A4', 210],
     ['Letter', 215.9],
-  ])('has nothing wider than the sheet, so that no browser shrinks it: %s', async (format, millimetres) => {
-    // The page's content width: the sheet less 15 mm margins, at 96 px an inch.
-    const width = Math.floor(((millimetres - 30) / 25.4) * 96);
-    const { page } = await open(site.browser, site.folder, guide, { viewport: { width, height: 1000 } });
-    await page.emulateMedia({ media: 'print' });
-    const wide = await page.evaluate(`[...document.querySelectorAll('body *')]
-      .filter((element) => element.getBoundingClientRect().right > innerWidth + 0.5)
-      .map((element) => element.outerHTML.slice(0, 80))`);
-    expect(wide).toEqual([]);
-    const file = join(site.top, `${format}.pdf`);
-    await page.emulateMedia({ media: null });
-    await page.pdf({ path: file, format, preferCSSPageSize: false });
-    await page.context().close();
-    // Shrunk pages have smaller letters: the title is set at 10.5 pt × 1.9.
-    const boxes = execFileSync('pdftotext', ['-bbox-layout', '-f', '1', '-l', '1', file, '-'], {
-      encoding: 'utf8',
-    });
-    const line =
-      /<line xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">\s*<word[^>]*>Auxiliary</.exec(
-        boxes,
-      );
-    const height = Number(line?.[4]) - Number(line?.[2]);
-    expect(height / (10.5 * 1.9)).toBeGreaterThan(0.9);
-    expect(Number(line?.[3])).toBeLessThanOrEqual((millimetres / 25.4) * 72 - 40);
-  });
-
-  it('does not tear a step from its picture', async () => {
-    const { page } = await open(site.browser, site.folder, guide);
-    const file = join(site.top, 'steps.pdf');
-    await page.pdf({ path: file, format: 'A4' });
-    await page.context().close();
-    const sheets = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split('\f');
-    const sheetOf = (words: RegExp) => sheets.findIndex((sheet) => words.test(sheet));
-    // The contents name it too, behind the name of its section.
-    const step = sheetOf(/^\s*1\s+Free the arch edge/m);
-    expect(step).toBeGreaterThan(0);
-    expect(sheetOf(/Where the lever goes in/)).toBe(step);
-  });
+  ])(
+    'has nothing wider than the sheet, so that no browser shrinks it, and does not tear a step from its picture: %s',
+    async (format, millimetres) => {
+      // The page's content width: the sheet less 15 mm margins, at 96 px an inch.
+      const width = Math.floor(((millimetres - 30) / 25.4) * 96);
+      const { page } = await open(site.browser, site.folder, guide, { viewport: { width, height: 1000 } });
+      await page.emulateMedia({ media: 'print' });
+      const wide = await page.evaluate(`[...document.querySelectorAll('body *')]
+        .filter((element) => element.getBoundingClientRect().right > innerWidth + 0.5)
+        .map((element) => element.outerHTML.slice(0, 80))`);
+      expect(wide).toEqual([]);
+      const file = join(site.top, `${format}.pdf`);
+      await page.emulateMedia({ media: null });
+      await page.pdf({ path: file, format, preferCSSPageSize: false });
+      await page.context().close();
+      // Shrunk pages have smaller letters: the title is set at 10.5 pt × 1.9.
+      const boxes = execFileSync('pdftotext', ['-bbox-layout', '-f', '1', '-l', '1', file, '-'], {
+        encoding: 'utf8',
+      });
+      const line =
+        /<line xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">\s*<word[^>]*>Auxiliary</.exec(
+          boxes,
+        );
+      const height = Number(line?.[4]) - Number(line?.[2]);
+      expect(height / (10.5 * 1.9)).toBeGreaterThan(0.9);
+      expect(Number(line?.[3])).toBeLessThanOrEqual((millimetres / 25.4) * 72 - 40);
+      const sheets = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split('\f');
+      const sheetOf = (words: RegExp) => sheets.findIndex((sheet) => words.test(sheet));
+      // The contents name it too, behind the name of its section.
+      const step = sheetOf(/^\s*1\s+Free the arch edge/m);
+      expect(step).toBeGreaterThan(0);
+      expect(sheetOf(/Where the lever goes in/)).toBe(step);
+    },
+  );
 });
