@@ -1,9 +1,10 @@
-import { parseDocument } from 'yaml';
 import { z } from 'zod';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import type { Written } from '../source/span.ts';
-import { isKeyed, reportBroken, reportDoubtful } from './yaml-faults.ts';
+import { composeYaml, mostLexemes } from './compose-yaml.ts';
+import { textOversized } from './rules/text-oversized.ts';
+import { faultsOf, isKeyed } from './yaml-faults.ts';
 import { type YamlPlaces, yamlPlaces } from './yaml-places.ts';
 import { yamlAliasBomb, yamlNotAMap } from './yaml-rules.ts';
 import { checkShape } from './yaml-shape.ts';
@@ -14,6 +15,11 @@ export type { YamlPath, YamlPlaces } from './yaml-places.ts';
 export interface YamlValue<T> extends YamlPlaces {
   readonly value: T;
 }
+
+const excessWords = {
+  large: `this YAML is too large: it has more than ${mostLexemes.toLocaleString('en')} words and marks; take out what no guide uses`,
+  deep: 'lists or maps stand too deep in one another',
+} as const;
 
 /**
  * Reads a YAML text (front matter, or a whole file) and holds it against a schema. `written.at` is where the text
@@ -27,8 +33,15 @@ export function readYaml<T>(
 ): YamlValue<T> | null {
   // The parser knows no line that ends with a carriage return alone; the places stay the same.
   const text = { value: written.value.replace(/\r(?!\n)/g, '\n'), at: written.at };
-  const document = parseDocument(text.value, { prettyErrors: false, uniqueKeys: false, version: '1.2' });
-  if (reportBroken(document, text, report)) return null;
+  const document = composeYaml(text.value);
+  if ('excess' in document) {
+    const at = { ...text.at, end: text.at.start + text.value.search(/[\r\n]|$/) };
+    report(finding(textOversized, at, excessWords[document.excess]));
+    return null;
+  }
+  const { broken, doubtful } = faultsOf(document, text);
+  for (const one of broken) report(one);
+  if (broken.length > 0) return null;
   if (!isKeyed(document)) {
     const empty = document.contents === null || document.toJS() === null;
     const found = empty ? 'nothing' : 'something else';
@@ -36,7 +49,7 @@ export function readYaml<T>(
     report(finding(yamlNotAMap, at, `expected keys with values (title: …), found ${found}`));
     return null;
   }
-  reportDoubtful(document, text.at, report);
+  for (const one of doubtful) report(one);
   const places = yamlPlaces(document, text);
   let plain: unknown;
   try {

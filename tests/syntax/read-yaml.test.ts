@@ -138,6 +138,26 @@ describe('readYaml', () => {
     expect(read(yaml).printed).toEqual([expected]);
   });
 
+  it.each([
+    ['keys within keys', `options: ${'? '.repeat(20_000)}`],
+    ['lists within lists', `options: ${'['.repeat(20_000)}`],
+    ['maps within maps', `options: ${'{a: '.repeat(20_000)}`],
+    [
+      'keys each set in further',
+      Array.from({ length: 300 }, (_, depth) => `${' '.repeat(depth)}a:`).join('\n'),
+    ],
+  ])('refuses %s without end', (_, yaml) => {
+    expect(read(yaml).printed).toEqual(['2:1 text-oversized lists or maps stand too deep in one another']);
+  });
+
+  it('refuses more than one file can be meant to hold, before it is read to its end', () => {
+    const yaml = (count: number) =>
+      `options: {${Array.from({ length: count }, (_, i) => `a${i}: b`).join(', ')}}`;
+    expect(read(yaml(100_000)).printed).toEqual([
+      '2:1 text-oversized this YAML is too large: it has more than 150,000 words and marks; take out what no guide uses',
+    ]);
+  });
+
   it('refuses references that multiply', () => {
     const rows = [
       'a: &a [x, x]',
