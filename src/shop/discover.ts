@@ -3,6 +3,7 @@ import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import { isId, tooLongForId } from '../directives/id-text.ts';
 import { wholeFile } from '../source/span.ts';
+import { reportNamesAlike } from './names-alike.ts';
 import { guideMisplaced, guidesMissing } from './rules.ts';
 import { settingsFile } from './settings.ts';
 
@@ -21,12 +22,17 @@ const shelves = ['platforms', 'procedures', 'visits'];
 export function discover(files: Iterable<string>, report: Report): Discovered {
   const paths = [...files];
   const guides: string[] = [];
+  const strays: string[] = [];
   const named = paths.filter((path) => posix.basename(path).toLowerCase() === 'guide.md');
   for (const path of named) {
     const why = misplaced(path);
     if (why === null) guides.push(path);
-    else report(finding(guideMisplaced, wholeFile(path), why));
+    else {
+      strays.push(path);
+      report(finding(guideMisplaced, wholeFile(path), why));
+    }
   }
+  reportNamesAlike(paths, strays, report);
   if (named.length === 0) {
     const message = 'there is no guide here; a guide is a file guide.md in a folder of its own';
     report(finding(guidesMissing, wholeFile(settingsFile), message));

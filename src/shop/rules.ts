@@ -72,6 +72,15 @@ export const fileEmpty: RuleCard = {
   good: { 'tools.yaml': 'trim-lever: {name: Trim lever}\n' },
 };
 
+export const namesAlike: RuleCard = {
+  code: 'names-alike',
+  severity: 'warning',
+  title: 'Two names that are one on other machines',
+  why: 'Windows and macOS take A.pdf and a.pdf for one file. Whoever copies the workspace or the site there keeps one of the two, and nothing says which.',
+  bad: { 'example/Parts.txt': 'Two clips.\n', 'example/parts.txt': 'Three clips.\n' },
+  good: { 'example/parts-left.txt': 'Two clips.\n', 'example/parts-right.txt': 'Three clips.\n' },
+};
+
 export const fileNotUtf8: RuleCard = {
   code: 'file-not-utf8',
   severity: 'error',
@@ -130,6 +139,7 @@ export const shopRules: readonly RuleCard[] = [
   guideMisplaced,
   procedureUnused,
   fileEmpty,
+  namesAlike,
   fileNotUtf8,
   fileTooLarge,
   logoMissing,

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { mkdir, readdir, readFile, stat, symlink, utimes, writeFile } from 'node:fs/promises';
+import { link, mkdir, readdir, readFile, stat, symlink, utimes, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -79,6 +79,26 @@ describe('the output folder', () => {
     });
     expect(published).toEqual({ inTheWay: ['notes.html', 'page.html'], notices: [] });
     expect(await filesBelow(folder)).toEqual(before);
+  });
+
+  // A second name for one file stands in for a disk that takes large and small letters for the same.
+  it('keeps a file that was written under a name with other letters, where both are one file', async () => {
+    const folder = await outputFolder();
+    await publish(folder, { 'files/Parts.pdf': 'one', 'files/Gone.pdf': 'two' });
+    await link(join(folder, 'files/Parts.pdf'), join(folder, 'files/parts.pdf'));
+    expect(await publish(folder, { 'files/parts.pdf': 'one' })).toMatchObject({
+      removed: ['files/Gone.pdf'],
+    });
+    expect(await readFile(join(folder, 'files/parts.pdf'), 'utf8')).toBe('one');
+  });
+
+  it('removes a file whose name had other letters, where the two are two', async () => {
+    const folder = await outputFolder();
+    await publish(folder, { 'files/Parts.pdf': 'one' });
+    expect(await publish(folder, { 'files/parts.pdf': 'two' })).toMatchObject({
+      removed: ['files/Parts.pdf'],
+      written: ['files/parts.pdf'],
+    });
   });
 
   it('takes over a file of someone else that is the same anyway', async () => {
@@ -280,6 +300,39 @@ describe('a build that is cut short', () => {
     await publish(folder, wanted, watching);
     expect(told.slice(told.indexOf('decided'))).not.toContain('write');
     expect(told).toContain('decided');
+  });
+
+  it.each([
+    ['moves something over a file of someone else', '"index.html"', '"mine.txt"'],
+    ['removes one', '"c/d/e.css"', '"mine.txt"'],
+    ['leads out of the folder', '"c/d/e.css"', '"../kept.txt"'],
+    ['is no decision', '{', '['],
+  ])('whose decision has been edited and %s, touches nothing, and says so', async (_, from, to) => {
+    const folder = await outputFolder();
+    await publish(folder, old);
+    for (const name of ['mine.txt', '../kept.txt']) await writeFile(join(folder, name), 'mine');
+    // Cut as soon as it is decided on.
+    const disk: Disk = {
+      ...realDisk,
+      rename: (from, to) => {
+        realDisk.rename(from, to);
+        if (to.endsWith('.baybook-switch.json')) throw new Error('the power went');
+      },
+    };
+    await expect(publish(folder, wanted, disk)).rejects.toThrow('the power went');
+    await writeFile(join(folder, '.baybook-lock'), goneLock);
+    const decision = join(folder, '.baybook-switch.json');
+    const edited = (await readFile(decision, 'utf8')).replace(from, to);
+    await writeFile(decision, edited);
+    await writeFile(join(folder, '.baybook-staging', 'mine.txt'), 'not mine');
+    const before = await inSite(folder);
+    const { notices } = await publish(folder, old);
+    expect(notices).toEqual([
+      '.baybook-switch.json in the output folder, which a build left that was cut short, is not as Baybook wrote it; nothing that it names was moved or removed',
+    ]);
+    expect(await inSite(folder)).toEqual(before);
+    expect(await readFile(join(folder, '../kept.txt'), 'utf8')).toBe('mine');
+    expect(await publish(folder, wanted)).toMatchObject({ notices: [], removed: ['c/d/e.css'] });
   });
 
   it('leaves no empty folder behind', async () => {

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, rmdirSync } from 'node:fs';
+import { existsSync, lstatSync, readdirSync, rmdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { FileHashes } from '../../store/file-hashes.ts';
 import { type Disk, realDisk } from './disk.ts';
@@ -54,9 +54,12 @@ export function openOutputFolder(
   disk.makeFolder(folder);
   const taken = takeLock(folder, now, disk);
   if (taken) return taken;
-  settle(folder, disk);
+  const found = settle(folder, disk);
   return {
-    publish: (site, hashes) => publish(folder, site, hashes, disk),
+    publish: async (site, hashes) => {
+      const published = await publish(folder, site, hashes, disk);
+      return { ...published, notices: [...found, ...published.notices] };
+    },
     close: () => {
       if (existsSync(join(folder, stagingName))) settle(folder, disk);
       dropLock(folder, disk);
@@ -73,16 +76,19 @@ async function publish(
 ): Promise<Published | Blocked> {
   const { files: earlier, notices } = readOwnFiles(folder);
   const files = [...site.keys()].sort(pagesLast);
+  const wasOurs = sameFileIn(folder, earlier);
   const written: string[] = [];
   const inTheWay: string[] = [];
   for (const path of files) {
     const present = hashes.of(path);
     if (present !== null && present === site.get(path)?.hash && !isBlocked(folder, path)) continue;
-    if (isBlocked(folder, path) || (present !== null && !earlier.has(path))) inTheWay.push(path);
+    if (isBlocked(folder, path) || (present !== null && !earlier.has(path) && !wasOurs(path)))
+      inTheWay.push(path);
     else written.push(path);
   }
   if (inTheWay.length > 0) return { inTheWay: inTheWay.sort(), notices };
-  const removed = [...earlier].filter((path) => !site.has(path)).sort();
+  const isStill = sameFileIn(folder, files);
+  const removed = [...earlier].filter((path) => !site.has(path) && !isStill(path)).sort();
   if (written.length > 0 || removed.length > 0 || earlier.size !== files.length || notices.length > 0) {
     await stage(folder, written, site, disk);
     // Staged with the rest, so that nothing that takes room is left to be written once the switch is decided on.
@@ -106,6 +112,21 @@ async function stage(
     made.add(dirname(target));
     disk.write(target, (await site.get(path)?.bytes()) ?? '');
   }
+}
+
+/**
+ * Tells of a path whether it is one of these files under another name, as A.pdf is a.pdf on a disk that takes large and
+ * small letters for the same: to remove the one would take the other.
+ */
+function sameFileIn(folder: string, files: Iterable<string>): (path: string) => boolean {
+  const folded = new Map([...files].map((path) => [path.normalize('NFC').toLowerCase(), path]));
+  const entry = (path: string) => lstatSync(join(folder, path), { throwIfNoEntry: false, bigint: true });
+  return (path) => {
+    const other = folded.get(path.normalize('NFC').toLowerCase());
+    if (other === undefined) return false;
+    const [one, two] = [entry(path), entry(other)];
+    return one !== undefined && one.ino === two?.ino && one.dev === two.dev;
+  };
 }
 
 /** Pages last: what they show and link is there before they are. */

@@ -46,7 +46,10 @@ export function ownFilesList(files: Iterable<string>): string {
   return `${JSON.stringify(list, null, 1)}\n`;
 }
 
-const sealOf = (files: readonly string[]) => contentHash(JSON.stringify(files));
+/** A hash of what Baybook writes down for itself in the output folder, by which it knows it again. */
+export function sealOf(written: unknown): string {
+  return contentHash(JSON.stringify(written));
+}
 
 /** The files of a list that nobody has edited; `null` of any other. */
 function sealedIn(text: string): readonly string[] | null {

@@ -1,7 +1,7 @@
 import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Disk } from './disk.ts';
-import { isPathWithin } from './own-files.ts';
+import { isPathWithin, sealOf } from './own-files.ts';
 
 /** Holds what is new, until it is switched in. */
 export const stagingName = '.baybook-staging';
@@ -23,17 +23,27 @@ export interface Switch {
 export function switchOver(folder: string, change: Switch, disk: Disk): void {
   const aside = join(folder, stagingName, decisionName);
   disk.makeFolder(dirname(aside));
-  disk.write(aside, JSON.stringify(change));
+  const { put, remove } = change;
+  disk.write(aside, JSON.stringify({ put, remove, seal: sealOf([put, remove]) }));
   disk.rename(aside, join(folder, decisionName));
   finish(folder, change, disk);
 }
 
-/** Finishes a switch that was cut short after it was decided, and clears away what was never decided. */
-export function settle(folder: string, disk: Disk): void {
-  const decided = readDecision(folder);
+/**
+ * Finishes a switch that was cut short after it was decided, and clears away what was never decided. What to know of
+ * it, one sentence each.
+ */
+export function settle(folder: string, disk: Disk): readonly string[] {
+  const path = join(folder, decisionName);
+  const decided = readDecision(path);
+  const isEdited = decided === null && existsSync(path);
   if (decided) finish(folder, decided, disk);
   else if (existsSync(join(folder, stagingName))) disk.remove(join(folder, stagingName));
+  if (isEdited) disk.remove(path);
+  return isEdited ? [editedWords] : [];
 }
+
+const editedWords = `${decisionName} in the output folder, which a build left that was cut short, is not as Baybook wrote it; nothing that it names was moved or removed`;
 
 function finish(folder: string, { put, remove }: Switch, disk: Disk): void {
   const made = new Set<string>();
@@ -50,10 +60,12 @@ function finish(folder: string, { put, remove }: Switch, disk: Disk): void {
   disk.remove(join(folder, decisionName));
 }
 
-function readDecision(folder: string): Switch | null {
+/** What was decided; `null` where nothing was, or somebody has edited it: what it names could be anybody's. */
+function readDecision(path: string): Switch | null {
   try {
-    const { put, remove } = JSON.parse(readFileSync(join(folder, decisionName), 'utf8'));
-    return [put, remove].every((list) => Array.isArray(list) && list.every(isPathWithin))
+    const { put, remove, seal } = JSON.parse(readFileSync(path, 'utf8'));
+    const isOwn = seal === sealOf([put, remove]);
+    return isOwn && [put, remove].every((list) => Array.isArray(list) && list.every(isPathWithin))
       ? { put, remove }
       : null;
   } catch {
