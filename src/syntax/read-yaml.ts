@@ -17,7 +17,7 @@ export interface YamlValue<T> extends YamlPlaces {
 }
 
 const excessWords = {
-  large: `this YAML is too large: it has more than ${mostLexemes.toLocaleString('en')} words and marks; take out what no guide uses`,
+  large: `this YAML is too large: it has more than ${mostLexemes / 1000} thousand words and marks; take out what no guide uses`,
   deep: 'lists or maps stand too deep in one another',
 } as const;
 
