@@ -59,13 +59,12 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
         readPart,
       ),
     )
-    .action(async ({ shard, ...options }) =>
-      done(
-        shard
-          ? await (await import('./shard.ts')).buildShard(shard, options, io)
-          : await (await import('./build.ts')).build(options, io),
-      ),
-    );
+    .option('--reuse <folders...>', 'take over what still holds of parts that were worked out before')
+    .action(async ({ shard, reuse, ...options }) => {
+      if (shard) return done(await (await import('./shard.ts')).buildShard(shard, options, io));
+      if (reuse) return done(await (await import('./shard.ts')).buildReusing(reuse, options, io));
+      return done(await (await import('./build.ts')).build(options, io));
+    });
 
   withCommonOptions(program.command('merge'))
     .argument('<shards...>', 'the folders of all parts')

@@ -1,5 +1,5 @@
 import { relative, resolve } from 'node:path';
-import { fillShard, mergedStore, openShard, type ShardPart } from '../site/shards.ts';
+import { fillShard, mergedStore, openShard, reusingStore, type ShardPart } from '../site/shards.ts';
 import { type BuildOptions, build, siteFolder } from './build.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
 import { exitCodeOf, printVerdict } from './output.ts';
@@ -33,4 +33,16 @@ export async function merge(shards: readonly string[], options: BuildOptions, io
   if (!('problem' in store)) return build(options, { ...io, store });
   io.err(`nothing was published: ${store.problem}\n`);
   return 1;
+}
+
+/** `baybook build --reuse FOLDER…`: a build that works out only what no shard in these folders holds already. */
+export async function buildReusing(
+  shards: readonly string[],
+  options: BuildOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const folders = shards.map((shard) => resolve(io.cwd, shard));
+  const store = reusingStore(folders, io.store, new Date());
+  if ('problem' in store) throw new UsageError(store.problem);
+  return build(options, { ...io, store });
 }

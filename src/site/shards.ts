@@ -85,11 +85,30 @@ export async function mergedStore(
   }
   const problem = whyNotWhole(notes, folders);
   if (problem !== null) return { problem };
-  const stores = folders.map((folder) => folderStore(folder, now));
+  return withWorkIn(folders, work.store, now);
+}
+
+/**
+ * A store that also knows what shards hold, of whatever workspace they were made: the work on a guide counts where
+ * all that it has asked for is the same, and anything else in them is of no use and does no harm. Else why a folder
+ * is no shard, in a sentence.
+ */
+export function reusingStore(
+  folders: readonly string[],
+  store: Store,
+  now: Date,
+): Store | { readonly problem: string } {
+  const other = folders.find((folder) => !readNote(folder));
+  if (other !== undefined) return { problem: `"${basename(other)}" is no shard of this Baybook` };
+  return withWorkIn(folders, store, now);
+}
+
+function withWorkIn(folders: readonly string[], own: Store, now: Date): Store {
+  const stores = [own, ...folders.map((folder) => folderStore(folder, now))];
   return {
-    ...work.store,
+    ...own,
     read: (name) => {
-      for (const store of [work.store, ...stores]) {
+      for (const store of stores) {
         const bytes = store.read(name);
         if (bytes) return bytes;
       }

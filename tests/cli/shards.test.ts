@@ -29,10 +29,14 @@ async function shards({ build }: Bench, of: number): Promise<readonly string[]> 
 }
 
 /** Merges on a machine that has worked on nothing before; tells which guides it had to work out itself. */
-async function mergeElsewhere(cwd: string, ...shards: readonly string[]) {
+function mergeElsewhere(cwd: string, ...shards: readonly string[]) {
+  return runElsewhere(cwd, 'merge', ...shards);
+}
+
+async function runElsewhere(cwd: string, ...words: readonly string[]) {
   const answer = { out: '', err: '', workedOut: 0 };
   const store = memoryStore();
-  const code = await run(['merge', ...shards], {
+  const code = await run([...words], {
     out: (text) => {
       answer.out += text;
     },
@@ -119,6 +123,34 @@ describe('shards', () => {
     }
     expect(await mergeElsewhere(desk.folder, ...names)).toMatchObject({ code: 0, workedOut: 3 });
     expect(await desk.site()).toEqual(whole);
+  });
+
+  it('of one guide each, worked out with nothing but the guide and what all share, spare a build all but what has changed', async () => {
+    const { 'example/guide.md': _, ...shared } = sound;
+    const parts: string[] = [];
+    for (const id of ['example', 'a', 'b']) {
+      const text = id === 'example' ? guide : (more[`${id}/guide.md`] ?? '');
+      const alone = await bench({ ...shared, [`${id}/guide.md`]: text });
+      expect(await alone.build('--shard', '1/1')).toMatchObject({ code: 0 });
+      parts.push(join(alone.folder, 'shard-1-of-1'));
+    }
+    const other = await bench({ ...sound, ...more });
+    expect(await runElsewhere(other.folder, 'build', '--reuse', ...parts)).toMatchObject({
+      code: 0,
+      workedOut: 0,
+    });
+    const same = await bench({ ...sound, ...more });
+    await same.build();
+    expect(await other.site()).toEqual(await same.site());
+    await other.change('a/guide.md', 'behind', 'below');
+    expect(await runElsewhere(other.folder, 'build', '--reuse', ...parts)).toMatchObject({
+      code: 0,
+      workedOut: 1,
+    });
+    expect(await runElsewhere(other.folder, 'build', '--reuse', 'guides')).toMatchObject({
+      code: 2,
+      err: 'baybook: "guides" is no shard of this Baybook\n',
+    });
   });
 
   it('take no folder in which something else lies, and no number that is no part', async () => {
