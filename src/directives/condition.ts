@@ -36,6 +36,7 @@ export const condition = directive({
       needs: own.needs.length > 0 ? own.needs : (known?.needs ?? []),
       work: own.work ?? known?.work ?? null,
       immobile: own.immobile || known?.immobile === true,
+      zones: own.zones.length > 0 ? own.zones : (known?.zones ?? []),
       stays: values.stays !== null || known?.stays === true,
       setWords: values.set?.value ?? known?.setWords ?? null,
       clearWords: values.clear?.value ?? known?.clearWords ?? null,

@@ -49,6 +49,7 @@ import { supply } from './supply.ts';
 import { tool } from './tool.ts';
 import { wear } from './wear.ts';
 import { where } from './where.ts';
+import { zone } from './zone.ts';
 
 /** What declares an item. */
 export const items: readonly DirectiveReader<Item>[] = [
@@ -84,6 +85,7 @@ export const blocks: readonly DirectiveReader<Block>[] = [
 export const directives: readonly DirectiveReader<unknown>[] = [
   ...items,
   none,
+  zone,
   sequence,
   step,
   procedure,

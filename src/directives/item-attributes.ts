@@ -20,6 +20,7 @@ import {
 } from './attribute-types.ts';
 import type { Scope, Values } from './directive.ts';
 import { when } from './when.ts';
+import { itemZones } from './zones.ts';
 
 /** The most of one thing that a guide can count, per side. */
 export const MOST = 999;
@@ -44,6 +45,10 @@ export const itemAttributes = {
   immobile: meant(
     flag,
     'While it is off, apart, loose or aside, or while it holds, the vehicle must not be moved. The page says so at each step.',
+  ),
+  zone: meant(
+    itemZones,
+    'The zones of the platform in which it lies. Without it, what it holds, sits on, replaces or covers tells, or what covers or holds it.',
   ),
 };
 
@@ -153,6 +158,7 @@ export function itemBase<K extends ItemKind>(
     needs: values.needs?.value ?? [],
     work: values.work,
     immobile: values.immobile !== null,
+    zones: values.zone?.value ?? [],
     origins: scope.origins,
     unknown,
   };

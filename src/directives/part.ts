@@ -40,6 +40,7 @@ export const part = directive({
       when: own.when ?? known?.when ?? null,
       work: own.work ?? known?.work ?? null,
       immobile: own.immobile || known?.immobile === true,
+      zones: own.zones.length > 0 ? own.zones : (known?.zones ?? []),
       count: values.count ?? known?.count ?? number.count,
       countWritten: number.countWritten || known?.countWritten === true,
       side: values.side ?? known?.side ?? null,

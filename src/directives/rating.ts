@@ -36,6 +36,7 @@ export const rating = directive({
     return {
       ...own,
       when: own.when ?? known?.when ?? null,
+      zones: own.zones.length > 0 ? own.zones : (known?.zones ?? []),
       limit: values.limit ?? known?.limit ?? null,
       claim: values.claim,
       fromPlatform: known !== undefined,

@@ -3,6 +3,7 @@ import { meant, required } from './attribute.ts';
 import { estimate, flag, id, oneOf, ref, refs, size, wholeNumber, words } from './attribute-types.ts';
 import { directive } from './directive.ts';
 import { when } from './when.ts';
+import { stepZones } from './zones.ts';
 
 /** A step as its opening line states it; what it holds follows in the text. */
 export type StepHead = Omit<Step, 'blocks'>;
@@ -46,6 +47,10 @@ export const step = directive({
     ),
     after: meant(refs, 'Earlier steps that must be done first, where nothing that is handled shows it.'),
     needs: meant(refs, 'What must hold, be cured or be in range from its first to its last action.'),
+    zone: meant(
+      stepZones,
+      'Where it is done, where what it handles does not tell: zones of the platform, or `off` for work off the vehicle.',
+    ),
     'refit-title': meant(
       words,
       'The title of the step that undoes it; without it, its first action gives one.',
@@ -74,6 +79,7 @@ export const step = directive({
       anyOrder: values['any-order'] !== null,
       after: values.after?.value ?? [],
       needs: values.needs?.value ?? [],
+      zones: values.zone?.value ?? [],
       when: values.when,
       origins: scope.origins,
       unknown,

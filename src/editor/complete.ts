@@ -5,7 +5,7 @@ import { fileEntries } from '../handbook/file-entries.ts';
 import { actionRules, targetKinds } from '../job/index.ts';
 import type { Workspace } from '../shop/open-workspace.ts';
 import type { EditorDesk } from './desk.ts';
-import { namesIn } from './names.ts';
+import { isZones, namesIn } from './names.ts';
 import { itemNamed, itemWords } from './tell.ts';
 
 /** Something that can be written at a place. */
@@ -74,6 +74,7 @@ function inBraces(
   if (type && value !== undefined) {
     const last = /[^\s]*$/.exec(value)?.[0] ?? '';
     if (type.read === ref.read || type.read === refs.read) return ids(() => true, last);
+    if (isZones(type)) return zoneOffers(path, desk, last);
     if (type.read === when.read)
       return (desk.worked(path)?.guide.builds.options ?? [])
         .filter(({ id }) => id.startsWith(last))
@@ -101,6 +102,22 @@ function inBraces(
     }));
 }
 
+/** The zones of the platform that a file is for, or those of its own. */
+function zoneOffers(path: string, desk: EditorDesk, typed: string): readonly EditorOffer[] {
+  const source = desk.source(path);
+  const own = source
+    ? namesIn(source).flatMap(({ id, gives, space }) =>
+        gives && space === 'zone' ? [[id, ''] as const] : [],
+      )
+    : [];
+  const known = [...(desk.worked(path)?.guide.zones.values() ?? [])].map(
+    ({ id, label }) => [id, label] as const,
+  );
+  return [...own, ...known]
+    .filter(([id]) => id.startsWith(typed))
+    .map(([id, label]) => valueOffer(id, label === '' ? 'a zone of this platform' : label, typed));
+}
+
 function valueOffer(label: string, detail: string, typed: string): EditorOffer {
   return { label, detail, kind: 'value', text: label, typed: typed.length };
 }
@@ -115,7 +132,9 @@ function idOffers(
 ): readonly EditorOffer[] {
   const source = desk.source(path);
   const own = source
-    ? namesIn(source).flatMap(({ id, gives, space }) => (gives && space !== 'option' ? [id] : []))
+    ? namesIn(source).flatMap(({ id, gives, space }) =>
+        gives && space !== 'option' && space !== 'zone' ? [id] : [],
+      )
     : [];
   const guide = desk.worked(path)?.guide;
   const known = new Set([...own, ...(guide?.items.keys() ?? []), ...(guide?.templates.keys() ?? [])]);

@@ -1,7 +1,9 @@
+import type { AttributeType } from '../directives/attribute.ts';
 import { placedWords, ref, refs } from '../directives/attribute-types.ts';
 import { isId } from '../directives/id-text.ts';
 import { directives } from '../directives/index.ts';
 import { when } from '../directives/when.ts';
+import { itemZones, OFF, stepZones } from '../directives/zones.ts';
 import { directiveNames } from '../guide/index.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import type { Span, Written } from '../source/span.ts';
@@ -10,7 +12,7 @@ import type { Directive, DocumentNode, RawProse } from '../syntax/tree.ts';
 import { conditionNames, headNames, passedNames } from './option-names.ts';
 
 /** What a name stands for: a thing, a place of the text, an option, a procedure or a kind of fastener have names of their own. */
-type NameSpace = 'item' | 'place' | 'option' | 'procedure' | 'type';
+type NameSpace = 'item' | 'place' | 'option' | 'procedure' | 'type' | 'zone';
 
 /** A name where it is written. */
 export interface NamePlace {
@@ -102,7 +104,7 @@ function inDirective(found: Directive, page: NamedPage): readonly NamePlace[] {
     const type = spec?.attributes[name];
     if (value === null || !type) continue;
     if (name === 'id') {
-      const space = places.has(found.name) ? 'place' : 'item';
+      const space = places.has(found.name) ? 'place' : found.name === 'zone' ? 'zone' : 'item';
       const taken = found.form === 'leaf' && spec?.label === 'optional' && found.label === null;
       names.push({
         id: value,
@@ -115,10 +117,11 @@ function inDirective(found: Directive, page: NamedPage): readonly NamePlace[] {
     } else if (found.name === 'procedure' && name === 'options') {
       const of = found.attributes.find((one) => one.name === 'of')?.value;
       if (of) names.push(...passedNames(value, valueAt, of));
-    } else if (type.read === ref.read || type.read === refs.read) {
+    } else if (type.read === ref.read || type.read === refs.read || isZones(type)) {
       const space = spaceOf(found.name, name);
       for (const word of placedWords(value, valueAt)) {
-        if (isId(word.value)) names.push({ id: word.value, space, at: word.at, gives: null });
+        if (isId(word.value) && !(space === 'zone' && word.value === OFF))
+          names.push({ id: word.value, space, at: word.at, gives: null });
       }
     }
   }
@@ -134,7 +137,13 @@ function inDirective(found: Directive, page: NamedPage): readonly NamePlace[] {
 function spaceOf(directive: string, attribute: string): NameSpace {
   if (attribute === 'of') return directive === 'procedure' ? 'procedure' : 'place';
   if (attribute === 'type') return 'type';
+  if (attribute === 'zone') return 'zone';
   return ofPlaces.has(attribute) ? 'place' : 'item';
+}
+
+/** Whether an attribute names zones of the platform. */
+export function isZones({ read }: AttributeType<unknown>): boolean {
+  return read === itemZones.read || read === stepZones.read;
 }
 
 /** The id alone, where the place begins with its `#`. */

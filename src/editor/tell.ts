@@ -53,6 +53,10 @@ export function toldAt(path: string, offset: number, desk: EditorDesk, workspace
     const choices = option?.choices?.map((choice) => `${choice.id}: ${choice.name}`) ?? [];
     return option ? [`**${name.id}**`, `Option: ${option.name}`, ...choices].join('\n\n') : null;
   }
+  if (name?.space === 'zone') {
+    const zone = desk.worked(path)?.guide.zones.get(name.id);
+    return zone ? `**${name.id}**\n\nZone: ${zone.label}` : null;
+  }
   if (name?.space === 'place') {
     const step = desk
       .worked(path)

@@ -10,11 +10,13 @@ import { reverse } from '../directives/reverse.ts';
 import { misplaced } from '../directives/rules/directive-misplaced.ts';
 import { sequence } from '../directives/sequence.ts';
 import { type StepHead, step } from '../directives/step.ts';
+import { zone } from '../directives/zone.ts';
 import { inlinesOf, prosesOf } from '../job/walk.ts';
 import type { Block } from '../model/block.ts';
 import type { None } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { Sequence } from '../model/sequence.ts';
+import type { Zone } from '../model/zone.ts';
 import type { ContainerDirective, Document, Heading, LeafDirective } from '../syntax/tree.ts';
 import type { DeclaredTemplate, Draft, DraftSection, Entry } from './draft.ts';
 import { headingUnnamed } from './rules/heading-unnamed.ts';
@@ -38,6 +40,7 @@ export function assemble(document: Document, scope: Scope): Draft {
   const templates: DeclaredTemplate[] = [];
   const sequences: Sequence[] = [];
   const nones: None[] = [];
+  const zones: Zone[] = [];
   const opening: Block[] = [];
   const sections: OpenSection[] = [];
   let section: OpenSection | null = null;
@@ -76,6 +79,9 @@ export function assemble(document: Document, scope: Scope): Draft {
     } else if (leaf.name === none.name) {
       const found = none.read(leaf, scope);
       if (found) nones.push(found);
+    } else if (leaf.name === zone.name) {
+      const found = zone.read(leaf, scope);
+      if (found) zones.push(found);
     } else if (leaf.name === sequence.name) {
       const found = sequence.read(leaf, scope);
       if (found) sequences.push(found);
@@ -115,6 +121,7 @@ export function assemble(document: Document, scope: Scope): Draft {
     templates,
     sequences,
     nones,
+    zones,
     opening,
     sections,
     footnotes: scope.prose(document.footnotes),
@@ -168,6 +175,7 @@ function lostStep(leaf: LeafDirective, scope: Scope): OpenStep {
     anyOrder: false,
     after: [],
     needs: [],
+    zones: [],
     when: null,
     blocks: [],
     origins: scope.origins,

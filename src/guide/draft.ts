@@ -6,6 +6,7 @@ import type { None, Section, Step } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { Prose } from '../model/prose.ts';
 import type { Sequence } from '../model/sequence.ts';
+import type { Zone } from '../model/zone.ts';
 import type { Span } from '../source/span.ts';
 
 /** A template as declared, with the place of its id. */
@@ -22,6 +23,8 @@ export interface Draft {
   readonly templates: readonly DeclaredTemplate[];
   readonly sequences: readonly Sequence[];
   readonly nones: readonly None[];
+  /** Of a platform's drawing. */
+  readonly zones: readonly Zone[];
   readonly opening: readonly Block[];
   readonly sections: readonly DraftSection[];
   readonly footnotes: Prose;

@@ -16,6 +16,7 @@ import { reverseUnknown } from './rules/reverse-unknown.ts';
 import { reverseUnsound } from './rules/reverse-unsound.ts';
 import { sequenceAction } from './rules/sequence-action.ts';
 import { stepHomeless } from './rules/step-homeless.ts';
+import { zoneUnknown } from './rules/zone-unknown.ts';
 
 export type { ReadingContext } from './context.ts';
 export { directiveNames } from './names.ts';
@@ -44,4 +45,5 @@ export const guideRules: readonly RuleCard[] = [
   reverseUnsound,
   sequenceAction,
   stepHomeless,
+  zoneUnknown,
 ];

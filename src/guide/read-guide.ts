@@ -17,10 +17,12 @@ import { withLeftOut } from './left-out.ts';
 import { directiveNames } from './names.ts';
 import { joinBuilds, limitBuilds, readOptions, withFindings } from './options.ts';
 import { placeProcedures } from './place-procedures.ts';
+import { placeChains, placedReport } from './placed-report.ts';
 import { stepHomeless } from './rules/step-homeless.ts';
 import { scopeOf } from './scope.ts';
 import { spellOutSequences } from './spell-out-sequences.ts';
 import { uniqueIds } from './unique-ids.ts';
+import { reportStrayZones, reportUnknownZones } from './zones.ts';
 
 /**
  * Reads one guide: its file, the procedures that it places and the reversals that it asks for. `null` after a
@@ -43,6 +45,7 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
 
   const assembled = assemble(document, scopeOf(source.path, context, platform, [], report));
   reportHomeless(assembled, report);
+  reportStrayZones(assembled, report);
   const { draft, brought } = placeProcedures(assembled, {
     context,
     platform,
@@ -66,6 +69,8 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
   const titles = sections.map((section) => section.title);
   const facts = factsOf([...draft.opening, ...texts], [...titles, draft.footnotes], context.resolve);
   const steps = sections.flatMap((section) => section.steps);
+  if (platform)
+    reportUnknownZones({ items, sections }, platform, placedReport(placeChains({ items, sections }), report));
   return {
     id: posix.dirname(source.path),
     file: source.path,
@@ -81,6 +86,7 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
     changes: written(value.changes, front, 'changes'),
     builds,
     words,
+    zones: platform?.zones ?? new Map(),
     items,
     templates: new Map(
       [...templateById].map(([id, template]) => [id, finishTemplate(template, steps, items)]),

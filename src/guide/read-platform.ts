@@ -15,6 +15,7 @@ import { readBuilds, readImpossible, readOptions } from './options.ts';
 import { scopeOf } from './scope.ts';
 import { uniqueIds } from './unique-ids.ts';
 import { readWords } from './words.ts';
+import { reportUnknownZone } from './zones.ts';
 
 /**
  * Reads a vehicle platform: its description, options and builds, and the parts and states that its guides
@@ -31,7 +32,8 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
     const message = `a platform describes the ${words.vehicle}; work is described in a guide or a procedure`;
     report(finding(misplaced, entry.at, message));
   }
-  const { items } = uniqueIds(draft, report);
+  const { items, zones } = uniqueIds(draft, report);
+  for (const ref of [...items.values()].flatMap((item) => item.zones)) reportUnknownZone(ref, zones, report);
   const parts = new Map<string, Part>();
   const conditions = new Map<string, Condition>();
   const ratings = new Map<string, Rating>();
@@ -67,6 +69,17 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
       ? [opening]
       : [];
   const all = [...untitled, ...sections];
+  const facts = factsOf(
+    all.flatMap(({ blocks }) => blocks),
+    [...all.map(({ title }) => title), draft.footnotes],
+    context.resolve,
+  );
+  const drawing = facts.pictures.find(({ figure }) => figure !== null) ?? null;
+  const [first] = zones.values();
+  if (first && !drawing) {
+    const message = `a zone lies in the first picture of the platform, and this one shows none; put a :::figure of the whole ${words.vehicle} on its page`;
+    report(finding(misplaced, first.at, message));
+  }
   return {
     id: posix.basename(source.path, '.md'),
     file: source.path,
@@ -80,11 +93,9 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
     parts,
     conditions,
     ratings,
+    zones,
+    drawing,
     sections: all,
-    ...factsOf(
-      all.flatMap(({ blocks }) => blocks),
-      [...all.map(({ title }) => title), draft.footnotes],
-      context.resolve,
-    ),
+    ...facts,
   };
 }

@@ -13,6 +13,7 @@ import { procedureSchema, readFrontMatter } from './front-matter.ts';
 import { directiveNames } from './names.ts';
 import { readOptions } from './options.ts';
 import { scopeOf } from './scope.ts';
+import { reportStrayZones } from './zones.ts';
 
 /** Reads a shared procedure as it stands in its own file; `null` after a fault that leaves nothing to place. */
 export function readProcedure(
@@ -26,6 +27,7 @@ export function readProcedure(
   const front = readFrontMatter(document, source, procedureSchema, report);
   if (!sound || !front) return null;
   const draft = assemble(document, scopeOf(source.path, context, platform, origins, report));
+  reportStrayZones(draft, report);
   const [footnote] = draft.footnotes;
   if (footnote && 'at' in footnote && footnote.at) {
     report(

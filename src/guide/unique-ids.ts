@@ -4,6 +4,7 @@ import { whenKey } from '../job/when.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
 import type { Sequence } from '../model/sequence.ts';
+import type { Zone } from '../model/zone.ts';
 import type { Span } from '../source/span.ts';
 import type { DeclaredTemplate, Draft } from './draft.ts';
 import { isStep } from './draft.ts';
@@ -20,6 +21,7 @@ export function uniqueIds(
   readonly items: ReadonlyMap<string, Item>;
   readonly templates: DeclaredTemplate[];
   readonly sequences: readonly Sequence[];
+  readonly zones: ReadonlyMap<string, Zone>;
 } {
   const things = nameSpace(report);
   const items = new Map<string, Item>();
@@ -41,11 +43,14 @@ export function uniqueIds(
     }
   }
   const sequences = draft.sequences.filter(({ id, idAt }) => things.claim(id, idAt));
+  const areas = nameSpace(report);
+  const zones = draft.zones.filter(({ id, idAt }) => areas.claim(id, idAt));
   claimPlaces(draft, report);
   return {
     items: new Map([...items].map(([id, item]) => [id, asFastener(item, items)])),
     templates,
     sequences,
+    zones: new Map(zones.map((zone) => [zone.id, zone])),
   };
 }
 
@@ -87,6 +92,7 @@ function joined(a: Item, b: Item): Item {
     needs: also(a.needs, b.needs),
     work: a.work ?? b.work,
     immobile: a.immobile || b.immobile,
+    zones: also(a.zones, b.zones),
     ...('covers' in a && 'covers' in b ? { covers: also(a.covers, b.covers) } : {}),
   };
 }

@@ -30,7 +30,7 @@ export const wants: readonly Want[] = [
   { want: 'Say what must hold, and what is set', names: ['condition', 'setting'] },
   { want: 'Have it tightened', names: ['torque', 'sequence'] },
   { want: 'Warn', names: ['danger', 'warning', 'caution', 'notice'] },
-  { want: 'Show it', names: ['photographs', 'drawing', 'figure', 'mark'] },
+  { want: 'Show it', names: ['photographs', 'drawing', 'figure', 'mark', 'zone'] },
   {
     want: 'Cut and drill to a template',
     names: [

@@ -78,6 +78,8 @@ const untold: ReadonlySet<string> = new Set([
   'origins',
   'unknown',
   'src',
+  // They light up the drawing, and what pictures show does not count.
+  'zones',
 ]);
 
 /** White space that is not one plain space. */

@@ -33,3 +33,4 @@ export { sideTime } from './time.ts';
 export { toolsOf } from './uses.ts';
 export { actionsOf, inlinesOf, type Placed, placedIn, placedInStep, provesOf, stepsOf } from './walk.ts';
 export { allHold, holds, optionsIn, whenKey } from './when.ts';
+export { zonesOfStep, zonesOfThing } from './zones.ts';

@@ -54,6 +54,7 @@ function asStep(block: Prove, id: string): Step {
     anyOrder: false,
     after: [],
     needs: block.needs,
+    zones: [],
     when: block.when,
     blocks: [block],
     origins: [],

@@ -11,6 +11,7 @@ import type { Prose } from './prose.ts';
 import type { Sequence } from './sequence.ts';
 import type { Visit } from './visit.ts';
 import type { BuildSpace, When } from './when.ts';
+import type { Zone } from './zone.ts';
 
 /** One guide: a job on a platform, complete, with procedures placed and reversals worked out. */
 export interface Guide {
@@ -36,6 +37,8 @@ export interface Guide {
   readonly builds: BuildSpace;
   /** What the platform's vehicles, their sides and their registration are called. */
   readonly words: TradeWords;
+  /** The zones of the platform's drawing, by id; empty where it has none. */
+  readonly zones: ReadonlyMap<string, Zone>;
   /** Every item by id, in the order of declaration. */
   readonly items: ReadonlyMap<string, Item>;
   readonly templates: ReadonlyMap<string, CutTemplate>;
@@ -111,12 +114,17 @@ export interface Step {
   /** Earlier steps that must be done first, for a reason that the ledger cannot know. */
   readonly after: readonly Ref[];
   readonly needs: readonly Ref[];
+  /** Where it is done, where the author says so; else what it handles tells. */
+  readonly zones: StepZones;
   readonly when: Written<When> | null;
   readonly blocks: readonly Block[];
   readonly origins: readonly Origin[];
   readonly unknown: ReadonlySet<string>;
   readonly at: Span;
 }
+
+/** Zones of the platform's drawing, or `off` for work that is done off the vehicle. */
+export type StepZones = readonly Ref[] | 'off';
 
 /** A link in the text, and what became of it. */
 export interface LinkFact {

@@ -60,6 +60,8 @@ interface ItemBase<K extends string> {
   readonly work: Written<WorkClass> | null;
   /** While it is off, apart, loose, aside or holds, the vehicle must not be moved. */
   readonly immobile: boolean;
+  /** The zones of the platform's drawing in which it lies, where the author names them. */
+  readonly zones: readonly Ref[];
   /** How it came into the guide, outermost first; empty for what the guide's own file declares. */
   readonly origins: readonly Origin[];
   /** Attributes that were written but could not be read; rules stay silent about what depends on them. */

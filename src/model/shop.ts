@@ -6,6 +6,7 @@ import type { LinkFact, PictureFact } from './guide.ts';
 import type { Condition, FastenerType, Part, Rating, Supply, Tool, Wear } from './item.ts';
 import type { Prose } from './prose.ts';
 import type { BuildSpace } from './when.ts';
+import type { Zone } from './zone.ts';
 
 /** What all guides of a workspace share: the shop, what it owns and its platforms. */
 export interface Shop {
@@ -60,6 +61,10 @@ export interface Platform {
   readonly conditions: ReadonlyMap<string, Condition>;
   /** Limits of the vehicle that jobs load together, such as that of its roof. */
   readonly ratings: ReadonlyMap<string, Rating>;
+  /** The named parts of its drawing, by id. */
+  readonly zones: ReadonlyMap<string, Zone>;
+  /** The first picture of its page, in which the zones lie. */
+  readonly drawing: PictureFact | null;
   /** Its description. */
   readonly sections: readonly PlatformSection[];
   readonly links: readonly LinkFact[];

@@ -26,6 +26,8 @@ type Untold =
   | 'idAt'
   | 'origins'
   | 'unknown'
+  // Where it lies on the drawing is shown as pictures are, which a fingerprint leaves out too.
+  | 'zones'
   | 'countWritten'
   | 'isFastener'
   | 'inCrib'

@@ -77,6 +77,7 @@ export function composeVisit(composition: Composition, order: readonly string[])
     changes: null,
     builds: composition.builds,
     words: first.words,
+    zones: first.zones,
     items,
     templates: new Map(templates.map((template) => [template.id, template])),
     sequences: new Map(sequences.map((sequence) => [sequence.id, sequence])),

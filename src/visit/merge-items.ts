@@ -67,6 +67,7 @@ function oneThing(a: Item, b: Item): Item {
     needs: also(a.needs, b.needs),
     work: a.work ?? b.work,
     immobile: a.immobile || b.immobile,
+    zones: also(a.zones, b.zones),
     unknown: new Set([...a.unknown, ...b.unknown]),
     ...('covers' in a && 'covers' in b ? { covers: also(a.covers, b.covers) } : {}),
     ...('holds' in a && 'holds' in b ? { holds: also(a.holds, b.holds) } : {}),

@@ -21,8 +21,12 @@ A van.
 ::part[Bumper cover]{#cover}
 `;
 
-/** A guide read from its body, on a platform with fog lamps and a choice of headlamps. */
-export function readBody(body: string, procedures: { readonly [id: string]: string } = {}) {
+/**
+ * A guide read from its body, on a platform with fog lamps and a choice of headlamps.
+ *
+ * @param more what else the platform's file says
+ */
+export function readBody(body: string, procedures: { readonly [id: string]: string } = {}, more = '') {
   const { findings, report } = collector();
   const platforms = new Map<string, Platform>();
   const context: ReadingContext = {
@@ -40,7 +44,7 @@ export function readBody(body: string, procedures: { readonly [id: string]: stri
     resolve: (_, path) => path,
     textOf: () => null,
   };
-  const platform = readPlatform(sourceFile('platforms/example-van.md', platformText), context, report);
+  const platform = readPlatform(sourceFile('platforms/example-van.md', platformText + more), context, report);
   if (platform) platforms.set(platform.id, platform);
   const text = body.startsWith('---') ? body : `---\ntitle: Example\nplatform: example-van\n---\n\n${body}`;
   const guide = readGuide(sourceFile('example/guide.md', text), context, report);

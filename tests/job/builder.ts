@@ -112,6 +112,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     needs: [...refs(words.needs), ...refs(words.chosen)],
     work: null,
     immobile: words.immobile ?? false,
+    zones: [],
     origins: [],
     unknown: new Set(words.unknown ?? []),
   };
@@ -381,6 +382,7 @@ export function stepOf(words: StepWords, index = 0, places = new Places()): Step
     anyOrder: words.anyOrder ?? false,
     after: refs(words.after),
     needs: refs(words.needs),
+    zones: [],
     when: maybeWhen(words.when),
     blocks: [
       ...(words.blocks ?? []),
@@ -445,6 +447,7 @@ export function guide(words: GuideWords): Guide {
     title: written('Test'),
     platform: written('platform'),
     words: usualWords,
+    zones: new Map(),
     partNumber: null,
     revision: null,
     updated: null,

@@ -139,6 +139,7 @@ const step = (): StepView => ({
   id: id(),
   number: number(),
   changed: true,
+  place: { name: text(), drawing: { href: href(), width: number(), height: number(), lit: [id()] } },
   title: html(),
   facts: [text()],
   needs: [text()],
@@ -171,6 +172,18 @@ const step = (): StepView => ({
   wait: text(),
   signOff: true,
   anyOrder: text(),
+});
+
+const box = () => ({ x: number(), y: number(), width: number(), height: number() });
+const thing = () => ({ ...shown(), ...link() });
+
+const zone = () => ({
+  id: id(),
+  lit: { id: id(), box: box() },
+  name: text(),
+  steps: [stepRef()],
+  parts: [thing()],
+  plugs: [thing()],
 });
 
 /** A single thing, or a set of sizes, which takes the place of the row's own id and step. */
@@ -280,6 +293,12 @@ export const guideView = (): GuideView => ({
   contents: [{ title: text(), steps: [stepRef()] }],
   about: [{ label: text(), text: text(), owner: true }],
   signalKey: [{ word: text(), meaning: text() }],
+  vehicle: {
+    picture: picture(null),
+    alt: text(),
+    zones: [zone()],
+    links: [{ href: href(), name: text(), lit: id(), touch: box() }],
+  },
   glance: [{ label: text(), lines: [varying()], more: [varying()], steps: [stepRef()] }],
   visit: {
     guides: [{ link: link(), edition: text() }],

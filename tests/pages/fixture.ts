@@ -352,6 +352,7 @@ export const guide: Guide = {
   takenOff: null,
   changes: null,
   words: usualWords,
+  zones: new Map(),
   builds: { options, listed: null, impossible: [] },
   items: new Map([...needItems, ...offItems].map((item) => [item.id, item])),
   templates: new Map([['notch', notch]]),
@@ -404,6 +405,8 @@ const platform: Platform = {
   parts: new Map(),
   conditions: new Map(),
   ratings: new Map(),
+  zones: new Map(),
+  drawing: null,
   links: [],
   pictures: [],
   sections: [

@@ -7,6 +7,7 @@ import type { Job, Plan } from '../../model/job.ts';
 import type { Shop } from '../../model/shop.ts';
 import type { Marks, ReleaseStanding } from '../../release/standing.ts';
 import type { TradeWords } from '../../trade/words.ts';
+import type { ZonedDrawing } from '../overview/vehicle.ts';
 import type { PictureView, TemplateView } from '../steps/block-views.ts';
 import type { Twins } from './alone.ts';
 import { always, type Planned, shownIn } from './plans.ts';
@@ -47,7 +48,9 @@ export interface PageContext {
 
 /** What prose is printed with: all of the above, and what its nouns and conditions refer to. */
 export interface GuideContext extends PageContext, Planned {
-  readonly guide: Pick<Guide, 'id' | 'builds' | 'words' | 'items' | 'templates' | 'visit'>;
+  readonly guide: Pick<Guide, 'id' | 'builds' | 'words' | 'items' | 'templates' | 'visit' | 'zones'>;
+  /** The platform's drawing, for a guide of a platform that has zones. */
+  readonly drawing: ZonedDrawing | null;
   readonly steps: ReadonlyMap<string, NumberedStep>;
   /** The page on which the guide's places stand, from the page that is made; empty where that is the same. */
   readonly places: string;
@@ -123,6 +126,7 @@ const styleSheets = [
   'bay.css',
   'screen.css',
   'picture.css',
+  'vehicle-drawing.css',
   'schedule.css',
   'tightening.css',
   'cover.css',

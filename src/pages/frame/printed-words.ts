@@ -24,6 +24,7 @@ export interface PrintedWords {
   readonly recordsWhat: string;
   readonly recordWhat: string;
   readonly recordOf: string;
+  readonly where: string;
 }
 
 /** The table in the words of a trade. */
@@ -46,5 +47,6 @@ export function printedWords({ vehicle, vehicles, registration }: TradeWords): P
     recordsWhat: `What was found, done, measured and signed on one ${vehicle}, with its photographs. It is kept on the device that it was written on, and goes along as one file. Nothing leaves this device by itself, and no record is removed because a guide has changed.`,
     recordWhat: `A record goes from the intake to the re-check: what is damaged already, photographs, readings, torques and who signed. It stays on this device under its own number, and is saved as one file.`,
     recordOf: `Record of this ${vehicle}`,
+    where: `Where on the ${vehicle}`,
   };
 }

@@ -1,7 +1,7 @@
 import { notChecked } from '../../checks/index.ts';
 import { portable } from '../../job/dry-run/portable.ts';
 import { scriptOf } from '../../job/dry-run/script.ts';
-import { actionWords, findTarget, isCounted, isFixing } from '../../job/index.ts';
+import { actionWords, findTarget, isCounted, isFixing, zonesOfStep, zonesOfThing } from '../../job/index.ts';
 import { actionsOf, type Placed } from '../../job/walk.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Action } from '../../model/inline.ts';
@@ -57,7 +57,8 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
         choices: choices?.map((choice) => ({ id: choice.id, name: choice.name })) ?? null,
         wish,
       })),
-    items: [...guide.items.values()].map(itemJson),
+    zones: [...guide.zones.values()].map(({ id, label }) => ({ id, label })),
+    items: [...guide.items.values()].map((item) => itemJson(item, guide)),
     sequences: [...guide.sequences.values()].map((sequence) => ({
       id: sequence.id,
       label: sequence.label,
@@ -111,13 +112,14 @@ function visitJson({ guides, steps, shared, reasons, loads, savings }: Visit): G
   };
 }
 
-function itemJson(item: Item): ItemJson {
+function itemJson(item: Item, guide: Guide): ItemJson {
   const fixing = isFixing(item) ? item : null;
   return {
     id: item.id,
     kind: item.kind,
     label: item.noun.label,
     when: item.when ? whenText(item.when.value) : null,
+    zones: [...zonesOfThing(guide, item.id)],
     count: countOf(item),
     side: isCounted(item) ? (item.side?.value ?? null) : null,
     drive: fixing?.drive ? writtenDrive(fixing.drive.value) : null,
@@ -185,6 +187,7 @@ function rangeJson({ least, most }: { readonly least: Quantity; readonly most: Q
 }
 
 function stepJson(step: Step, guide: Guide, job: Job): StepJson {
+  const zones = zonesOfStep(guide, step);
   return {
     id: step.id,
     title: step.titleText,
@@ -199,6 +202,7 @@ function stepJson(step: Step, guide: Guide, job: Job): StepJson {
     stop: step.stop,
     anyOrder: step.anyOrder,
     after: step.after.map(({ value }) => value),
+    zones: zones === 'off' ? null : [...zones],
     when: step.when ? whenText(step.when.value) : null,
     actions: actionsOf(step).map((placed) => actionJson(placed, step, guide)),
     photos: step.blocks.flatMap((block) =>

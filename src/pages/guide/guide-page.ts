@@ -23,6 +23,7 @@ import { pickerView, pickTable, tableMarkup } from '../overview/pick-table.ts';
 import { safetyGroups, signalKey } from '../overview/safety.ts';
 import { scheduleViews } from '../overview/schedule.ts';
 import { standingView } from '../overview/standing.ts';
+import { vehicleView, zonedDrawing } from '../overview/vehicle.ts';
 import { visitView } from '../overview/visit.ts';
 import { CARDS_PAGE, guideCardsPage } from '../rehearsal/cards-page.ts';
 import { rehearsalData } from '../rehearsal/rehearsal.ts';
@@ -107,6 +108,7 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
     contents: contentsRows(guide, context),
     about: aboutRows(guide, context),
     glance: glanceRows(context, guide),
+    vehicle: vehicleView(guide, context),
     visit: visitView(guide, context),
     untimed: [...untimed].flatMap((id) => stepRef(context, id) ?? []),
     accounted: job.accounted,
@@ -138,6 +140,7 @@ function guideContext(guide: Guide, job: Job, page: PageContext): GuideContext {
     marks,
     listed: new Set<string>(),
     places: '',
+    drawing: zonedDrawing(guide, page),
     twins: new Map(),
   };
   const gathered = job.plans.flatMap(({ gather }) =>

@@ -52,6 +52,7 @@ const item = z.strictObject({
   kind,
   label: z.string(),
   when,
+  zones: z.array(id).describe('The zones of the platform in which it lies; empty where nothing tells'),
   count: z
     .number()
     .int()
@@ -134,6 +135,10 @@ const step = z.strictObject({
   stop: z.boolean().describe('The job ends with it'),
   anyOrder: z.boolean(),
   after: z.array(z.string()),
+  zones: z
+    .array(id)
+    .nullable()
+    .describe('The zones in which it is done, none for the whole vehicle; null for work off the vehicle'),
   when,
   actions: z.array(action),
   photos: z
@@ -381,6 +386,9 @@ const guideSchema = z
       }),
     ),
     sequences: z.array(z.strictObject({ id, label: z.string(), order: z.array(id).describe('Fasteners') })),
+    zones: z
+      .array(z.strictObject({ id, label: z.string() }))
+      .describe('The named parts of the platform’s drawing'),
     items: z.array(item),
     sections: z.array(z.strictObject({ id, title: z.string(), steps: z.array(step) })),
     notChecked: z

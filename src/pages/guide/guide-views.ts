@@ -6,6 +6,7 @@ import type { CoverView } from '../overview/cover.ts';
 import type { ComesOffRow, GatherView, LimitRow } from '../overview/list-views.ts';
 import type { ScheduleView } from '../overview/schedule.ts';
 import type { StandingView } from '../overview/standing.ts';
+import type { VehicleView } from '../overview/vehicle.ts';
 import type { VisitView } from '../overview/visit.ts';
 import type { BlockView, SignalBar } from '../steps/block-views.ts';
 import type { StepView } from '../steps/step-views.ts';
@@ -31,6 +32,8 @@ export interface GuideView {
   /** Printed on the cover and, in part, on the owner's sheet. */
   readonly about: readonly AboutRow[];
   readonly glance: readonly GlanceRow[];
+  /** The drawing of the vehicle with what is done in each zone; `null` for a platform without zones. */
+  readonly vehicle: VehicleView | null;
   /** How several guides became one job; `null` for a guide of an author. */
   readonly visit: VisitView | null;
   /** Steps that state no time, so that the figures leave them out. */

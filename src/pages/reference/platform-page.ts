@@ -26,12 +26,14 @@ export function platformPage(
       items: platform.parts,
       templates: new Map(),
       visit: null,
+      zones: platform.zones,
     },
     job: { plans: [], decidingOptions: [] },
     steps: new Map(),
     marks: marksSince(null),
     listed: new Set(),
     places: '',
+    drawing: null,
     twins: new Map(),
   };
   const titled = platform.sections.filter(({ id }) => id !== null);

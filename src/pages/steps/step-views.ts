@@ -1,6 +1,7 @@
 import type { Markup } from '../../html/markup.ts';
 import type { Shown, StepRef, VaryingView } from '../frame/shared-views.ts';
 import type { BlockView, ReadingView } from './block-views.ts';
+import type { PlaceView } from './place.ts';
 import type { PositionsView, StackView } from './stacks.ts';
 import type { TighteningView } from './tightening.ts';
 import type { TypedCheck } from './typed-check.ts';
@@ -12,6 +13,8 @@ export interface StepView extends Shown {
   /** Its time, people or place is other than in the latest release, or it is new. */
   readonly changed: boolean;
   readonly title: Markup;
+  /** Where it is done; `null` for a platform without zones. */
+  readonly place: PlaceView | null;
   /** Sides, time and people, each in words. */
   readonly facts: readonly string[];
   readonly needs: readonly string[];

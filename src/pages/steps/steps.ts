@@ -14,6 +14,7 @@ import { blockViews } from './blocks.ts';
 import { cablesOf } from './cables.ts';
 import { settingsOf } from './evidence.ts';
 import { inspectionsOf } from './inspections.ts';
+import { placeView } from './place.ts';
 import { expectedWords, readingsOf } from './readings.ts';
 import { stacksOf } from './stacks.ts';
 import type { StepView } from './step-views.ts';
@@ -43,6 +44,7 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     number,
     changed: context.marks.steps.has(step.id),
     title: proseMarkup(step.title, { context, stepSide }),
+    place: placeView(step, context),
     facts: [sideWords(stepSide, context.guide.words), timeWords(numbered), peopleWords(step.people)].filter(
       (fact) => fact !== null,
     ),

@@ -74,6 +74,8 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   };
   const { logo } = shop.settings;
   if (logo) await publish({ path: logo.value, figure: null });
+  const { drawing = null } = shop.platforms.get(published.guide.platform.value) ?? {};
+  if (drawing && published.guide.zones.size > 0) for (const wish of wishOf(drawing)) await publish(wish);
   const isUndone = published.guide.sections.some(({ steps }) => steps.some(isDerived));
   for (const wish of published.guide.pictures.flatMap(wishOf)) {
     const turns = await publish(wish);

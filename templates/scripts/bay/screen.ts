@@ -10,6 +10,7 @@ import { fitPicture } from './room.ts';
 import { fillList } from './step-list.ts';
 import { hiddenFor, numberOf, type Stop, stopAt, stopsOf, titleOf } from './stops.ts';
 import { doneWords } from './ticks.ts';
+import { showPlace } from './zones.ts';
 
 /** The elements of the bay screen. */
 interface Screen {
@@ -135,6 +136,7 @@ function drawStop(stop: Stop, screen: Screen, keeper: Keeper): void {
     part?.querySelector('.part-head :is(h2, h3, h4, h5, h6)')?.textContent ?? title,
   );
   words(head.querySelector('.bay-place span'), facts?.textContent ?? (part ? '' : 'Read this first'));
+  showPlace(head.querySelector('.bay-where'), stop.kind === 'step' ? stop.at : null);
   const before = stops[index - 1];
   back.disabled = !before;
   words(back.querySelector('span'), before ? `Back to ${placeOf(before)}` : 'Back');

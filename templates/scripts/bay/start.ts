@@ -18,6 +18,7 @@ import { addTicks } from './ticks.ts';
 import { readingFields, torqueFields } from './typed.ts';
 import { addVerdicts } from './verdicts.ts';
 import { addWaits, showRunning } from './waits.ts';
+import { startZones } from './zones.ts';
 
 /**
  * The guide in the bay: ticks, readings and waits that the device keeps, one step at a time, a screen that
@@ -66,7 +67,10 @@ function startPanel(keeper: Keeper, table: PickTable | null): void {
   if (running) showRunning(running, keeper);
   startScreen(keeper);
   const main = find('main');
-  if (main) startMap(main, keeper);
+  if (main) {
+    startMap(main, keeper);
+    startZones(main);
+  }
   if (link) {
     const look = () => say(link, linkWords(table));
     look();

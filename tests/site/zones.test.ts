@@ -1,0 +1,66 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { parse } from 'parse5';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { demoSite } from './demo-site.ts';
+
+/** An element as parse5 reads it. */
+interface Read {
+  readonly nodeName: string;
+  readonly attrs?: readonly { readonly name: string; readonly value: string }[];
+  readonly childNodes?: readonly Read[];
+}
+
+const all = (from: Read): readonly Read[] => [from, ...(from.childNodes ?? []).flatMap(all)];
+const of = (from: Read, name: string) => from.attrs?.find((one) => one.name === name)?.value ?? '';
+const hasClass = (name: string) => (one: Read) => of(one, 'class').split(' ').includes(name);
+const hrefs = (from: Read, tag: string) =>
+  all(from).flatMap((one) => (one.nodeName === tag ? [of(one, 'href').slice(1)] : []));
+
+let pages: readonly (readonly [string, readonly Read[]])[] = [];
+
+beforeAll(async () => {
+  const site = await demoSite();
+  const found: [string, readonly Read[]][] = [];
+  for (const folder of ['guides', 'visits']) {
+    for (const name of await readdir(join(site, folder))) {
+      const html = await readFile(join(site, folder, name, 'index.html'), 'utf8');
+      found.push([`${folder}/${name}`, all(parse(html) as Read)]);
+    }
+  }
+  pages = found;
+});
+
+describe('the drawing of the vehicle', () => {
+  it('leads to every step of every guide and visit of the demo, by links alone', () => {
+    for (const [page, elements] of pages) {
+      const drawing = elements.find(hasClass('vehicle'));
+      if (!drawing) throw new Error(`${page} has no drawing`);
+      const lists = elements.filter(hasClass('zone'));
+      // What is done off the vehicle stands beside the drawing, under the same heading.
+      const led = new Set([...hrefs(drawing, 'a'), 'zone_off']);
+      const reached = lists.filter((one) => led.has(of(one, 'id'))).flatMap((one) => hrefs(one, 'a'));
+      const steps = elements.filter(hasClass('step')).map((one) => of(one, 'id'));
+      expect(steps.length, page).toBeGreaterThan(5);
+      expect(
+        steps.filter((id) => !reached.includes(id)),
+        page,
+      ).toEqual([]);
+    }
+  });
+
+  it('stands once on a page, and each step lights up shapes that are in it', () => {
+    for (const [page, elements] of pages) {
+      const ids = elements.map((one) => of(one, 'id')).filter((id) => id !== '');
+      expect(new Set(ids).size, page).toBe(ids.length);
+      const places = elements.filter(hasClass('place'));
+      expect(places.length, page).toBe(elements.filter(hasClass('step')).length);
+      const asked = places.flatMap((one) => [of(one, 'href').slice(1), ...hrefs(one, 'use')]);
+      expect(
+        asked.filter((id) => !ids.includes(id)),
+        page,
+      ).toEqual([]);
+      expect(elements.filter((one) => one.nodeName === 'image').length, page).toBe(1);
+    }
+  });
+});
