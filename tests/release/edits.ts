@@ -112,7 +112,7 @@ export const history: readonly EditOfHistory[] = [
     name: 'washers that are new in the box',
     edits: [
       ['  m8-nut: 4\n', '  m8-nut: 4\n  m8-washer: 4\n'],
-      ['::kit[Lamp loom]{#loom}', '::kit[M8 washer]{#m8-washer count=4}\n::kit[Lamp loom]{#loom}'],
+      ['::kit[Lamp loom]{#loom', '::kit[M8 washer]{#m8-washer count=4}\n::kit[Lamp loom]{#loom'],
       ['over the four studs and :start[m8-nut]', 'over the four studs, :fit[m8-washer] and :start[m8-nut]'],
     ],
     work: [
