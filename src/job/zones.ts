@@ -6,7 +6,7 @@ import { featuresOf, findTarget } from './target.ts';
 import { actionsOf, placedInStep } from './walk.ts';
 
 /** Ids of zones; of a step, none for the whole vehicle, and `off` for work that is done off it. */
-export type ZoneIds = readonly string[];
+type ZoneIds = readonly string[];
 
 type InZones = Pick<Guide, 'items' | 'templates' | 'zones'>;
 

@@ -112,7 +112,7 @@ export function vehicleView(guide: Guide, context: GuideContext): VehicleView | 
       lit: box && { id: litId(place), box },
       name,
       steps: [...context.steps.values()].flatMap((numbered) => {
-        const ref = placesOf(guide, numbered.step).includes(place)
+        const ref = placesOfStep(guide, numbered.step).includes(place)
           ? stepRef(context, numbered.step.id)
           : null;
         return ref ? [{ ...ref, ...shownStep(context, numbered) }] : [];
@@ -140,7 +140,10 @@ export function vehicleView(guide: Guide, context: GuideContext): VehicleView | 
 const areaOf = ({ lit }: ZoneView) => (lit ? lit.box.width * lit.box.height : 0);
 
 /** Where a step is done: zones, the whole vehicle, or off it. */
-export function placesOf(guide: Pick<Guide, 'items' | 'templates' | 'zones'>, step: Step): readonly Place[] {
+export function placesOfStep(
+  guide: Pick<Guide, 'items' | 'templates' | 'zones'>,
+  step: Step,
+): readonly Place[] {
   const zones = zonesOfStep(guide, step);
   if (zones === 'off') return ['off'];
   return zones.length > 0 ? zones : ['whole'];

@@ -1,7 +1,7 @@
 import { lowered } from '../../job/noun.ts';
 import type { Step } from '../../model/guide.ts';
 import type { GuideContext } from '../frame/context.ts';
-import { litId, placeAnchor, placeName, placesOf } from '../overview/vehicle.ts';
+import { litId, placeAnchor, placeName, placesOfStep } from '../overview/vehicle.ts';
 
 /** Where a step is done. */
 export interface PlaceView {
@@ -22,7 +22,7 @@ interface LitDrawing {
 
 /** Where a step is done; `null` for a platform without zones. */
 export function placeView(step: Step, { drawing, guide }: GuideContext): PlaceView | null {
-  const [first, ...more] = guide.zones.size === 0 ? [] : placesOf(guide, step);
+  const [first, ...more] = guide.zones.size === 0 ? [] : placesOfStep(guide, step);
   if (first === undefined) return null;
   const places = [first, ...more];
   const [name = '', ...others] = places.map((place) => placeName(guide, place));
