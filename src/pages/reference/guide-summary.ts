@@ -120,7 +120,7 @@ export function summaryOf(
     },
     people: Math.max(1, ...job.plans.flatMap((plan) => plan.steps.map((step) => step.people))),
     differsWith: differences(guide, job),
-    places: placesOfStep(guide, job),
+    places: placesOf(guide, job),
     tools: toolUses(guide, job, shop),
     fasteners: fastenerUses(guide, job, shop),
     messages: messagePlaces(job),
@@ -140,7 +140,7 @@ function differences({ builds, items }: Guide, job: Job): readonly string[] {
   return deciding.flatMap(({ name, choices }) => choices?.map((choice) => choice.name) ?? [name]);
 }
 
-function placesOfStep(guide: Guide, job: Job): readonly GuidePlace[] {
+function placesOf(guide: Guide, job: Job): readonly GuidePlace[] {
   return [
     ...guide.sections.map(({ id, titleText }) => ({ id, text: titleText, number: null })),
     ...[...numberSteps(guide, job).values()].map(({ step, number }) => ({

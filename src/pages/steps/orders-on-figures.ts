@@ -35,7 +35,7 @@ export function orderOnFigure(
     if (shownWhen(context, figure.when).plans !== order.plans) continue;
     const places = figure.marks
       .filter((mark) => names(mark, order.item))
-      .flatMap(placesOfStep)
+      .flatMap(placesOf)
       .map(placed);
     const seen = places.filter((place) => place !== null);
     if (seen.length < places.length || seen.length !== order.order.length || !areApart(seen)) continue;
@@ -52,7 +52,7 @@ function names({ text }: FigureMark, item: string): boolean {
   return inlinesOf(text)[0]?.node.target.value === item;
 }
 
-function placesOfStep({ point, also }: FigureMark) {
+function placesOf({ point, also }: FigureMark) {
   return point ? [point, ...also] : [];
 }
 
