@@ -20,6 +20,7 @@ const rows: readonly (readonly string[])[] = [
   ['handbook'],
   ['site'],
   ['preview', 'editor', 'desk'],
+  ['adopt'],
   ['cli'],
 ];
 

@@ -1,17 +1,17 @@
-import { cp, mkdir, readFile, stat, writeFile } from 'node:fs/promises';
-import { dirname, join, relative } from 'node:path';
+import { cp, readFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 import { kitTyped, type NewOption, readOption } from '../desk/facts.ts';
 import { guideFrom } from '../desk/guide-from.ts';
 import { newGuide } from '../desk/new-guide.ts';
 import { newPlatform, newProcedure, newSchemas, newWorkspace } from '../desk/new-shared.ts';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
-import { idLike } from '../directives/id-text.ts';
 import { diskFiles } from '../shop/disk-files.ts';
 import { fillIn } from '../shop/marked-places.ts';
 import { openWorkspace, type Workspace } from '../shop/open-workspace.ts';
 import { guideId } from '../site/site-pages.ts';
 import { type ExitCode, type Io, UsageError } from './io.ts';
 import { workspaceFolder } from './workspace.ts';
+import { given, idOf, platformOf, writeNew } from './write-new.ts';
 
 /** What a script says of a new guide; what it leaves out is asked of a person, where there is one. */
 interface NewGuideOptions {
@@ -30,7 +30,7 @@ export async function newWorkspaceFolder(
 ): Promise<ExitCode> {
   const name = await given(options.name, '--name', 'What is the shop called?', io);
   const units = options.units ?? (await askedUnits(io));
-  await write(join(io.cwd, options.guides), newWorkspace({ name, units }), io);
+  await writeNew(join(io.cwd, options.guides), newWorkspace({ name, units }), io);
   io.out('Next: baybook new platform, then baybook new guide\n');
   return 0;
 }
@@ -43,7 +43,7 @@ async function askedUnits({ ask }: Io): Promise<'metric' | 'us'> {
 /** `baybook new schemas`: what editors that know nothing of Baybook go by, for a workspace that was begun without. */
 export async function newSchemaFiles(options: { readonly guides: string }, io: Io): Promise<ExitCode> {
   const { root } = await workspaceFolder(options.guides, io);
-  await write(root, newSchemas(), io);
+  await writeNew(root, newSchemas(), io);
   io.out(
     'Next: the first line of a file, # yaml-language-server: $schema=.schemas/tools.json, names its own\n',
   );
@@ -61,7 +61,7 @@ export async function newPlatformFile(
   const asked = options.title === undefined ? await askOptions([], io) : [];
   const all = [...options.option.map(optionOf), ...asked];
   const name = idOf(id, title);
-  await write(root, new Map([[`platforms/${name}.md`, newPlatform(title, all)]]), io);
+  await writeNew(root, new Map([[`platforms/${name}.md`, newPlatform(title, all)]]), io);
   io.out(`Next: baybook new guide --platform ${name}\n`);
   return 0;
 }
@@ -75,7 +75,7 @@ export async function newProcedureFile(
   const { root } = await workspaceFolder(options.guides, io);
   const title = await given(options.title, '--title', 'What is done, as it is headed?', io);
   const name = idOf(id, title);
-  await write(root, new Map([[`procedures/${name}.md`, newProcedure(name, title)]]), io);
+  await writeNew(root, new Map([[`procedures/${name}.md`, newProcedure(name, title)]]), io);
   io.out(`Place it in a guide: ::procedure{of=${name} #${name}-here}\n`);
   return 0;
 }
@@ -98,7 +98,7 @@ export async function newGuideFolder(
     const other = otherGuide(options.from, workspace);
     const text = await readFile(join(root, other), 'utf8');
     const made = guideFrom({ text, title, platform, platformOptions: declared });
-    await write(root, new Map([[path, made]]), io);
+    await writeNew(root, new Map([[path, made]]), io);
     await copyBeside(join(root, dirname(other)), join(root, name));
   } else {
     const typed = options.option.map(optionOf);
@@ -110,7 +110,7 @@ export async function newGuideFolder(
       options: optionsOfGuide.filter((one) => !declared.has(one.id)),
       kit: kitTyped(kit),
     };
-    await write(root, new Map([[path, newGuide(facts)]]), io);
+    await writeNew(root, new Map([[path, newGuide(facts)]]), io);
   }
   io.out(`Next: fill what is marked "${fillIn}"; baybook check ${name} lists what is left\n`);
   return 0;
@@ -126,19 +126,6 @@ async function copyBeside(from: string, to: string): Promise<void> {
     errorOnExist: false,
     filter: (path) => !/(?:^|[\\/])(?:guide\.md|releases(?:\.yaml)?)$/.test(path),
   });
-}
-
-async function platformOf(named: string | undefined, { shop }: Workspace, io: Io): Promise<string> {
-  const known = [...shop.platforms.keys()];
-  if (known.length === 0) throw new UsageError('there is no platform yet; begin with baybook new platform');
-  const [only] = known;
-  const question = `For which platform: ${known.join(', ')}?`;
-  const platform =
-    named ??
-    (known.length === 1 && only !== undefined ? only : await given(undefined, '--platform', question, io));
-  if (shop.platforms.has(platform)) return platform;
-  const help = didYouMean(nearest(platform, known)) || `there are ${known.join(', ')}`;
-  throw new UsageError(`there is no platform "${platform}"; ${help}`);
 }
 
 function otherGuide(id: string, { found }: Workspace): string {
@@ -170,38 +157,4 @@ async function askList(question: string, { ask, out }: Io): Promise<readonly str
   for (let answer = await ask('  '); answer.trim() !== ''; answer = await ask('  '))
     answers.push(answer.trim());
   return answers;
-}
-
-/** What a flag says, or else a person. */
-async function given(said: string | undefined, flag: string, question: string, { ask }: Io): Promise<string> {
-  const answer = (said ?? (ask ? await ask(`${question} `) : '')).trim();
-  if (answer === '') throw new UsageError(`${flag} is missing, and there is nobody to ask`);
-  return answer;
-}
-
-function idOf(named: string | undefined, title: string): string {
-  if (named !== undefined && idLike(named) === named) return named;
-  const likely = idLike(named ?? title.split(',')[0] ?? title);
-  if (named !== undefined || likely === undefined) {
-    const help = likely === undefined ? '' : `, as in ${likely}`;
-    throw new UsageError(`"${named ?? title}" is no id; small letters, digits and hyphens make one${help}`);
-  }
-  return likely;
-}
-
-/** Writes new files, all or none: what is there is never overwritten. */
-async function write(root: string, files: ReadonlyMap<string, string>, io: Io): Promise<void> {
-  for (const path of files.keys()) {
-    const there = await stat(join(root, path)).catch(() => null);
-    if (there) throw new UsageError(`${shown(join(root, path), io)} is there already, and is left as it is`);
-  }
-  for (const [path, text] of files) {
-    await mkdir(dirname(join(root, path)), { recursive: true });
-    await writeFile(join(root, path), text, { flag: 'wx' });
-    io.out(`wrote ${shown(join(root, path), io)}\n`);
-  }
-}
-
-function shown(path: string, { cwd }: Io): string {
-  return relative(cwd, path) || '.';
 }

@@ -126,6 +126,14 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
 
   addNew(program.command('new'), io, done);
 
+  withWorkspace(program.command('adopt'))
+    .argument('<files...>', 'old guides: .docx, .html, .md or .txt, in English')
+    .description('draft a guide from each old one, with what is left to decide marked beside the old words')
+    .option('--platform <id>', 'the vehicle')
+    .option('--title <title>', 'what is fitted, and where, in the place of the old title')
+    .addHelpText('after', adoptFooter)
+    .action(async (files, options) => done(await (await import('./adopt.ts')).adopt(files, options, io)));
+
   program
     .command('explain')
     .argument(
@@ -262,6 +270,16 @@ Examples:
   baybook new guide lamp-cradle --title "Lamp cradle" --platform larkspur-dray --kit Cradle --kit "M8 nut x4"
   baybook new guide wicket-cradle --title "Lamp cradle" --from lamp-cradle --platform sorrel-wicket`;
 
+const adoptFooter = `
+Steps, numbers, torques, safety messages and tools of the crib go where the format has them; an action is written where
+the old words leave no doubt. What is not sure stays in its own words, and "check" lists it. Every sentence is in the
+draft, nothing is made up, nothing is fetched, and no file is overwritten.
+
+Examples:
+  baybook adopt "Mud flaps.docx"                        a folder with guide.md and its pictures
+  baybook adopt old/*.html --platform larkspur-dray     one guide from each
+  baybook adopt notes.txt --title "Roof vent"           under a title of its own`;
+
 const releaseFooter = `
 Raise "revision" in the guide's front matter first. Beside the guide, releases.yaml gets an entry, and releases/ a file
 with what was released; keep both in version control. A guide with errors is refused, and a template that nobody is
@@ -327,6 +345,7 @@ Exit code: 0 without errors, 1 with errors, 2 for wrong usage.
 
 Examples:
   baybook new guide                      begin a guide
+  baybook adopt old/flaps.docx           begin one from what the shop has
   baybook preview lamp-cradle            show a guide while it is written
   baybook language-server                serve an editor; "baybook explain editors" says how
   baybook check                          check the workspace in guides/

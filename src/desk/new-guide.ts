@@ -12,6 +12,15 @@ interface NewGuide {
   readonly kit: readonly NewKit[];
 }
 
+/** What is to be filled where nothing is declared of a kind. */
+export const toFill = {
+  wear: `${fillIn} what is worn, a line each, as in \`::wear{#gloves}\`, or \`::none{of=wear}\``,
+  tool: `${fillIn} the tools, a line each with an id of tools.yaml, as in \`::tool{#bit-t25}\`, or \`::none{of=tools}\``,
+  supply: `${fillIn} the supplies, as in \`::supply[Masking tape]{#tape quantity="2 m" temporary}\`, or \`::none{of=supplies}\``,
+  kit: `${fillIn} what is in the box, as in \`::kit[Cradle]{#cradle}\`, or \`::none{of=kit}\``,
+  condition: `${fillIn} what must hold while the work goes on, as in \`::condition[Battery isolated]{#battery-off}\`, or \`::none{of=conditions}\``,
+} as const;
+
 /** The text of a new guide: what is known stands in it, and what only its author knows is marked. */
 export function newGuide({ title, platform, options, kit }: NewGuide): string {
   return lines(
@@ -29,17 +38,15 @@ export function newGuide({ title, platform, options, kit }: NewGuide): string {
     '',
     '## What you need {#need}',
     '',
-    `${fillIn} what is worn, a line each, as in \`::wear{#gloves}\`, or \`::none{of=wear}\``,
+    toFill.wear,
     '',
-    `${fillIn} the tools, a line each with an id of tools.yaml, as in \`::tool{#bit-t25}\`, or \`::none{of=tools}\``,
+    toFill.tool,
     '',
-    `${fillIn} the supplies, as in \`::supply[Masking tape]{#tape quantity="2 m" temporary}\`, or \`::none{of=supplies}\``,
+    toFill.supply,
     '',
-    ...(kit.length === 0
-      ? [`${fillIn} what is in the box, as in \`::kit[Cradle]{#cradle}\`, or \`::none{of=kit}\``]
-      : kit.map(kitLine)),
+    ...(kit.length === 0 ? [toFill.kit] : kit.map(kitLine)),
     '',
-    `${fillIn} what must hold while the work goes on, as in \`::condition[Battery isolated]{#battery-off}\`, or \`::none{of=conditions}\``,
+    toFill.condition,
     '',
     '## What comes off {#off}',
     '',

@@ -11,7 +11,7 @@ interface Want {
 export const wants: readonly Want[] = [
   {
     want: 'Write a first guide',
-    names: ['first-guide', 'whole-guide', 'editors', 'shop.yaml', 'platform.md', 'guide.md'],
+    names: ['first-guide', 'old-guides', 'whole-guide', 'editors', 'shop.yaml', 'platform.md', 'guide.md'],
   },
   {
     want: 'Say what the job needs',

@@ -2,14 +2,14 @@ import type { Report } from '../diagnostics/report.ts';
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import type { SourceFile } from '../source/source-file.ts';
 
-/** What `baybook new` writes where only the author knows what belongs there. */
+/** What `baybook new` and `baybook adopt` write where only the author knows what belongs there. */
 export const fillIn = 'FILL IN';
 
 export const placeUnfilled: RuleCard = {
   code: 'place-unfilled',
   severity: 'error',
   title: 'A marked place is still to be filled',
-  why: `"baybook new" begins a guide and writes ${fillIn} where only its author knows what belongs there. A technician must never meet such a place, so nothing is published while one is left.`,
+  why: `"baybook new" begins a guide, and "baybook adopt" drafts one from an old one; both write ${fillIn} where only its author knows what belongs there. A technician must never meet such a place, so nothing is published while one is left.`,
   bad: `::step[Look around]{#look}\n\n${fillIn} what to look for.\n`,
   good: '::step[Look around]{#look}\n\nLook behind the edge.\n',
 };

@@ -38,7 +38,7 @@ const parser = unified()
   .freeze();
 
 /** GFM by its parts: remark-gfm cannot leave out autolink literals, and a bare address is text here. */
-function gfmWithoutBareLinks(this: Processor): void {
+export function gfmWithoutBareLinks(this: Processor): void {
   const data = this.data();
   // A single tilde is how a technician writes "about"; only two strike through.
   const syntax = [gfmTable(), gfmTaskListItem(), gfmStrikethrough({ singleTilde: false }), gfmFootnote()];

@@ -33,7 +33,11 @@ export function run(text: string, bold = false): string {
 /** A paragraph of runs or of plain text, in a style, or as an item of the numbered (1) or dotted (2) list. */
 export function p(
   content: string,
-  { style, list, level = 0 }: { readonly style?: string; readonly list?: 1 | 2; readonly level?: number } = {},
+  {
+    style,
+    list,
+    level = 0,
+  }: { readonly style?: string; readonly list?: 1 | 2; readonly level?: number } = {},
 ): string {
   const named = style ? `<w:pStyle w:val="${style}"/>` : '';
   const numbered = list ? `<w:numPr><w:ilvl w:val="${level}"/><w:numId w:val="${list}"/></w:numPr>` : '';
@@ -54,8 +58,7 @@ export function picture(id: string, alt: string, linked = false): string {
 
 /** The bytes of the file. */
 export function officeFile(given: OfficeFile): Uint8Array {
-  const part = (name: string, content: string) =>
-    `${head}<w:${name} ${names}>${content}</w:${name}>`;
+  const part = (name: string, content: string) => `${head}<w:${name} ${names}>${content}</w:${name}>`;
   const noted = (name: string, one: string, texts: readonly string[]) =>
     part(name, texts.map((text, index) => `<w:${one} w:id="${index + 1}">${p(text)}</w:${one}>`).join(''));
   const extra: [name: string, kind: string, content: string | undefined][] = [
@@ -69,8 +72,12 @@ export function officeFile(given: OfficeFile): Uint8Array {
   const outside = Object.entries(given.outside ?? {});
   const related = [
     `<Relationship Id="rNumbers" Type="${relations}/numbering" Target="numbering.xml"/>`,
-    ...extras.map(({ name, kind }) => `<Relationship Id="r-${name}" Type="${relations}/${kind}" Target="${name}.xml"/>`),
-    ...pictures.map(([id]) => `<Relationship Id="${id}" Type="${relations}/image" Target="media/${id}.png"/>`),
+    ...extras.map(
+      ({ name, kind }) => `<Relationship Id="r-${name}" Type="${relations}/${kind}" Target="${name}.xml"/>`,
+    ),
+    ...pictures.map(
+      ([id]) => `<Relationship Id="${id}" Type="${relations}/image" Target="media/${id}.png"/>`,
+    ),
     ...outside.map(
       ([id, [kind, target]]) =>
         `<Relationship Id="${id}" Type="${relations}/${kind}" Target="${xmlText(target)}" TargetMode="External"/>`,
@@ -97,7 +104,10 @@ export function officeFile(given: OfficeFile): Uint8Array {
         `<w:abstractNum w:abstractNumId="1">${level('decimal')}</w:abstractNum><w:abstractNum w:abstractNumId="2">${level('bullet')}</w:abstractNum><w:num w:numId="1"><w:abstractNumId w:val="1"/></w:num><w:num w:numId="2"><w:abstractNumId w:val="2"/></w:num>`,
       ),
     ],
-    ['word/_rels/document.xml.rels', `${head}<Relationships xmlns="${package_}/relationships">${related.join('')}</Relationships>`],
+    [
+      'word/_rels/document.xml.rels',
+      `${head}<Relationships xmlns="${package_}/relationships">${related.join('')}</Relationships>`,
+    ],
     ...extras.map(({ name, content }) => [`word/${name}.xml`, content] as const),
     ...pictures.map(([id, bytes]) => [`word/media/${id}.png`, bytes] as const),
   ]);

@@ -34,7 +34,9 @@ const files: { readonly [name: string]: OfficeFile } = {
       step('Hold the carrier arms against the tailgate. Fit the four M8x40 bolts from the outside.'),
       step('Fit the four M8 lock nuts from the inside, finger tight.'),
       step('Tighten the M8 lock nuts to 21 Nm.'),
-      p(`${run('WARNING: ', true)}${run('A loose carrier can fall onto the road. Check the nuts before each trip.')}`),
+      p(
+        `${run('WARNING: ', true)}${run('A loose carrier can fall onto the road. Check the nuts before each trip.')}`,
+      ),
       step('Refit the two rubber buffers.'),
       step('Close the tailgate gently and check the gaps.'),
     ].join(''),
@@ -46,9 +48,19 @@ const files: { readonly [name: string]: OfficeFile } = {
       heading('WATER TANK 60 L'),
       table([
         ['Step', 'Picture', 'Work', 'Torque'],
-        ['1', p(picture('edge', 'The floor behind the seats')), 'Remove the four T30 bolts from the floor rail.', ''],
+        [
+          '1',
+          p(picture('edge', 'The floor behind the seats')),
+          'Remove the four T30 bolts from the floor rail.',
+          '',
+        ],
         ['2', '', 'Set the tank on the floor with its outlet to the rear.', ''],
-        ['3', p(picture('rail', 'The strap over the tank')), 'Lay the two straps over the tank. Fit the four M8 strap bolts.', '19 Nm'],
+        [
+          '3',
+          p(picture('rail', 'The strap over the tank')),
+          'Lay the two straps over the tank. Fit the four M8 strap bolts.',
+          '19 Nm',
+        ],
         ['4', '', 'Push the hose onto the outlet and close the two hose clamps.', '3 Nm'],
         ['5', '', 'Fill the tank and look for leaks. Wait 30 minutes and look again.', ''],
       ]),
@@ -61,8 +73,12 @@ const files: { readonly [name: string]: OfficeFile } = {
       p('Partition wall', { style: 'Heading1' }),
       p('This sheet describes how the wall is fitted behind the front seats of the Sable Cob.'),
       p('Slide both seats forward. Remove the two belt trim caps and store them in the glove box.'),
-      p('Lift the wall in through the side door; this needs two people. Stand it on the rear rail and lean it forward.'),
-      p('Bolt the wall to the rail with six M8x25 bolts and tighten them to 23 Nm. Then bolt the top to the roof bow with two M6x16 bolts at 9 Nm.'),
+      p(
+        'Lift the wall in through the side door; this needs two people. Stand it on the rear rail and lean it forward.',
+      ),
+      p(
+        'Bolt the wall to the rail with six M8x25 bolts and tighten them to 23 Nm. Then bolt the top to the roof bow with two M6x16 bolts at 9 Nm.',
+      ),
       p('Refit the two belt trim caps. Slide the seats back and check that they lock.'),
       p('The wall must be checked every year.'),
     ].join(''),
@@ -145,7 +161,9 @@ const files: { readonly [name: string]: OfficeFile } = {
       step('Set the eight M6 rivet nuts.'),
       step('Fit the two slides with the eight M6x12 button head screws and a 5 mm hex key.'),
       step('Tighten the M6x12 button head screws to 6.5 Nm.'),
-      step(`${run('Hang the drawer in the slides')}<w:ins w:id="9" w:author="K">${run(' and shut it')}</w:ins><w:del w:id="8" w:author="K"><w:r><w:delText>, then open it</w:delText></w:r></w:del>${run('.')}`),
+      step(
+        `${run('Hang the drawer in the slides')}<w:ins w:id="9" w:author="K">${run(' and shut it')}</w:ins><w:del w:id="8" w:author="K"><w:r><w:delText>, then open it</w:delText></w:r></w:del>${run('.')}`,
+      ),
       p('NOTICE: Water ruins the slides. Do not wash them with a jet.'),
     ].join(''),
   },

@@ -16,8 +16,12 @@ interface LockedPackage {
   readonly optional?: boolean;
 }
 
-/** Packages whose own description names no licence, with what stands in their README. */
-const saidElsewhere: { readonly [name: string]: string } = { 'png-js': 'MIT', format: 'MIT' };
+/** Packages whose own description names no licence, or not which, with what their README or their licence says. */
+const saidElsewhere: { readonly [name: string]: string } = {
+  'png-js': 'MIT',
+  format: 'MIT',
+  duck: 'BSD-2-Clause',
+};
 
 /** Every package that comes with Baybook, once for each version, by name. What only one kind of machine gets is left out. */
 export function runtimePackages(): readonly RuntimePackage[] {
@@ -30,7 +34,7 @@ export function runtimePackages(): readonly RuntimePackage[] {
   const described = shipped.map(([path]) => {
     const text = readFileSync(join(repository, path, 'package.json'), 'utf8');
     const { name, version, license } = JSON.parse(text);
-    return { name, version, licence: license ?? saidElsewhere[name] ?? 'none named' };
+    return { name, version, licence: saidElsewhere[name] ?? license ?? 'none named' };
   });
   return described.sort((a, b) => (a.name < b.name ? -1 : 1));
 }
