@@ -3,7 +3,7 @@ import { type Clause, type DeedKind, type Named, ownWord } from './clauses.ts';
 import { type DraftThing, type Inventory, namesConnector, namesFastener, singularOf } from './inventory.ts';
 
 /** What is made of a clause: an action of the format on a thing, or what keeps it from being one. */
-export type PlayedClause =
+type PlayedClause =
   | { readonly verb: Verb; readonly thing: DraftThing }
   | { readonly verb: null; readonly thing: DraftThing | null; readonly doubt: string | null };
 

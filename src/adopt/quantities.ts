@@ -54,7 +54,7 @@ export function waitIn(sentence: string): string | null {
 }
 
 /** A thing as a list names it, with how many of it. */
-export interface CountedThing {
+interface CountedThing {
   readonly name: string;
   /** `null` where the list does not say. */
   readonly count: number | null;
