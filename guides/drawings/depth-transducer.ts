@@ -1,5 +1,5 @@
 /** The drawings of the depth transducer guide. Marks in `guide.md` are fractions of these 640 × 400 boxes. */
-import { arrow, cable, centreLine, circle, ellipse, path, sheet } from './pen.ts';
+import { accentLine, arrow, box, cable, centreLine, circle, ellipse, path, place, sheet } from './pen.ts';
 
 /** The opened locker from above, the bow up: where the transducer stands. */
 function locker(): string {
@@ -53,8 +53,31 @@ export function tealSkerry(): string {
   );
 }
 
+/** The hole in the hull in section: the cut edge all round takes the resin. */
+function edge(): string {
+  return sheet(
+    box(40, 150, 200, 100, 'back'),
+    box(400, 150, 200, 100, 'back'),
+    path('M240 150H400M240 250H400', 'hidden'),
+    ...[170, 190, 210, 230].map((y) => path(`M40 ${y}H234M406 ${y}H600`, 'detail')),
+    accentLine('M243 150V250', false, 9),
+    accentLine('M397 176V250', false, 9),
+    place(
+      386,
+      176,
+      path('M-4 -6L24 -16L32 0L24 16L-4 14C-10 8 -10 2 -4 -6Z', 'item') +
+        box(26, -18, 28, 36, 'part', 2) +
+        path('M54 -10C110 -20 150 -16 190 -8V8C150 16 110 20 54 10Z', 'part'),
+      -52,
+    ),
+    arrow(320, 210, 372, 196, 12),
+    path('M60 300H180M460 300H580', 'detail'),
+  );
+}
+
 /** File names under `depth-transducer/pictures/`. */
 export const depthTransducer: Readonly<Record<string, string>> = {
   locker: locker(),
   section: section(),
+  edge: edge(),
 };

@@ -5,6 +5,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { crashBar } from './crash-bar.ts';
+import { fastenerPictures, toolPictures } from './crib.ts';
 import { depthTransducer } from './depth-transducer.ts';
 import { flushSensors } from './flush-sensors.ts';
 import { lampCradle } from './lamp-cradle.ts';
@@ -18,6 +19,8 @@ import { swivelSeat } from './swivel-seat.ts';
 const workspace = join(import.meta.dirname, '..');
 
 const folders: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
+  ['pictures/tools', toolPictures],
+  ['pictures/fasteners', fastenerPictures],
   ['platforms/pictures', platforms],
   ['procedures/pictures', procedures],
   ['roof-vent/pictures', roofVent],

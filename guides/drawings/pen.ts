@@ -143,6 +143,10 @@ export function sheet(...content: readonly string[]): string {
   );
 }
 
+/** A small picture on white, of one thing. */
+export const small = (content: string): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 240 160" width="240" height="160"><rect width="240" height="160" fill="#fff"/>${content}</svg>\n`;
+
 /** A cable or loom: a wide double line along a path. */
 export const cable = (d: string): string =>
   `<path d="${d}" fill="none" stroke="${INK}" stroke-width="${WIDE * 3.4}" stroke-linejoin="round" stroke-linecap="round"/>` +

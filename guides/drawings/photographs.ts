@@ -5,6 +5,7 @@
  */
 import { join } from 'node:path';
 import sharp from 'sharp';
+import { scenes } from './scenes.ts';
 
 const WIDTH = 1200;
 const HEIGHT = 900;
@@ -102,6 +103,17 @@ const photographs: readonly Photograph[] = [
   { file: 'lamp-cradle/pictures/bench.jpg', orientation: 6, scene: bench },
   { file: 'flush-sensors/pictures/finished.jpg', orientation: 8, scene: rear },
   { file: 'switch-panel/pictures/fitted.jpg', orientation: 3, scene: panel },
+  { file: 'lamp-cradle/pictures/cutting.jpg', orientation: 6, scene: scenes.notch },
+  { file: 'lamp-cradle/pictures/tight.jpg', orientation: 3, scene: scenes.cradle },
+  { file: 'lamp-cradle/pictures/earth.jpg', orientation: 8, scene: scenes['lamp-earth'] },
+  { file: 'switch-panel/pictures/earth.jpg', orientation: 6, scene: scenes['dash-earth'] },
+  { file: 'roof-vent/pictures/edge.jpg', orientation: 3, scene: scenes['roof-edge'] },
+  { file: 'roof-vent/pictures/plug.jpg', orientation: 8, scene: scenes['vent-plug'] },
+  { file: 'side-awning/pictures/tight.jpg', orientation: 6, scene: scenes.brackets },
+  { file: 'crash-bar/pictures/cap.jpg', orientation: 3, scene: scenes['lug-cap'] },
+  { file: 'depth-transducer/pictures/lid.jpg', orientation: 6, scene: scenes['locker-lid'] },
+  { file: 'depth-transducer/pictures/bore.jpg', orientation: 8, scene: scenes.boring },
+  { file: 'flush-sensors/pictures/dress.jpg', orientation: 6, scene: scenes.deburring },
 ];
 
 /** Film grain from a fixed seed, so that each run writes the same picture. */

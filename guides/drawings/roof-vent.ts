@@ -142,6 +142,34 @@ function frame(): string {
   );
 }
 
+/** The roof in section from the side: a hose above, the lance that waxes over the bow below. */
+function leakTest(): string {
+  const drop = (x: number, y: number): string =>
+    path(`M${x} ${y}C${x - 6} ${y + 10} ${x + 6} ${y + 10} ${x} ${y}`, 'detail');
+  return sheet(
+    path('M20 150H330V166H20Z', 'back'),
+    path('M20 140C20 122 40 122 60 122H320C340 122 340 140 340 150H20Z', 'part'),
+    path('M300 150H620V166H300Z', 'back'),
+    path('M40 166H250V196H40Z', 'item'),
+    path('M400 166V232C400 244 408 250 420 250H500C512 250 520 244 520 232V166H504V226H416V166Z', 'part'),
+    path('M200 60C300 30 420 30 470 66', 'bold'),
+    path('M466 58L492 72L484 88L458 74Z', 'item'),
+    ...[
+      [486, 96],
+      [466, 104],
+      [444, 116],
+      [500, 112],
+      [420, 128],
+    ].map(([x = 0, y = 0]) => drop(x, y)),
+    path('M120 370C220 360 300 330 340 250C350 226 372 206 384 200', 'bold'),
+    circle(388, 198, 7, 'item'),
+    ...[-70, -35, 0, 35].map((turn) => place(388, 198, path('M12 0H34', 'detail'), turn)),
+    accentLine('M400 170V232C400 246 410 254 424 254H496', false, 5),
+    box(60, 352, 70, 34, 'item', 8),
+    ROOF,
+  );
+}
+
 /** File names under the guide's `pictures/`. */
 export const roofVent: Readonly<Record<string, string>> = {
   'roof-plan': roofPlan(),
@@ -150,4 +178,5 @@ export const roofVent: Readonly<Record<string, string>> = {
   feed: feed(),
   section: section(),
   frame: frame(),
+  'leak-test': leakTest(),
 };

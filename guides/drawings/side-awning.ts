@@ -160,6 +160,30 @@ function lock(): string {
   );
 }
 
+/** The rail from its end, opened: the lance goes in by the plug hole and waxes round the rivet nuts. */
+function railWax(): string {
+  return sheet(
+    path('M60 110H560C580 110 590 120 590 140V250C590 270 580 280 560 280H60Z', 'part'),
+    path('M76 126H556C568 126 574 132 574 144V246C574 258 568 264 556 264H76Z', 'back'),
+    ...[280, 440].map(
+      (x) =>
+        box(x - 8, 126, 16, 44, 'item', 2) +
+        path(`M${x - 20} 110H${x + 20}V96H${x - 20}Z`, 'part') +
+        path(`M${x - 8} 136L${x + 8} 140M${x - 8} 146L${x + 8} 150M${x - 8} 156L${x + 8} 160`, 'detail'),
+    ),
+    path('M240 96V40H480V96', 'shade'),
+    circle(60, 196, 30, 'shade'),
+    path('M-10 330C20 300 20 220 60 200C160 190 220 200 330 200', 'bold'),
+    circle(338, 200, 8, 'item'),
+    ...[-60, -30, 0, 30, 60, 120, 150, 210, 240].map((turn) =>
+      place(338, 200, path('M14 0H40', 'detail'), turn),
+    ),
+    place(150, 340, circle(0, 0, 24, 'item') + circle(0, 0, 12, 'part')),
+    arrow(120, 318, 88, 252, 14),
+    RIGHT,
+  );
+}
+
 /** File names under the guide's `pictures/`. */
 export const sideAwning: Readonly<Record<string, string>> = {
   rail: rail(),
@@ -168,4 +192,5 @@ export const sideAwning: Readonly<Record<string, string>> = {
   bracket: bracket(),
   lift: lift(),
   lock: lock(),
+  'rail-wax': railWax(),
 };

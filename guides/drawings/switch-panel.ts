@@ -1,5 +1,15 @@
 /** The drawings of the switch panel guide. Marks in `guide.md` are fractions of these 640 × 400 boxes. */
-import { clipHead, crossHead, hatch, hexHead, lever, locator, smallPlug, tape } from './hardware.ts';
+import {
+  clipHead,
+  crossHead,
+  hatch,
+  hexHead,
+  lever,
+  locator,
+  pinchHand,
+  smallPlug,
+  tape,
+} from './hardware.ts';
 import { accentLine, arrow, box, cable, centreLine, circle, path, place, sheet, way } from './pen.ts';
 
 const DASH = locator(592, 316, 0.5, 0.26);
@@ -153,6 +163,32 @@ function wiring(): string {
   );
 }
 
+/** The alarm lamp and the dash panel in section: out to the front, or in from there until the collar lies flat. */
+function alarmLamp(out: boolean): string {
+  const x = out ? 236 : 292;
+  const lamp =
+    path(
+      `M${x} 168H${x + 40}V160H${x + 128}V240H${x + 40}V232H${x}C${x - 18} 224 ${x - 18} 176 ${x} 168Z`,
+      'item',
+    ) +
+    box(x + 18, 140, 12, 120, 'part', 3) +
+    path(
+      `M${x + 128} 184H${x + 152}M${x + 128} 216H${x + 152}M${x + 70} 160V240M${x + 90} 160V240`,
+      'detail',
+    );
+  return sheet(
+    box(320, 30, 26, 126, 'part'),
+    box(320, 244, 26, 126, 'part'),
+    hatch(320, 30, 26, 126, 9),
+    hatch(320, 244, 26, 126, 9),
+    path('M120 60C170 90 170 310 120 340', 'hidden'),
+    lamp,
+    out ? pinchHand(404, 200, 0) : pinchHand(206, 200, 180, true),
+    out ? arrow(200, 330, 120, 330, 16) : arrow(120, 330, 200, 330, 16),
+    DASH,
+  );
+}
+
 /** File names under the guide's `pictures/`. */
 export const switchPanel: Readonly<Record<string, string>> = {
   dash: dash(),
@@ -161,4 +197,6 @@ export const switchPanel: Readonly<Record<string, string>> = {
   cutter: cutter(),
   fit: exploded(),
   wiring: wiring(),
+  'alarm-lamp-out': alarmLamp(true),
+  'alarm-lamp-in': alarmLamp(false),
 };

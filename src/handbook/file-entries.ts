@@ -6,7 +6,7 @@ import { frontMatterSchema, platformSchema, procedureSchema } from '../guide/fro
 import { releasesSchema } from '../release/entries.ts';
 import { releasedOnce } from '../release/rules.ts';
 import { ownKeys } from '../shop/crib.ts';
-import { fastenerType } from '../shop/fastener-types.ts';
+import { fastenerType, typeKeys } from '../shop/fastener-types.ts';
 import { entryName } from '../shop/list-entries.ts';
 import { settingsSchema } from '../shop/settings.ts';
 import { daySchema } from '../visit/read-day.ts';
@@ -95,7 +95,7 @@ export const fileEntries: readonly HandbookEntry[] = [
     name: 'fasteners.yaml',
     title: 'fasteners.yaml, kinds of fastener',
     lead: 'What is known of a kind of fastener, once. A guide names the kind with `type=`.',
-    rows: entryKeys({}, fastenerType.attributes),
+    rows: entryKeys(typeKeys, fastenerType.attributes),
     example: {
       'fasteners.yaml':
         'trim-clip:\n  name: Trim clip\n  drive: pull-out\n  reuse: yes\n  release: Set the lever beside the clip and pull square to the panel.\n',

@@ -16,6 +16,8 @@ export interface Shop {
   /** The products that it uses up. */
   readonly supplies: ReadonlyMap<string, Supply>;
   readonly platforms: ReadonlyMap<string, Platform>;
+  /** Pictures of tools, of what is worn and of kinds of fastener, by list and id: `tool bit-t25`, `fastener panel-screw`. */
+  readonly ownPictures: ReadonlyMap<string, PictureFact>;
   /** Every file of the workspace that a guide may link to or show, by path, with its size in bytes. */
   readonly files: ReadonlyMap<string, number>;
 }

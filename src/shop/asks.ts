@@ -6,7 +6,15 @@ import { noFile, steadyFiles } from './steady-files.ts';
 import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** The lists of a workspace in which a guide looks things up. */
-const lists = ['crib', 'fastenerTypes', 'supplies', 'platforms', 'procedures', 'files'] as const;
+const lists = [
+  'crib',
+  'fastenerTypes',
+  'supplies',
+  'platforms',
+  'procedures',
+  'ownPictures',
+  'files',
+] as const;
 type List = (typeof lists)[number];
 
 /**
@@ -40,6 +48,7 @@ export function watched(
       fastenerTypes: new WatchedMap(shop.fastenerTypes, 'fastenerTypes', note),
       supplies: new WatchedMap(shop.supplies, 'supplies', note),
       platforms: new WatchedMap(shop.platforms, 'platforms', note),
+      ownPictures: new WatchedMap(shop.ownPictures, 'ownPictures', note),
       files: new WatchedMap(shop.files, 'files', note),
     },
     procedures: new WatchedMap(procedures, 'procedures', note),
@@ -117,6 +126,7 @@ export function answers(
     supplies: shop.supplies,
     platforms: shop.platforms,
     procedures,
+    ownPictures: shop.ownPictures,
     files: shop.files,
   };
   const known = new Map<string, string>();

@@ -5,7 +5,7 @@ import { wear } from '../directives/wear.ts';
 import type { Tool, Wear } from '../model/item.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { yamlKey, yamlYesNo } from '../syntax/read-yaml.ts';
-import { type ListEntry, readEntries } from './list-entries.ts';
+import { type ListEntry, ownPicture, readEntries } from './list-entries.ts';
 
 export const cribFile = 'tools.yaml';
 
@@ -16,6 +16,7 @@ export const ownKeys = {
     '`yes` or `no`',
     '`yes` for protective equipment, which guides declare with `::wear`.',
   ),
+  picture: ownPicture,
 };
 
 /** Reads the tool crib: what the shop owns. `wear: yes` marks protective equipment. */

@@ -1,5 +1,6 @@
 import { type Lost, type Page, pageRules, platformAnchors } from '../checks/index.ts';
 import type { Report } from '../diagnostics/report.ts';
+import type { PictureFact } from '../model/guide.ts';
 import type { Platform } from '../model/shop.ts';
 import type { WatchedWorkspace } from './asks.ts';
 import type { LookAtPictures } from './pictures.ts';
@@ -21,4 +22,9 @@ export async function checkPage(
 /** A platform as a page. */
 export function asPage(platform: Platform): Page {
   return { ...platform, anchors: platformAnchors(platform) };
+}
+
+/** A picture of a tool or a kind of fastener, which is all that its page shows. */
+export function pictureAlone(picture: PictureFact): Page {
+  return { file: picture.at.file, pictures: [picture], links: [], anchors: new Set() };
 }

@@ -3,12 +3,14 @@ import type { Finding } from '../diagnostics/finding.ts';
 import { collector, type Report } from '../diagnostics/report.ts';
 import type { DirectiveReader } from '../directives/directive.ts';
 import { idLike } from '../directives/id-text.ts';
+import type { PictureFact } from '../model/guide.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import type { Span } from '../source/span.ts';
 import { readYaml, type YamlPlaces, yamlKey, yamlText } from '../syntax/read-yaml.ts';
 import type { Attribute, LeafDirective } from '../syntax/tree.ts';
 import { checkShape } from '../syntax/yaml-shape.ts';
 import { emptyScope } from './empty-scope.ts';
+import { resolvePath } from './resolve-path.ts';
 
 type Scalar = string | number | boolean;
 
@@ -25,11 +27,20 @@ export const entryName = yamlKey(
   'What it is called. What stands before the first comma is printed in a sentence; what follows sets it apart in a list.',
 );
 
+/** The key of an entry for the picture of its thing. */
+export const ownPicture = yamlKey(
+  yamlText.optional(),
+  'the path of a picture, as in `pictures/tools/bit-t25.svg`',
+  'What it looks like; stands on its page. The path is from the folder of this file; its name is told to whoever cannot see the picture.',
+);
+
 /** One thing of a list, with the errors that were found in it alone. */
 export interface ListEntry<R> {
   /** `null` where its id is beyond guessing. */
   readonly value: R | null;
   readonly id: string;
+  /** Its own picture; `null` where none is named. */
+  readonly picture: PictureFact | null;
   readonly errors: readonly Finding[];
 }
 
@@ -62,8 +73,22 @@ export function readEntries<R extends { readonly id: string; readonly unknown: R
     const errors = findings.filter(({ severity }) => severity === 'error');
     // What an entry with an error leaves out may be what the error is about.
     const known = errors.length > 0 && entry && value ? { ...value, unknown: allOf(readerOf(entry)) } : value;
-    return { value: known, id: value?.id ?? id, errors };
+    const picture = entry && Object.hasOwn(own, 'picture') ? pictureOf(entry, places, source) : null;
+    return { value: known, id: value?.id ?? id, picture, errors };
   });
+}
+
+/** The picture of an entry's thing, with its name as what is seen in it. */
+function pictureOf(entry: Entry, places: YamlPlaces, source: SourceFile): PictureFact | null {
+  if (typeof entry.picture !== 'string') return null;
+  const at = inner(source, places.valueAt(['picture']));
+  return {
+    path: resolvePath(source.path, entry.picture),
+    src: { value: entry.picture, at },
+    alt: { value: entry.name, at: inner(source, places.valueAt(['name'])) },
+    figure: null,
+    at,
+  };
 }
 
 /** The places of one entry of a map. */

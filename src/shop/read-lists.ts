@@ -1,6 +1,7 @@
 import type { Finding, Note } from '../diagnostics/finding.ts';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
+import type { PictureFact } from '../model/guide.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Sources } from '../source/source-file.ts';
 import { wholeFile } from '../source/span.ts';
@@ -12,7 +13,8 @@ import { defaultSettings, readSettings, settingsFile } from './settings.ts';
 import { readSupplies, suppliesFile } from './supplies.ts';
 
 /** What the workspace's own files declare for all its guides. */
-interface ShopLists extends Pick<Shop, 'settings' | 'crib' | 'fastenerTypes' | 'supplies' | 'files'> {
+interface ShopLists
+  extends Pick<Shop, 'settings' | 'crib' | 'fastenerTypes' | 'supplies' | 'ownPictures' | 'files'> {
   readonly faults: ListFaults;
 }
 
@@ -49,9 +51,17 @@ export function readLists(sources: Sources, files: ReadonlyMap<string, number>, 
     crib: new Map(crib.flatMap(({ value }) => (value ? [[value.id, value]] : []))),
     fastenerTypes: new Map(types.flatMap(({ value }) => (value ? [[value.id, value]] : []))),
     supplies: new Map(supplies.flatMap(({ value }) => (value ? [[value.id, value]] : []))),
+    ownPictures: new Map([...pictured('tool', crib), ...pictured('fastener', types)]),
     files,
     faults: { crib: faulty(crib), fastenerTypes: faulty(types), supplies: faulty(supplies) },
   };
+}
+
+function pictured(
+  list: 'tool' | 'fastener',
+  entries: readonly ListEntry<unknown>[],
+): readonly (readonly [string, PictureFact])[] {
+  return entries.flatMap(({ id, picture }) => (picture ? [[`${list} ${id}`, picture] as const] : []));
 }
 
 function faulty(entries: readonly ListEntry<unknown>[]): ReadonlyMap<string, readonly Finding[]> {

@@ -168,7 +168,8 @@ async function addOverviews(
   const pictured: LinkedFile[] = [];
   const problems: string[] = [];
   const logo = shop.settings.logo ? [{ path: shop.settings.logo.value, figure: null }] : [];
-  for (const wish of [...logo, ...platforms.flatMap((platform) => platform.pictures.flatMap(wishOf))]) {
+  const facts = [...platforms.flatMap((platform) => platform.pictures), ...shop.ownPictures.values()];
+  for (const wish of [...logo, ...facts.flatMap(wishOf)]) {
     const bytes = shown.read(wish.path);
     const picture = bytes && (await publishPicture(wish, bytes, store));
     if (!picture) problems.push(`${wish.path} could not be published as it was when it was checked`);

@@ -450,6 +450,7 @@ export const referenceView = (): ReferenceView => ({
   frame: frame(),
   kicker: text(),
   title: text(),
+  picture: { shown: picture(null), alt: text() },
   drawing: html(),
   lead: text(),
   facts: [{ label: text(), drawing: html(), text: text(), href: href() }],

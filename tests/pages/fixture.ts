@@ -451,6 +451,7 @@ export const shop: Shop = {
   crib: new Map(),
   supplies: new Map(),
   fastenerTypes: new Map(),
+  ownPictures: new Map(),
   platforms: new Map([[platform.id, platform]]),
   files: new Map(),
 };

@@ -40,6 +40,44 @@ function fastenerType(id: string) {
 const facts = (view: { readonly facts: readonly { readonly label: string; readonly text: string }[] }) =>
   view.facts.map(({ label, text }) => `${label}: ${text}`);
 
+describe('a picture of its own', () => {
+  const at = { file: 'tools.yaml', start: 0, end: 0 };
+  const pictureOf = (name: string) => ({
+    path: 'pictures/one.svg',
+    src: { value: 'pictures/one.svg', at },
+    alt: { value: name, at },
+    figure: null,
+    at,
+  });
+  const ownPictures = new Map([
+    ['tool socket-13', pictureOf('13 mm socket')],
+    ['fastener panel-screw', pictureOf('Panel screw')],
+  ]);
+  const pictured = page('../../', { ...shop, ownPictures });
+
+  it('stands on the page of a tool and of a kind of fastener, told by the name', () => {
+    const item = crib.get('socket-13');
+    const type = [...fastenerTypes.values()][0];
+    if (!item || !type) throw new Error('the shop has neither');
+    const typed = page('../../', {
+      ...shop,
+      ownPictures: new Map([[`fastener ${type.id}`, pictureOf(type.noun.label)]]),
+    });
+    expect(html('reference.liquid', toolPage(item, guides, pictured))).toMatch(
+      /class="own-picture plate">[\s\S]*<img src="[^"]*one\.svg" alt="13 mm socket" width="640"/,
+    );
+    const view = fastenerTypePage(type, guides, typed);
+    expect(view.picture?.alt).toBe(type.noun.label);
+    expect(view.drawing).toBeNull();
+  });
+
+  it('is not made up from the drive where there is none', () => {
+    expect(tool('socket-13').picture).toBeNull();
+    expect(tool('socket-13').drawing).toBeNull();
+    expect(html('reference.liquid', tool('socket-13'))).not.toContain('own-picture');
+  });
+});
+
 describe('the page of a tool', () => {
   it('says its drive, range and other names', () => {
     expect(facts(tool('socket-13'))).toEqual(['Drive: 13\u00a0mm hexagon']);

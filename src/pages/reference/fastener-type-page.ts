@@ -1,6 +1,4 @@
-import { driveGlyph } from '../../drawings/drive-glyph.ts';
 import { fastenerProfile } from '../../drawings/fastener-profile.ts';
-import type { Markup } from '../../html/markup.ts';
 import { stringify } from '../../html/stringify.ts';
 import type { FastenerType } from '../../model/item.ts';
 import { type FastenerShape, glossary } from '../../trade/glossary.ts';
@@ -8,22 +6,27 @@ import { frameOf, type PageContext } from '../frame/context.ts';
 import { termPath } from '../frame/reference-paths.ts';
 import { shapeOfType } from '../overview/fastener-shape.ts';
 import type { GuideSummary } from './guide-summary.ts';
-import { driveFact, fact, synonymFacts } from './reference-facts.ts';
+import { driveFact, fact, ownPictureView, synonymFacts } from './reference-facts.ts';
 import type { FactView, ReferenceView } from './reference-views.ts';
 import { usesOfFasteners } from './where-used.ts';
 
-/** A kind of fastener that the shop knows: its shape, its drive, how it lets go, and where it is used. */
+/**
+ * A kind of fastener that the shop knows: what it looks like, its drive, how it lets go, and where it is used. Its drive
+ * is no picture of it: that stands among the facts.
+ */
 export function fastenerTypePage(
   type: FastenerType,
   guides: readonly GuideSummary[],
   page: PageContext,
 ): ReferenceView {
   const shape = shapeOfType(type);
+  const picture = ownPictureView(`fastener ${type.id}`, page);
   return {
     frame: frameOf(page, { title: type.noun.label, styles: [`${page.root}assets/reference.css`] }),
     kicker: 'Fastener',
     title: type.noun.label,
-    drawing: drawingOf(shape, type),
+    picture,
+    drawing: shape && !picture ? stringify([fastenerProfile(shape)]) : null,
     lead: type.release,
     facts: [
       ...shapeFact(shape, page),
@@ -34,12 +37,6 @@ export function fastenerTypePage(
     ],
     uses: usesOfFasteners((fastener) => fastener.type === type.id, guides, page),
   };
-}
-
-/** From the side where the shape is known, else its drive from above. */
-function drawingOf(shape: FastenerShape | null, { drive }: FastenerType): Markup | null {
-  if (shape) return stringify([fastenerProfile(shape)]);
-  return drive ? stringify([driveGlyph(drive.value)]) : null;
 }
 
 function shapeFact(shape: FastenerShape | null, { root }: PageContext): readonly FactView[] {

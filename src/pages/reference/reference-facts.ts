@@ -4,7 +4,7 @@ import { type Drive, formatDrive } from '../../trade/drives.ts';
 import { termOfDrive } from '../../trade/glossary.ts';
 import type { PageContext } from '../frame/context.ts';
 import { termPath } from '../frame/reference-paths.ts';
-import type { FactView } from './reference-views.ts';
+import type { FactView, ReferenceView } from './reference-views.ts';
 
 /** A fact in words alone. */
 export function fact(label: string, text: string, href: string | null = null): FactView {
@@ -24,4 +24,11 @@ export function driveFact(drive: Drive, { root }: Pick<PageContext, 'root'>): Fa
 /** What else something is called; nothing where it has one name alone. */
 export function synonymFacts({ synonyms }: { readonly synonyms: readonly string[] }): readonly FactView[] {
   return synonyms.length > 0 ? [fact('Also called', synonyms.join(', '))] : [];
+}
+
+/** The own picture of a thing of the shop's lists, by list and id: `tool bit-t25`; `null` where it has none. */
+export function ownPictureView(of: string, { shop, shelf }: PageContext): ReferenceView['picture'] {
+  const fact = shop.ownPictures.get(of);
+  const shown = fact?.path ? shelf.picture(fact.path, null) : null;
+  return shown && { shown, alt: fact?.alt?.value ?? '' };
 }

@@ -1,6 +1,6 @@
 import type { Markup } from '../../html/markup.ts';
 import type { FrameView, LinkView } from '../frame/shared-views.ts';
-import type { SignalBar } from '../steps/block-views.ts';
+import type { PictureView, SignalBar } from '../steps/block-views.ts';
 
 /** A guide in which something is used, and the places where it is. */
 export interface UsedInView {
@@ -32,6 +32,9 @@ export interface ReferenceView {
   /** What the page is about, in the trade's word: "Tool". */
   readonly kicker: string;
   readonly title: string;
+  /** What it looks like, and its name for whoever cannot see it. */
+  readonly picture: { readonly shown: PictureView; readonly alt: string } | null;
+  /** A sign, or the shape of its kind. */
   readonly drawing: Markup | null;
   /** What to know of it, in a sentence. */
   readonly lead: string | null;

@@ -6,7 +6,7 @@ import { formatBoth, formatRangeBoth } from '../../units/format.ts';
 import { frameOf, type PageContext } from '../frame/context.ts';
 import { toolPath } from '../frame/reference-paths.ts';
 import type { GuideSummary } from './guide-summary.ts';
-import { driveFact, fact, synonymFacts } from './reference-facts.ts';
+import { driveFact, fact, ownPictureView, synonymFacts } from './reference-facts.ts';
 import type { FactView, ReferenceView } from './reference-views.ts';
 import { usesOfTool } from './where-used.ts';
 
@@ -20,6 +20,7 @@ export function toolPage(
     frame: frameOf(page, { title: item.noun.label, styles: [`${page.root}assets/reference.css`] }),
     kicker: item.kind === 'tool' ? 'Tool' : 'To wear',
     title: item.noun.label,
+    picture: ownPictureView(`tool ${item.id}`, page),
     drawing: drawingOf(item),
     lead: null,
     facts: [...(item.kind === 'tool' ? toolFacts(item, page) : []), ...synonymFacts(item)],

@@ -16,6 +16,7 @@ export function codesFor(place: Place, text: string, off: readonly string[] = []
     crib: new Map(),
     supplies: new Map(),
     fastenerTypes: new Map(),
+    ownPictures: new Map(),
     platforms: new Map(),
     guides: [],
     files: new Map(),
