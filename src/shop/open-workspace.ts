@@ -10,7 +10,8 @@ import { wholeFile } from '../source/span.ts';
 import { noStore, type Store } from '../store/store.ts';
 import { type Discovered, discover, fileId } from './discover.ts';
 import { guideContext } from './guide-context.ts';
-import { asPage, checkPage, pictureAlone } from './inspect-page.ts';
+import { asPage, checkPage } from './inspect-page.ts';
+import { checkOwnPictures } from './own-pictures.ts';
 import { type LookAtPictures, pictureJudge } from './pictures.ts';
 import { type ListFaults, readLists } from './read-lists.ts';
 import { isOwnText, readSource } from './read-sources.ts';
@@ -86,10 +87,7 @@ export async function openWorkspace(
   });
   const byId = new Map(platforms.flatMap(({ value }) => (value ? [[value.id, value] as const] : [])));
   const shop: Shop = { ...lists, platforms: byId };
-  for (const picture of shop.ownPictures.values()) {
-    // Each by itself: no page shows them all, so their weights are no sum.
-    await checkPage(pictureAlone(picture), { shop, files: shown, look }, report, nothingLost);
-  }
+  await checkOwnPictures(shop, files, shown, look, store, report);
   for (const { value, report: tell } of platforms) {
     if (value) await checkPage(asPage(value), { shop, files: shown, look }, tell, nothingLost);
   }
