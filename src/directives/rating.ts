@@ -13,16 +13,16 @@ export const rating = directive({
   attributes: {
     ...itemAttributes,
     limit: meant(
-      quantity('mass', 'force', 'current', 'power'),
+      quantity('mass', 'force', 'current', 'charge', 'power'),
       'What this link may carry, from its maker. The least of all limits governs.',
     ),
     claim: meant(
-      quantity('mass', 'force', 'current', 'power'),
+      quantity('mass', 'force', 'current', 'charge', 'power'),
       'What the job says that the whole carries. More than the least limit is a finding.',
     ),
   },
   summary:
-    'Declares a limit of something that carries or tows, or a load that is claimed; the weakest limit governs. Without a label it is one that the platform declares: in a visit the claims of all guides that name it are summed.',
+    'Declares a limit of something that carries or tows, or a load that is claimed; the weakest limit governs. Without a label it is one that the platform declares: in a visit the claims of all guides that name it are summed. A load in ampere-hours is held against what a battery may give.',
   example: '::rating[Set of three brackets]{#bracket-rating limit="75 kg"}',
   build: (read): Rating | null => {
     const { values, directive: found, scope } = read;

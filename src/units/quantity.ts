@@ -11,6 +11,7 @@ export type Dimension =
   | 'temperature'
   | 'area'
   | 'current'
+  | 'charge'
   | 'voltage'
   | 'power'
   | 'resistance'
@@ -21,8 +22,8 @@ declare const dimension: unique symbol;
 /**
  * A number in the base unit of its dimension, branded so that a torque cannot be used as a length:
  * length mm · mass kg · volume l · time min · torque N·m · force N · pressure kPa · angle degrees ·
- * temperature °C · area mm² · current A · voltage V · power W · resistance Ω ·
- * percentage %.
+ * temperature °C · area mm² · current A · charge A·h · voltage V · power W ·
+ * resistance Ω · percentage %.
  */
 export type Base<D extends Dimension> = number & { readonly [dimension]: D };
 

@@ -106,6 +106,10 @@ const rows: { readonly [D in Dimension]: readonly Row[] } = {
     ['A', 'both', 1, 'amp amps ampere amperes'],
     ['mA', 'both', 0.001, 'milliamp milliamps'],
   ],
+  charge: [
+    ['A·h', 'both', 1, 'ah amphour amphours amperehour amperehours'],
+    ['mA·h', 'both', 0.001, 'mah milliamphour milliamphours'],
+  ],
   voltage: [
     ['V', 'both', 1, 'volt volts vdc'],
     ['mV', 'both', 0.001, 'millivolt millivolts'],
@@ -192,6 +196,7 @@ export const dimensionWords: {
   temperature: { noun: 'a temperature', example: '20 °C' },
   area: { noun: 'an area', example: '2.5 mm²' },
   current: { noun: 'a current', example: '10 A' },
+  charge: { noun: 'a charge', example: '75 A·h' },
   voltage: { noun: 'a voltage', example: '12 V' },
   power: { noun: 'a power', example: '55 W' },
   resistance: { noun: 'a resistance', example: '0.5 Ω' },
@@ -214,6 +219,7 @@ export const limits: { readonly [D in Dimension]: readonly [least: number, most:
   temperature: [-100, 1500],
   area: [0, 1e9],
   current: [0, 1e4],
+  charge: [0, 1e5],
   voltage: [-1e4, 1e4],
   power: [0, 1e6],
   resistance: [0, 1e9],

@@ -27,6 +27,7 @@ const oracle: { readonly [D in Dimension]: { readonly [ours: string]: string } }
   temperature: { '°C': 'degC', '°F': 'degF' },
   area: { 'mm²': 'mm^2', 'cm²': 'cm^2', 'm²': 'm^2', 'in²': 'inch^2' },
   current: { A: 'A', mA: 'mA' },
+  charge: { A·h: 'A hour', mA·h: 'mA hour' },
   voltage: { V: 'V', mV: 'mV', kV: 'kV' },
   power: { W: 'W', kW: 'kW' },
   // The only unit of its dimension: there is nothing to convert it to.

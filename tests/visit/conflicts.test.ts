@@ -6,7 +6,7 @@ import { inspect, memoryFiles } from '../../src/shop/index.ts';
 import { visitRouteCut } from '../../src/visit/rules.ts';
 
 const platform =
-  '---\ntitle: Example van\noptions:\n  fog: Front fog lamps\n---\n\nA van.\n\n::part[Fuse way 7]{#way-7}\n::part[Earth point]{#earth count=2}\n::rating[Roof load]{#roof-load limit="100 kg"}\n::rating[Feed of the load space]{#feed limit="30 A"}\n';
+  '---\ntitle: Example van\noptions:\n  fog: Front fog lamps\n---\n\nA van.\n\n::part[Fuse way 7]{#way-7}\n::part[Earth point]{#earth count=2}\n::rating[Roof load]{#roof-load limit="100 kg"}\n::rating[Feed of the load space]{#feed limit="30 A"}\n::rating[Second battery]{#battery limit="50 A·h"}\n';
 
 /** A guide that declares some things and fits what it has in its box. */
 const guide = (title: string, declared: string, work = 'Look at it.') =>
@@ -73,6 +73,22 @@ it('counts what circuits draw towards a limit in amperes', async () => {
   expect(errors.map(({ message }) => message.replaceAll('\u00a0', ' '))).toEqual([
     'the feed of the load space may be 30 A at most, and these jobs load it with 13 A + 18 A = 31 A',
   ]);
+});
+
+it('counts what the guides take out of a battery towards what it may give', async () => {
+  // What is drawn for so long, in hours: 2.5 A for 12 h are 30 A·h. What a battery may give is its maker's to say.
+  const draw = (title: string, claim: string) =>
+    guide(title, `::rating{#battery}\n::rating[${title} over a night]{#night claim="${claim}"}\n`);
+  const both = await visitOf({ lamp: draw('Lamp', '30 Ah'), fan: draw('Fan', '28 A·h') });
+  const errors = both.findings.filter(({ severity }) => severity === 'error');
+  expect(errors.map(({ code, message }) => [code, message.replaceAll('\u00a0', ' ')])).toEqual([
+    [
+      'visit-load-exceeded',
+      'the second battery may be 50 A·h at most, and these jobs load it with 28 A·h + 30 A·h = 58 A·h',
+    ],
+  ]);
+  const light = await visitOf({ lamp: draw('Lamp', '30 Ah'), fan: draw('Fan', '18000 mAh') });
+  expect(light.findings).toEqual([]);
 });
 
 it('drills before what lies along the same part is routed', async () => {

@@ -35,6 +35,18 @@ function mean(guide: Guide, ids: ReadonlySet<string>): number {
 }
 
 describe('the roof vent and the side awning in one visit', () => {
+  it('sums what both put on the roof, within what the platform says that it may carry', () => {
+    const [load, ...more] = pair.visit?.loads ?? [];
+    expect(more).toEqual([]);
+    expect(load?.rating).toBe('roof-load');
+    const claims = load?.claims.map(({ item }) => pair.items.get(item)) ?? [];
+    const kilograms = claims.map((item) => (item?.kind === 'rating' ? item.claim?.value.base : null));
+    expect(kilograms).toEqual([9, 28]);
+    const limit = pair.items.get('roof-load');
+    expect(limit?.kind === 'rating' ? limit.limit?.value.base : null).toBe(100);
+    expect(load?.silent).toEqual([]);
+  });
+
   it('takes the hands-on time of both, less what is done once', () => {
     const [saving] = pair.visit?.savings ?? [];
     const both = ['roof-vent', 'side-awning'].map((name) => shop.guide(name).guide);

@@ -27,7 +27,7 @@ Look for dents along the rail.`,
 Look for dents along the rail.`,
 };
 
-/** No claim is above the least limit of its kind (a mass, a force, a current, a power) in any build. */
+/** No claim is above the least limit of its kind (a mass, a force, a current, a charge, a power) in any build. */
 export const ratingExceeded: Rule = {
   card,
   run: (subject, report) => {
