@@ -21,19 +21,18 @@ const optimizeLater = process.versions.node.startsWith('20.') ? ['--interrupt-bu
 const repository = resolve(import.meta.dirname, '..');
 
 /**
- * Tests name the sources; where `npm test` has just built the program, they run what it built. What ships is what is
- * tried, and nothing needs to be compiled a second time, which took a tenth of the work.
+ * Tests name the sources, and `npm test` has them run these as compiled just before by `tests/run.sh`: to compile each
+ * file as it is asked for took a tenth of the work.
  */
-const asBuilt: Plugin = {
-  name: 'as-built',
+const asCompiled: Plugin = {
+  name: 'as-compiled',
   enforce: 'pre',
   resolveId(id, importer) {
     if (!importer || !id.startsWith('.')) return null;
     const path = relative(repository, resolve(importer, '..', id));
-    return /^src\/.*\.ts$/.test(path) ? `${repository}/dist/${path.slice(4, -3)}.js` : null;
+    return /^src\/.*\.ts$/.test(path) ? `${repository}/compiled/${path.slice(4, -3)}.js` : null;
   },
 };
-const built = process.env.BUILT === '1';
 
 /** Begins with what takes longest, so that at the end no core waits for another. */
 class LongestFirst extends BaseSequencer {
@@ -64,13 +63,13 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        plugins: built ? [asBuilt] : [],
+        plugins: process.env.COMPILED ? [asCompiled] : [],
         test: {
           name: 'shared',
           include: ['tests/**/*.test.ts'],
           exclude: apart,
           isolate: false,
-          server: { deps: { external: [/\/dist\/.*\.js$/] } },
+          server: { deps: { external: [/\/compiled\/.*\.js$/] } },
         },
       },
       { extends: true, test: { name: 'apart', include: apart, isolate: true } },
