@@ -14,7 +14,8 @@ export const wear = directive({
     ...itemAttributes,
     synonyms: meant(list, 'What else it is called; the search finds it by these too.'),
   },
-  summary: 'Declares protective equipment that the job asks for.',
+  summary:
+    'Declares protective equipment that the job asks for. A step that names it has it in a line of its own; what no step names is worn from the first step to the last.',
   example: '::wear{#eye-protection}',
   build: (read): Wear | null => {
     const { values, directive: found, scope } = read;

@@ -80,6 +80,14 @@ const sound: readonly (readonly [string, string])[] = [
     `${tightened('thread=M8x1.25 grade=8.8 torque="25 N·m"')} The wrench goes from 5 to 400 N·m.`,
   ],
   ['an inch socket on a metric head that the trade accepts as right', turned('drive="hex 19"', 'hex 19')],
+  [
+    'a bolt for one time only that is loosened on the way out, and a new one in its place',
+    `::tool[Socket]{#socket drive="hex 13"}\n::part[Bracket]{#bracket}\n::fastener[Bolt]{#bolt reuse=no drive="hex 13" holds=bracket with=socket}\n::kit[New bolt]{#new-bolt drive="hex 13" replaces=bolt with=socket}\n\n::step[Change the bolt]{#change}\n\n:loosen[bolt] beside the :part[bracket], :remove[bolt] and :discard[bolt]. :fit[new-bolt].`,
+  ],
+  [
+    'wax on the back of a panel whose lining hangs aside',
+    '::part[Lining]{#lining covers=panel}\n::part[Panel]{#panel}\n::supply[Cavity wax]{#wax quantity="50 ml"}\n\n::step[Wax it]{#wax-it}\n\n:move-aside[lining], :apply[wax]{amount="20 ml" on=panel} and :move-back[lining].',
+  ],
   ['a load at its limit', rated('60 kg', '60 kg')],
   ['a load in another unit', rated('60 kg', '130 lb')],
   ['a force beside a mass', rated('60 kg', '900 N')],
@@ -99,6 +107,7 @@ describe('a picture whose name is not plain', () => {
   it.each([
     ['an accent', '![The edge](kühler.svg)', 'kühler.svg'],
     ['a space, escaped', '![The edge](front%20edge.svg)', 'front edge.svg'],
+    ['an accent, escaped', '![The edge](k%C3%BChler.svg)', 'kühler.svg'],
     ['a space, in brackets', '![The edge](<front edge.svg>)', 'front edge.svg'],
     ['an accent typed as two signs', `![The edge](${'kühler'.normalize('NFD')}.svg)`, 'kühler.svg'],
     [

@@ -6,7 +6,7 @@ import { jobOf } from './jobs.ts';
 import { broken, type Job, type RuleName, rules } from './oracle.ts';
 
 /** Seeds in each run, and in the long one. */
-const seeds = process.env.LONG ? 20_000 : 500;
+const seeds = process.env.LONG ? 20_000 : 1_000;
 /** Within so many seeds each rule is the only one that some job breaks. */
 const mostSeeds = 2_000;
 
@@ -80,6 +80,13 @@ function asFastener(replaces: string | undefined, { things }: Job) {
   return things.some(({ id, kind }) => id === replaces && kind === 'fastener') ? { isFastener: true } : {};
 }
 
+/** The builds in which a job can differ: whether fog lamps are fitted is all the same to one that has none. */
+function buildsOf({ things, works }: Job): readonly boolean[] {
+  const differs =
+    things.some(({ when }) => when === 'fog') || works.some(({ acts }) => acts.some(({ fog }) => fog));
+  return differs ? [true, false] : [true];
+}
+
 function agrees(job: Job, fog: boolean): boolean {
   return told(job, fog).length > 0 === broken(job, fog).size > 0;
 }
@@ -101,12 +108,13 @@ function smallest(job: Job, fog: boolean): Job {
   return job;
 }
 
-it(`the checker and a second ledger agree on ${seeds} jobs`, { timeout: 600_000 }, () => {
+it(`the checker and a second ledger agree on ${seeds} jobs`, { timeout: 2_400_000 }, () => {
   const disagreements: string[] = [];
-  let sound = 0;
+  let [sound, builds] = [0, 0];
   for (let seed = 1; seed <= seeds && disagreements.length < 5; seed += 1) {
     const job = jobOf(seed);
-    for (const fog of [true, false]) {
+    for (const fog of buildsOf(job)) {
+      builds += 1;
       if (broken(job, fog).size === 0) sound += 1;
       if (agrees(job, fog)) continue;
       const small = smallest(job, fog);
@@ -116,8 +124,8 @@ it(`the checker and a second ledger agree on ${seeds} jobs`, { timeout: 600_000 
   }
   expect(disagreements.join('\n\n')).toBe('');
   // Neither all sound nor all broken, or little would be compared.
-  expect(sound / (2 * seeds)).toBeGreaterThan(0.2);
-  expect(sound / (2 * seeds)).toBeLessThan(0.8);
+  expect(sound / builds).toBeGreaterThan(0.2);
+  expect(sound / builds).toBeLessThan(0.8);
 });
 
 it.each([[14_177, 'tape that is on as a whole, taken off in the second round of a step on each side']])(
@@ -140,7 +148,7 @@ function firstSeed(holds: (job: Job, fog: boolean) => boolean): number | null {
 describe(`a planted fault is found within ${mostSeeds} seeds`, () => {
   it('each rule of the ledger is the only one that some job breaks, so that a checker without it is found', () => {
     const alone = new Set<RuleName>();
-    for (let seed = 1; seed <= mostSeeds; seed += 1) {
+    for (let seed = 1; seed <= mostSeeds && alone.size < rules.length; seed += 1) {
       const [only, ...more] = broken(jobOf(seed), true);
       if (only && more.length === 0) alone.add(only);
     }
@@ -151,7 +159,7 @@ describe(`a planted fault is found within ${mostSeeds} seeds`, () => {
     const found = new Map<string, number>();
     for (let seed = 1; seed <= mostSeeds && silences.some((kind) => !found.has(kind)); seed += 1) {
       const job = jobOf(seed);
-      for (const fog of [true, false]) {
+      for (const fog of buildsOf(job)) {
         const [only, ...more] = new Set(broken(job, fog).size === 0 ? [] : told(job, fog));
         if (only && more.length === 0 && !found.has(only)) found.set(only, seed);
       }
@@ -179,8 +187,12 @@ describe(`a planted fault is found within ${mostSeeds} seeds`, () => {
         acts: work.acts.map((act) => ({ verb: act.verb, id: act.id, ...(act.fog ? { fog: true } : {}) })),
       })),
     });
-    const seed = firstSeed((job, fog) => told(blinded(job), fog).length > 0 !== broken(job, fog).size > 0);
-    expect(seed).not.toBeNull();
+    // Few jobs show it, and the oracle is the quicker one to say which.
+    const shows = (job: Job, fog: boolean) =>
+      broken(job, fog).size > 0 &&
+      broken(blinded(job), fog).size === 0 &&
+      told(blinded(job), fog).length === 0;
+    expect(firstSeed(shows)).not.toBeNull();
   });
 
   it.each(['needs', 'side', 'finding', 'stop', 'times'] as const)(
