@@ -106,7 +106,7 @@ function termEntry(term: GlossaryTerm): SearchEntry {
     title: term.term,
     href: termPath(term),
     note: standardWords(term) ?? '',
-    names: term.synonyms,
+    names: [...term.synonyms, ...(term.tradeMarks ?? [])],
     facts: [plainFact(term.meaning)],
     platforms: null,
   };

@@ -25,7 +25,8 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     term: 'Hexagon socket',
     standard: 'ISO 2936',
     readIn: null,
-    synonyms: ['allen key', 'allen', 'hex key', 'inner hexagon', 'inhex'],
+    synonyms: ['hex key', 'inner hexagon', 'inhex'],
+    tradeMarks: ['allen key', 'allen'],
     meaning:
       'A six-sided hole in the head that a hexagon key goes into. The size is the width across flats of the key.',
   },
@@ -55,7 +56,8 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     term: 'Hexalobular recess',
     standard: 'ISO 10664',
     readIn: 'normdocs.ru, scope of EN ISO 10664',
-    synonyms: ['torx', 'TX', 'star', 'six-lobe', 'star bit'],
+    synonyms: ['TX', 'star', 'six-lobe', 'star bit'],
+    tradeMarks: ['torx'],
     meaning:
       'A recess with six rounded lobes. The number counts up with the size; a bit one number too small rounds the lobes.',
   },
@@ -65,7 +67,8 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     term: 'Hexalobular recess with pin',
     standard: null,
     readIn: null,
-    synonyms: ['security torx', 'tamper torx', 'pin torx', 'security star'],
+    synonyms: ['security star'],
+    tradeMarks: ['security torx', 'tamper torx', 'pin torx'],
     meaning: 'A hexalobular recess with a pin in the middle, so that only a bit with a bore goes in.',
   },
   {
@@ -74,7 +77,8 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     term: 'External hexalobular head',
     standard: 'DIN 34800',
     readIn: null,
-    synonyms: ['external torx', 'female torx', 'E-socket', 'star head'],
+    synonyms: ['E-socket', 'star head'],
+    tradeMarks: ['external torx', 'female torx'],
     meaning: 'Six rounded lobes on the outside of a head. Its E numbers are not the T numbers of the recess.',
   },
   {
@@ -83,7 +87,8 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     term: 'Square recess',
     standard: 'ASME B18.6.3',
     readIn: 'adfastcomponents.com, ASME B18.6.3 type 3 square recessed screws',
-    synonyms: ['robertson', 'square drive bit'],
+    synonyms: ['square drive bit'],
+    tradeMarks: ['robertson'],
     meaning: 'A four-sided hole in the head, slightly tapered. Numbers from 0 to 4 count up with the size.',
   },
   {
@@ -101,7 +106,8 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     term: 'Cross recess, PH',
     standard: 'ISO 4757',
     readIn: null,
-    synonyms: ['phillips', 'cross-head', 'crosspoint'],
+    synonyms: ['cross-head', 'crosspoint'],
+    tradeMarks: ['phillips'],
     meaning: 'A cross with tapered wings that lifts the bit out when turned hard. Lean on the driver.',
   },
   {
@@ -110,7 +116,8 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     term: 'Cross recess, PZ',
     standard: 'ISO 4757',
     readIn: null,
-    synonyms: ['pozidriv', 'pozi', 'supadriv'],
+    synonyms: [],
+    tradeMarks: ['pozidriv', 'pozi', 'supadriv'],
     meaning:
       'A cross with straight wings and four fine lines between them. A PH bit rides up in it and rounds it.',
   },

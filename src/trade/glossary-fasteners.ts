@@ -32,7 +32,8 @@ export const fastenerTerms: readonly Omit<FastenerTerm, 'kind'>[] = [
     term: 'Socket head',
     standard: 'ISO 4762',
     readIn: dataSets,
-    synonyms: ['cap screw', 'allen bolt', 'socket cap'],
+    synonyms: ['cap screw', 'socket cap'],
+    tradeMarks: ['allen bolt'],
     meaning: 'A cylinder with a recess in its top, for places where no socket fits round the head.',
   },
   {
@@ -78,7 +79,8 @@ export const fastenerTerms: readonly Omit<FastenerTerm, 'kind'>[] = [
     term: 'Rivet nut',
     standard: null,
     readIn: null,
-    synonyms: ['insert nut', 'blind nut', 'nutsert'],
+    synonyms: ['insert nut', 'blind nut'],
+    tradeMarks: ['nutsert'],
     meaning:
       'A threaded sleeve that is set from one side and folds behind the sheet. It puts a thread where none can be cut.',
   },

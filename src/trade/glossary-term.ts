@@ -12,8 +12,10 @@ interface Entry {
   readonly standard: string | null;
   /** Where we read that the standard is about this; `null` where its number is from memory, which the page says. */
   readonly readIn: string | null;
-  /** What else the trade calls it, makers' names that became words included. */
+  /** What else the trade calls it. */
   readonly synonyms: readonly string[];
+  /** Makers' names that became words: search finds it by them, and no page prints them. */
+  readonly tradeMarks?: readonly string[];
 }
 
 /** A way in which a tool takes hold of a fastener. */

@@ -43,7 +43,7 @@ export function termOfDrive(drive: Drive): GlossaryTerm {
 
 /** Everything that a drive of a size is called: "Hexalobular recess 25", "torx 25"; the bare names without a size. */
 export function namesOfDrive(drive: Drive): readonly string[] {
-  const { term, synonyms } = termOfDrive(drive);
+  const { term, synonyms, tradeMarks = [] } = termOfDrive(drive);
   const size = 'across' in drive ? ` ${drive.size}` : 'number' in drive ? ` ${drive.number}` : '';
-  return [term, ...synonyms].map((name) => name + size);
+  return [term, ...synonyms, ...tradeMarks].map((name) => name + size);
 }

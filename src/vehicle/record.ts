@@ -125,7 +125,7 @@ export const vehicleRecordSchema = z
     }),
     vehicle: list(line, 50),
     intake: list(line, 500).check(
-      about('The vehicle as it came in: what the job touches, each with its damage'),
+      about('The vehicle as it came in: what the job touches, zone by zone, each with its damage'),
     ),
     work: list(work, 100).check(
       z.minLength(1),

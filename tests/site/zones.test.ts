@@ -9,6 +9,8 @@ interface Read {
   readonly nodeName: string;
   readonly attrs?: readonly { readonly name: string; readonly value: string }[];
   readonly childNodes?: readonly Read[];
+  /** Of a text. */
+  readonly value?: string;
 }
 
 const all = (from: Read): readonly Read[] => [from, ...(from.childNodes ?? []).flatMap(all)];
@@ -64,3 +66,27 @@ describe('the drawing of the vehicle', () => {
     }
   });
 });
+
+describe('the intake', () => {
+  it('goes zone by zone, and says in which each part lies', () => {
+    const asked = new Map(pages.map(([page, elements]) => [page, intakeOf(elements)]));
+    for (const [page, names] of asked) {
+      const zones = names.map((name) => name.split(': ')[0] ?? '');
+      // Each zone is gone to once.
+      expect(zones.filter((zone, at) => zone !== zones[at - 1]).length, page).toBe(new Set(zones).size);
+    }
+    expect(asked.get('guides/roof-vent')).toEqual([
+      'Load space: headlining',
+      'Load space: grab handle',
+      'Roof: roof panel',
+      'Roof: roof frame round the opening',
+    ]);
+  });
+});
+
+/** What a page asks at the intake, by the data of its script. */
+function intakeOf(elements: readonly Read[]): readonly string[] {
+  const text = elements.find((one) => of(one, 'id') === 'bay_data')?.childNodes?.[0]?.value ?? '{}';
+  const { intake }: { readonly intake: readonly { readonly name: string }[] } = JSON.parse(text);
+  return intake.map(({ name }) => name);
+}

@@ -71,3 +71,10 @@ describe('the glossary', () => {
     expect(namesOfDrive(readDrive('slotted'))).toContain('flat blade');
   });
 });
+
+it('prints no maker’s name, by which search finds an entry all the same', () => {
+  const printed = glossary.flatMap(({ term, meaning, synonyms }) => [term, meaning, ...synonyms]).join(' ');
+  // Names that are, or were, registered by makers of drives and rivet nuts: from memory.
+  expect(printed).not.toMatch(/\b(torx|allen|inbus|phillips|pozi\w*|supadriv|robertson|nutsert|rivnut)\b/i);
+  expect(glossary.flatMap(({ tradeMarks = [] }) => tradeMarks)).toContain('torx');
+});
