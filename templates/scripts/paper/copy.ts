@@ -1,7 +1,8 @@
 import { make } from '../bay/elements.ts';
 
 /** What a sheet has no use for: what is hidden for this build, told to trainees, or the page's own controls. */
-const AWAY = '[hidden], .why, .bench, .unseen, .sr-only, [class^="bay-"], button, [data-footnote-backref]';
+const AWAY =
+  '[hidden], .why, .bench, .unseen, .sr-only, .place-name, .place-name + .dot, [class^="bay-"], button, [data-footnote-backref]';
 
 /** Classes of the page that mean the same on a sheet; all others are the page's alone. */
 const KEPT = new Map([
