@@ -1,4 +1,5 @@
-import { type ChangedLine, type Comparison, changesWork, type GuideChange } from './compare.ts';
+import { type Comparison, changesWork, type GuideChange } from './compare.ts';
+import type { ChangedLine } from './compare-lines.ts';
 import { isMessage, meaningOf } from './meaning.ts';
 import type { Fact, RecordLine } from './record.ts';
 
@@ -131,10 +132,16 @@ function wholeWords({ of, whole }: GuideChange): string {
 }
 
 function factWords(name: string, before: Fact | null, after: Fact | null): string {
-  if (!before) return `${name} ${after?.says ?? ''} is new`;
-  if (!after) return `${name} ${before.says} is taken out`;
-  if (before.says !== after.says) return `${name} ${after.says}, was ${before.says}`;
-  return `${name} ${after.says}, of which another part is meant than before`;
+  const [old, now] = [before && printed(before.says), after && printed(after.says)];
+  if (old === null) return `${name} ${now ?? ''} is new`;
+  if (now === null) return `${name} ${old} is taken out`;
+  if (old !== now) return `${name} ${now}, was ${old}`;
+  return `${name} ${now}, of which another part is meant than before`;
+}
+
+/** A record has plain hyphens before its numbers; a reader is shown a minus. */
+function printed(says: string): string {
+  return says.replace(/(?<![\p{L}\p{N}])-(?=\d)/gu, '−');
 }
 
 const kindWords: ReadonlyMap<string, string> = new Map([
@@ -163,7 +170,9 @@ function lineWords({ before, after, moved }: ChangedLine): string {
   const done = actWords(before, after);
   const all = [...facts, ...done];
   const told = all.length > 0 ? all.join('; ') : place === '' && was === '' ? 'the words for it' : '';
-  return `${kind} ${quoted(shortened(after.text))}${renamed}${was}${place}${told === '' ? '' : `: ${told}`}`;
+  // The one outline of a template has no other name.
+  const name = after.text === kind ? kind : `${kind} ${quoted(shortened(after.text))}`;
+  return `${name}${renamed}${was}${place}${told === '' ? '' : `: ${told}`}`;
 }
 
 function isFeature({ acts, facts, words, text }: RecordLine): boolean {
