@@ -41,6 +41,8 @@ function guide(body: string): string {
   const nones = silent
     .filter(([of]) => !body.includes(`::none{of=${of}}`))
     .map(([of]) => (of === 'wear' && throwsChips.test(body) ? eyeProtection : `::none{of=${of}}\n`));
-  const opening = nones.length === 0 ? '' : `## Without {#without}\n\n${nones.join('')}\n`;
+  // Protection that is declared is named, without a line more.
+  const heading = nones.includes(eyeProtection) ? 'With :wear[eye-protection], without' : 'Without';
+  const opening = nones.length === 0 ? '' : `## ${heading} {#without}\n\n${nones.join('')}\n`;
   return `${frontMatter}${opening}${body.startsWith('#') ? '' : '## Work {#work}\n\n'}${body}`;
 }

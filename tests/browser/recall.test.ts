@@ -8,7 +8,7 @@ import { chromiumOfWorker, open } from './browser.ts';
 
 vi.setConfig({ testTimeout: 240_000 });
 
-const build = '#build=fog:yes,lamps:led,lining:yes';
+const build = '#build=fog:yes,lamps:led';
 
 it.runIf(long)(
   'a record kept by the page of a demo guide is found by a recall, which tells what has changed since',
@@ -41,7 +41,7 @@ it.runIf(long)(
       '--verified',
       'M. Hart',
       '--build',
-      'fog',
+      'fog=yes,lamps=led',
       '--measured',
       'notch=J. Ode',
     ];

@@ -18,7 +18,10 @@ const card: RuleCard = {
   title: 'Work that throws chips, and no eye protection is declared',
   why: 'Whatever cuts or drills throws chips. The gather list shows what to wear before the work begins, and what nobody declares is not on it (common practice, no source).',
   bad: guide('::none{of=wear}\n'),
-  good: guide('::wear[Eye protection]{#eye-protection}\n'),
+  good: guide('::wear[Eye protection]{#eye-protection}\n').replace(
+    'Lay the',
+    'Wear :wear[eye-protection]. Lay the',
+  ),
 };
 
 const protectsEyes = /\b(?:eyes?|goggles|glasses|visor|face[ -]shield)\b/i;

@@ -229,3 +229,12 @@ describe('a lot that is declared in parts', () => {
     ).toEqual(['contents-disagree']);
   });
 });
+
+it('protection that is declared is named where it is worn', async () => {
+  const worn = (text: string): readonly (readonly [string, string])[] => [
+    ['::none{of=wear}', '::wear[Ear defenders]{#ear-defenders}'],
+    [':fit[spacer-12] in front', `${text}:fit[spacer-12] in front`],
+  ];
+  expect(await codes('look-alikes', worn(''))).toEqual(['item-unused']);
+  expect(await codes('look-alikes', worn('Wear :wear[ear-defenders]. '))).toEqual([]);
+});
