@@ -21,7 +21,7 @@ export interface ChangedLine {
 }
 
 /** What is different between the lines of one thing, then and now, each with what that bears on. */
-export function changedLines(
+export function lineChanges(
   old: readonly RecordLine[],
   now: readonly RecordLine[],
 ): readonly (ChangedLine & { readonly touches: Touch })[] {

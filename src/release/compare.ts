@@ -1,4 +1,4 @@
-import { type ChangedLine, changedLines } from './compare-lines.ts';
+import { type ChangedLine, lineChanges } from './compare-lines.ts';
 import { isMessage, meaningOf, meaningOfLines, meansNothing, type Touch, touchOfFact } from './meaning.ts';
 import { pair } from './pairs.ts';
 import type { Fact, GuideRecord, ItemNode, RecordNode, StepNode, TemplateNode } from './record.ts';
@@ -201,7 +201,7 @@ function within(
       ...bare(of, node, 'changed', touches),
       fact,
     })),
-    ...changedLines(old.lines, now.lines).map(({ touches, ...line }) => ({
+    ...lineChanges(old.lines, now.lines).map(({ touches, ...line }) => ({
       ...bare(of, node, 'changed', touches),
       line,
     })),
