@@ -10,7 +10,7 @@ import { inspect } from '../../src/shop/inspect.ts';
 import { withTexts } from '../../src/shop/with-texts.ts';
 import { memoryStore } from '../../src/store/store.ts';
 import { baybook, repository } from '../driver.ts';
-import { runs, sampleOf } from '../samples.ts';
+import { long, runs, sampleOf } from '../samples.ts';
 import { type Talk, talk } from './talk.ts';
 
 const cases = join(repository, 'tests/cases');
@@ -300,47 +300,52 @@ describe('an editor', () => {
   });
 });
 
-it('finds after random edits, taken in as they come, what it finds from scratch', async () => {
-  const files = diskFiles(fixture);
-  const first = new TextDecoder().decode(files.read(guide) ?? new Uint8Array());
-  const work = { files, store: memoryStore(), openCrew: async () => null };
-  const pieces = [
-    'a',
-    '\n',
-    '\n\n',
-    ':',
-    '::',
-    ':::\n',
-    '{',
-    '}',
-    '#m8-nut',
-    '[cover]',
-    ' when=fog',
-    '"',
-    '\r\n',
-    'é😀',
-    '::step[X]{#x}\n',
-  ];
-  const edit = fc.tuple(fc.nat(1_000_000), fc.nat(12), fc.constantFrom(...pieces));
-  await fc.assert(
-    fc.asyncProperty(fc.array(edit, { minLength: 1, maxLength: 20 }), async (edits) => {
-      const desk = editorDesk(work, 'test');
-      const document = TextDocument.create('file:///guide.md', 'markdown', 1, first);
-      let text = first;
-      desk.typed(new Map([[guide, text]]));
-      await desk.findings();
-      for (const [place, length, piece] of edits) {
-        const start = document.offsetAt(document.positionAt(place % (text.length + 1)));
-        const end = document.offsetAt(document.positionAt(Math.min(text.length, start + length)));
-        const range = { start: document.positionAt(start), end: document.positionAt(end) };
-        TextDocument.update(document, [{ range, text: piece }], document.version + 1);
-        text = text.slice(0, start) + piece + text.slice(end);
-        expect(document.getText()).toBe(text);
+it(
+  'finds after random edits, taken in as they come, what it finds from scratch',
+  async () => {
+    const files = diskFiles(fixture);
+    const first = new TextDecoder().decode(files.read(guide) ?? new Uint8Array());
+    const work = { files, store: memoryStore(), openCrew: async () => null };
+    const pieces = [
+      'a',
+      '\n',
+      '\n\n',
+      ':',
+      '::',
+      ':::\n',
+      '{',
+      '}',
+      '#m8-nut',
+      '[cover]',
+      ' when=fog',
+      '"',
+      '\r\n',
+      'é😀',
+      '::step[X]{#x}\n',
+    ];
+    const edit = fc.tuple(fc.nat(1_000_000), fc.nat(12), fc.constantFrom(...pieces));
+    await fc.assert(
+      fc.asyncProperty(fc.array(edit, { minLength: 1, maxLength: 20 }), async (edits) => {
+        const desk = editorDesk(work, 'test');
+        const document = TextDocument.create('file:///guide.md', 'markdown', 1, first);
+        let text = first;
         desk.typed(new Map([[guide, text]]));
-      }
-      const scratch = await inspect(withTexts(files, new Map([[guide, text]])));
-      expect(await desk.findings()).toEqual(scratch.findings);
-    }),
-    runs(2, 1000),
-  );
-});
+        await desk.findings();
+        for (const [place, length, piece] of edits) {
+          const start = document.offsetAt(document.positionAt(place % (text.length + 1)));
+          const end = document.offsetAt(document.positionAt(Math.min(text.length, start + length)));
+          const range = { start: document.positionAt(start), end: document.positionAt(end) };
+          TextDocument.update(document, [{ range, text: piece }], document.version + 1);
+          text = text.slice(0, start) + piece + text.slice(end);
+          expect(document.getText()).toBe(text);
+          desk.typed(new Map([[guide, text]]));
+        }
+        const scratch = await inspect(withTexts(files, new Map([[guide, text]])));
+        expect(await desk.findings()).toEqual(scratch.findings);
+      }),
+      runs(2, 1000),
+    );
+    // 10,000 edits, and a thousand guides inspected twice, take their time on a busy machine.
+  },
+  long ? 3_600_000 : undefined,
+);
