@@ -178,7 +178,7 @@ function namedAt(sentence: string, from: number): Named | null {
   for (const { index, 0: word } of rest.slice(start).matchAll(/[^\s,;:!?()]+/g)) {
     if (words > 0 && /[,;:!?()]/.test(rest.slice(end, start + index))) break;
     const bare = word.replace(/\.+$/, '');
-    if (ends.has(bare.toLowerCase()) || words === 7) break;
+    if (ends.has(bare.toLowerCase()) || /[^b]ly$/.test(bare) || words === 7) break;
     end = start + index + bare.length;
     words += 1;
     if (bare !== word) break;

@@ -8,7 +8,7 @@ import type { OldPiece, OldSection, OldStep } from './outline.ts';
 import type { PictureFolder } from './picture-folder.ts';
 import { torquesIn, waitIn } from './quantities.ts';
 import { actionText, type Desk, draftSentence, type StepAtWork } from './sentence.ts';
-import { openers, sentencesIn } from './words.ts';
+import { framed, openers, sentencesIn } from './words.ts';
 
 /** Writes the sections of a draft, in the order of the work: each leaves the things of the draft as its words do. */
 export class SectionWriter {
@@ -223,7 +223,8 @@ const longestTitle = 60;
 
 /** The title of a step from its first sentence: up to where its first clause ends. */
 function titleOf(text: string): string {
-  const first = capitalised((sentencesIn(text)[0] ?? '').replace(openers, ''));
+  const begins = (sentencesIn(text)[0] ?? '').replace(openers, '');
+  const first = capitalised(framed.exec(begins)?.[1] ?? begins);
   const [stated] = torquesIn(first);
   const upToTorque = stated ? first.slice(0, stated.from).replace(/\s*(?:\(|\b(?:to|at))?\s*$/, '') : first;
   const clause = upToTorque.split(/[,;:(]\s?|\s+(?:and|then|so that|until|using)\s+/)[0] ?? '';

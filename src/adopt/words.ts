@@ -75,7 +75,7 @@ const kinds: readonly (readonly [RegExp, SectionKind])[] = [
   [/^(?:materials?|consumables|supplies)\b/, 'supplies'],
   [/\b(?:ppe|protective (?:equipment|gear|clothing)|safety (?:equipment|gear))\b/, 'wear'],
   [
-    /\bcontents?\b(?! of the (?:guide|sheet))|\bin the box\b|what you get|^parts(?: list| supplied| included)?$|^(?:supplied|included|components|hardware)(?: parts| supplied)?$|^bill of materials$|^kit list$/,
+    /\bcontents?\b(?! of the (?:guide|sheet))|\bin the box\b|what you get|what(?:'|’| i)?s (?:supplied|included)|^parts(?: list| supplied| included)?$|^(?:supplied|included|components|hardware)(?: parts| supplied)?$|^bill of materials$|^kit list$/,
     'kit',
   ],
   [
@@ -126,7 +126,8 @@ export function withoutShouting(text: string): string {
 /** The words by which a sentence joins the one before it. */
 export const openers =
   /^(?:(?:first(?:ly)?|then|next|now|finally|lastly|afterwards|after that|carefully|gently|slowly|again|please|also)\b[,\s]*)+/i;
-const framed =
+/** A condition or a means before the command, and the command. */
+export const framed =
   /^(?:with|using|from|on|at|in|if|when|once|after|before|while|to|working)\b[^.;]{2,80}?,\s*(.*)$/is;
 
 /** Whether a sentence tells what to do: "Remove …", "Then lift …", "With a helper, lift …". */

@@ -125,6 +125,17 @@ function damaged(file: Uint8Array): Uint8Array {
   return changed;
 }
 
+it('reads a heading, a name and a title as they are meant', async () => {
+  const text = await draft(
+    'a.html',
+    `<h1>Awning</h1><h3>What's supplied</h3><table><tr><td>Bracket</td><td>x3</td></tr><tr><td>Case</td><td>x1</td></tr></table>
+    <h3>How to fit it</h3><p>1. Attach the three brackets loosely.</p><p>2. With a helper, lift the case up.</p>`,
+  );
+  expect(text).toContain('::kit[Bracket]{#bracket count=3}');
+  expect(text).toContain(':fit[bracket]{say=attach} loosely.');
+  expect(text).toContain('::step[Lift the case up]');
+});
+
 it('drafts a sound guide from any text, and loses none of it', async () => {
   const pieces = [
     'Remove the four T25 screws',
