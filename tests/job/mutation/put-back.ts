@@ -60,7 +60,10 @@ export const putBack: readonly PutBack[] = [
   {
     fault: 'the relay loom has no earth: the bolt for it is never handled',
     ...guideFile('lamp-cradle'),
-    edit: without(/:remove\[earth-bolt\][\s\S]*?:tighten\[earth-bolt\]\.\n/),
+    // With its line, the mark of its picture that names it goes.
+    edit: without(
+      /:remove\[earth-bolt\][\s\S]*?:tighten\[earth-bolt\]\.\n|^- :mark\[A\].*:fastener\[earth-bolt\].*\n/gm,
+    ),
     code: 'item-unused',
   },
   {
