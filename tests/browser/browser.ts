@@ -37,9 +37,13 @@ async function startChromium(): Promise<Browser> {
 }
 
 /** The Firefox that `FIREFOX` names, or Debian's own: one for all files of a worker, which ends with it. Its profile goes with the run. */
-export const firefoxOfWorker = oneAlive(startFirefox, (browser) => browser.connected);
+export const firefoxOfWorker = oneAlive(
+  () => startFirefox(),
+  (browser) => browser.connected,
+);
 
-async function startFirefox(): Promise<Firefox> {
+/** A Firefox with a profile of its own, as on another device; `downloads` is where it saves what is downloaded. */
+export async function startFirefox(downloads?: string): Promise<Firefox> {
   const executablePath = process.env.FIREFOX ?? '/usr/bin/firefox-esr';
   if (!existsSync(executablePath)) {
     throw new Error('no Firefox: install the Debian package "firefox-esr" or set FIREFOX');
@@ -47,7 +51,17 @@ async function startFirefox(): Promise<Firefox> {
   endWithWorker();
   const userDataDir = await mkdtemp(join(await sharedFolder(), 'firefox '));
   const handleSIGTERM = false;
-  return puppeteer.launch({ browser: 'firefox', executablePath, headless: true, userDataDir, handleSIGTERM });
+  const extraPrefsFirefox = downloads
+    ? { 'browser.download.folderList': 2, 'browser.download.dir': downloads }
+    : {};
+  return puppeteer.launch({
+    browser: 'firefox',
+    executablePath,
+    headless: true,
+    userDataDir,
+    handleSIGTERM,
+    extraPrefsFirefox,
+  });
 }
 
 let isEnding = false;

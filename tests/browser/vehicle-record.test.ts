@@ -213,6 +213,87 @@ describe('the record of a vehicle', () => {
   });
 });
 
+describe.runIf(long)('the record of a vehicle in two tabs', () => {
+  it('is one: what is written and taken in either stands in both, and none writes over the other', async () => {
+    const { page, faults } = await open(browser, site.folder, module, { acceptDownloads: true });
+    await begin(page, 'RB 17');
+    const other = await page.context().newPage();
+    await other.goto(addressOf(module));
+    const title = (tab: Page) => tab.locator('.vehicle-open-record h3').textContent();
+    const trim = (tab: Page) => tab.getByLabel('Tailgate trim', { exact: true });
+    await expect.poll(() => title(other)).toBe('RB 17');
+    await page.getByLabel('Odometer, or hours run').first().fill('84 000 km');
+    await expect
+      .poll(() => other.getByLabel('Odometer, or hours run').first().inputValue())
+      .toBe('84 000 km');
+    await trim(other).fill('scratched');
+    await expect.poll(() => trim(page).inputValue()).toBe('scratched');
+    await photograph(other, '#fit-modules');
+    await page.waitForSelector('#fit-modules canvas[data-drawn]');
+    await page.locator('#bolt .bay-tick input').check();
+    await expect.poll(() => other.locator('#bolt .bay-tick input').isChecked()).toBe(true);
+    // They show other builds, and so ask for other lines: neither writes for ever what the other takes away.
+    await other.evaluate(`addEventListener('storage', () => { window.heard = (window.heard ?? 0) + 1; })`);
+    await other.evaluate(`location.hash = 'build=camera'`);
+    await page.getByLabel('Vehicle registration or VIN').first().fill('RB 18');
+    await expect.poll(() => title(other)).toBe('RB 18');
+    await page.waitForTimeout(500);
+    const heard = await other.evaluate('window.heard');
+    await page.waitForTimeout(500);
+    expect(await other.evaluate('window.heard')).toBe(heard);
+    const [, record] = await saved(page);
+    expect(record.photographs).toHaveLength(1);
+    expect(record.intake.find(({ label }) => label === 'Tailgate trim')?.text).toBe('scratched');
+    expect(record.vehicle.map(({ text }) => text)).toEqual(expect.arrayContaining(['RB 18', '84 000 km']));
+    await other.getByText('Take it off this device').click();
+    await other.getByRole('button', { name: 'Take the record off this device' }).click();
+    await expect
+      .poll(() => page.locator('.vehicle-told').last().textContent())
+      .toContain('taken off this device in another tab');
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe.runIf(long)('a visit over http', () => {
+  it('is ticked through to its end with the host gone, and is kept', async () => {
+    const host = await startHost(site.folder);
+    const context: BrowserContext = await browser.newContext({ acceptDownloads: true });
+    const page = await context.newPage();
+    const faults: string[] = [];
+    page.on('pageerror', (error) => faults.push(String(error)));
+    await page.goto(`${host.address}index.html`);
+    const state = 'navigator.serviceWorker.getRegistration().then((one) => one?.active?.state)';
+    await expect.poll(() => page.evaluate(state), { timeout: 60_000 }).toBe('activated');
+    await host.stop();
+    await page.goto(host.address + visit);
+    await begin(page, 'RB 19');
+    await page.getByLabel('Tailgate trim', { exact: true }).fill('none');
+    await photograph(page, '#module_fit-modules');
+    await page.locator('.bay-one').click();
+    const next = page.locator('.bay-next');
+    while (await next.isEnabled()) await next.click();
+    await page.locator('.bay-all').click();
+    await page.locator('.bay-leave').click();
+    const ticks = '.step:visible .bay-tick input';
+    const steps = await page.locator(ticks).count();
+    expect(steps).toBeGreaterThan(5);
+    await page.locator('[data-reading=module_charge]').first().fill('92 %');
+    await page.reload();
+    await page.waitForSelector('#module_fit-modules canvas[data-drawn]');
+    expect(await page.locator(`${ticks}:checked`).count()).toBe(steps);
+    const [, record] = await saved(page);
+    expect(record.work).toHaveLength(1);
+    expect(record.work[0]?.guides.map(({ id }) => id)).toEqual(['lamp', 'module']);
+    expect(record.work[0]?.steps.filter(({ done }) => done.length === 0)).toEqual([]);
+    expect(record.work[0]?.values.map(({ text }) => text)).toEqual(['✓', '92 %']);
+    expect(record.intake.find(({ label }) => label === 'Tailgate trim')?.text).toBe('none');
+    expect(record.photographs).toHaveLength(1);
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+});
+
 describe.runIf(long)('the record of a vehicle over http', () => {
   it('is kept without the network, and outlives a guide that has changed', async () => {
     const host = await startHost(site.folder);

@@ -1,5 +1,5 @@
 import { vehicleRecordSchema } from '../../../src/vehicle/record.ts';
-import type { KeptRecord, Photograph, WholeRecord } from './kept.ts';
+import { type KeptRecord, type Photograph, randomId, type WholeRecord } from './kept.ts';
 
 /** The records that this device keeps. Every call may be refused; `refusalWords` says why. */
 export interface Device {
@@ -11,6 +11,8 @@ export interface Device {
   readonly dropPhotograph: (record: string, photograph: string) => Promise<void>;
   /** Takes a record off the device: only ever because a person has said so. */
   readonly drop: (id: string) => Promise<void>;
+  /** Has something done each time that another tab has kept a record or taken it off; returns what ends that. */
+  readonly onOtherTab: (id: string, look: () => void) => () => void;
 }
 
 const NAME = 'baybook vehicle records';
@@ -55,6 +57,17 @@ async function within<T>(
 /** All photographs of one record: their keys begin with it, and a list comes after every text. */
 const ofRecord = (id: string) => IDBKeyRange.bound([id], [id, []]);
 
+const CHANGED = 'baybook record changed';
+
+/** Tells the other tabs that a record is kept otherwise now, as a database tells nobody. */
+function tellOtherTabs(id: string): void {
+  try {
+    localStorage.setItem(CHANGED, `${id} ${randomId(4)}`);
+  } catch {
+    // A tab that hears nothing goes on with what it has.
+  }
+}
+
 /** The records in this browser's database. */
 export const device: Device = {
   list: async () => {
@@ -76,6 +89,7 @@ export const device: Device = {
   },
   keep: async (record) => {
     await within(['records'], 'readwrite', (store) => store('records').put(record));
+    tellOtherTabs(record.id);
   },
   keepPhotograph: async (record, photograph) => {
     await within(['photographs'], 'readwrite', (store) =>
@@ -90,6 +104,14 @@ export const device: Device = {
       store('photographs').delete(ofRecord(id));
       return store('records').delete(id);
     });
+    tellOtherTabs(id);
+  },
+  onOtherTab: (id, look) => {
+    const heard = ({ key, newValue }: StorageEvent): void => {
+      if (key === CHANGED && newValue?.startsWith(`${id} `)) look();
+    };
+    window.addEventListener('storage', heard);
+    return () => window.removeEventListener('storage', heard);
   },
 };
 

@@ -27,7 +27,8 @@ export function follow(keeper: Keeper, records: RecordKeeper, startedAgain: () =
     if (JSON.stringify(next) !== JSON.stringify(record)) records.change(() => next);
   };
   keeper.onChange(sync);
-  records.onChange(sync);
+  // Not after what another tab did: two that show different builds would write the lines of theirs in turn for ever.
+  records.onEdit(sync);
   return () => {
     isOpen = false;
   };

@@ -142,10 +142,13 @@ function takeUp(whole: WholeRecord, place: Place): HTMLElement {
 function showRecord(whole: WholeRecord, place: Place): HTMLElement {
   const { keeper, tell, body } = place;
   const { page } = keeper;
-  const records = recordKeeper(whole, device);
+  const records = recordKeeper(whole, device, () =>
+    leave('The record was taken off this device in another tab. What is ticked on this page stays.'),
+  );
   const cameras = evidenceCameras(records);
   const leave = (words: string): void => {
     unfollow();
+    records.end();
     for (const camera of cameras) camera.remove();
     noteOpenRecord(page, null);
     fillCover(records.now().record.vehicle.map((line) => ({ ...line, text: '' })));
