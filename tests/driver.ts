@@ -4,7 +4,7 @@ import { dirname, join, relative, resolve, sep } from 'node:path';
 import { onTestFinished } from 'vitest';
 import type { Io } from '../src/cli/io.ts';
 import { run } from '../src/cli/run.ts';
-import { memoryStore } from '../src/store/store.ts';
+import { pictureStore } from './picture-store.ts';
 
 /** What a command line answered. */
 export interface Answer {
@@ -14,7 +14,7 @@ export interface Answer {
 }
 
 /** Finished work, kept for the tests of one file: names are hashes of contents, so no test sees another's. */
-const store = memoryStore();
+const store = await pictureStore();
 
 /** Runs a command line in a folder, as a terminal without colours that is 100 cells wide would. */
 export async function baybook(cwd: string, ...args: string[]): Promise<Answer> {

@@ -6,12 +6,13 @@ import { diskFiles } from '../../src/shop/disk-files.ts';
 import { inspectGuide } from '../../src/shop/inspect-guide.ts';
 import { openWorkspace, type Workspace } from '../../src/shop/open-workspace.ts';
 import { repository } from '../driver.ts';
+import { pictureStore } from '../picture-store.ts';
 import { CONTEXT } from './fixtures.ts';
 
 let workspace: Workspace;
 
 beforeAll(async () => {
-  workspace = await openWorkspace(diskFiles(resolve(repository, 'guides')));
+  workspace = await openWorkspace(diskFiles(resolve(repository, 'guides')), await pictureStore());
 });
 
 // The first sheet bears the proof square. An opening of 401 mm square is more than two sheets of A4 either way, so

@@ -4,8 +4,8 @@ import { onTestFinished } from 'vitest';
 import type { News } from '../../src/preview/site-under-pen.ts';
 import { type Preview, startPreview } from '../../src/preview/start.ts';
 import { diskFiles } from '../../src/shop/disk-files.ts';
-import { memoryStore } from '../../src/store/store.ts';
 import { type Bench, bench, repository } from '../driver.ts';
+import { pictureStore } from '../picture-store.ts';
 
 /** What a preview answers. */
 export interface Served {
@@ -27,7 +27,7 @@ export interface PreviewBench extends Bench {
 }
 
 /** Finished work of this file's tests: names are hashes of contents, so no test sees another's. */
-const store = memoryStore();
+const store = await pictureStore();
 
 /** Opens a preview of the fixture guide, or of another workspace. */
 export async function openPreview(

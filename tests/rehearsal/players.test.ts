@@ -10,12 +10,16 @@ import { firstBuilds } from '../../src/pages/rehearsal/rehearsal.ts';
 import { diskFiles } from '../../src/shop/index.ts';
 import { inspectGuide } from '../../src/shop/inspect-guide.ts';
 import { openWorkspace } from '../../src/shop/open-workspace.ts';
-import { noStore } from '../../src/store/store.ts';
 import type { Session, Task } from '../../templates/scripts/rehearse/session.ts';
+import { pictureStore } from '../picture-store.ts';
 import { long, sampleOf, samples } from '../samples.ts';
 import { bundled, published } from './bundle.ts';
 
-const workspace = await openWorkspace(diskFiles(resolve(import.meta.dirname, '../../guides')), noStore, null);
+const workspace = await openWorkspace(
+  diskFiles(resolve(import.meta.dirname, '../../guides')),
+  await pictureStore(),
+  null,
+);
 const { openSession } = await bundled();
 
 /** Chance that is the same in each run: a linear congruential generator (Numerical Recipes, 7.1). */

@@ -12,7 +12,8 @@ import { readKit } from '../../src/site/kit.ts';
 import { type Publication, publicationOf } from '../../src/site/publication.ts';
 import { sitePages } from '../../src/site/site-pages.ts';
 import { fileHashes } from '../../src/store/file-hashes.ts';
-import { memoryStore, noStore } from '../../src/store/store.ts';
+import { noStore } from '../../src/store/store.ts';
+import { pictureStore } from '../picture-store.ts';
 
 /** What became of a site. */
 export type SiteOutcome =
@@ -44,7 +45,7 @@ export async function buildSite(
     return { ok: false, problems: ['the guides have errors, so the site stays as it is'] };
   const { shop } = found;
   const kit = await readKit(files, shop.files.keys(), await readFonts());
-  const store = memoryStore();
+  const store = await pictureStore();
   const note: NoteAsk = () => undefined;
   const seen = watched({ shop, procedures: new Map(), files }, note);
   const names = {

@@ -4,10 +4,11 @@ import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { searchEntries } from '../../src/site/search-entries.ts';
 import { searchData } from '../../src/site/search-index.ts';
 import { searchEngine } from '../../templates/scripts/search-engine.ts';
+import { pictureStore } from '../picture-store.ts';
 import { publicationFor } from './build.ts';
 import { queries } from './search-queries.ts';
 
-const shop = await inspect(diskFiles(resolve(import.meta.dirname, '../../guides')));
+const shop = await inspect(diskFiles(resolve(import.meta.dirname, '../../guides')), await pictureStore());
 const search = searchEngine(searchData(searchEntries(publicationFor(shop))));
 
 /** The first three pages for what was typed. */

@@ -12,6 +12,7 @@ import { diskFiles, inspect, type WorkspaceFiles } from '../../../src/shop/index
 import { decodeSource, type SourceFile, type Sources, sourceFile } from '../../../src/source/source-file.ts';
 import type { Estimate } from '../../../src/units/estimate.ts';
 import { base } from '../../../src/units/quantity.ts';
+import { pictureStore } from '../../picture-store.ts';
 import type { Mutant } from './mutants.ts';
 
 /** A workspace in which single guides can be read again with a line changed. */
@@ -28,7 +29,7 @@ const language = new Set(languageRules.map(({ card }) => card.code));
 
 export async function openWorkspace(folder: string): Promise<Workspace> {
   const files = diskFiles(folder);
-  const { shop, guides, findings } = await inspect(files);
+  const { shop, guides, findings } = await inspect(files, await pictureStore());
   const sources = new Map([...shop.files.keys()].flatMap((path) => textIn(files, path)));
   const faulty = new Set(findings.map(({ at }) => at.file));
   return {
