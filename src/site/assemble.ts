@@ -31,7 +31,7 @@ import { type PageWriter, pageWriter } from './page-writer.ts';
 import type { Publication } from './publication.ts';
 import { addReferencePages } from './reference-pages.ts';
 import { searchEntries } from './search-entries.ts';
-import { searchData, searchIndexScript } from './search-index.ts';
+import { searchData, searchScripts } from './search-index.ts';
 import { readNotices } from './templates.ts';
 import { workerPath, workerScript } from './worker.ts';
 
@@ -64,7 +64,7 @@ export async function assembleSite(publication: Publication, ground: SiteGround)
   };
   const problems: string[] = [...kit.problems];
   for (const file of await assetFiles(publication.shop.settings, ground)) add(file);
-  add(keptSearchIndex(publication, ground));
+  for (const file of keptSearch(publication, ground)) add(file);
   add(keepFile(store, 'assets/crib.js', cribScript(cribData(publication.shop))));
   for (const file of publication.made.flatMap(({ files }) => files)) add(file);
 
@@ -136,16 +136,16 @@ function cribScript(crib: readonly CribEntry[]): string {
   return `globalThis.shopCrib=${JSON.stringify(crib)};\n`;
 }
 
-/** The search index, from the store where nothing that is found by it has changed. */
-function keptSearchIndex(publication: Publication, { store, basis }: SiteGround): MadeFile {
-  const path = 'assets/search-index.js';
+/** The scripts of the search, from the store where nothing that is found by it has changed. */
+function keptSearch(publication: Publication, { store, basis }: SiteGround): readonly MadeFile[] {
   const entries = searchEntries(publication);
-  const name = `search-${contentHash(basis, JSON.stringify(entries))}.json`;
-  const kept = readJson<MadeFile>(store, name);
-  if (kept && store.read(`${kept.hash}.bin`)) return kept;
-  const file = keepFile(store, path, searchIndexScript(searchData(entries)));
-  if (!file.bytes) writeJson(store, name, file);
-  return file;
+  const key = `search-${contentHash(basis, JSON.stringify(entries))}.json`;
+  const kept = readJson<readonly MadeFile[]>(store, key);
+  if (kept?.every(({ hash }) => store.read(`${hash}.bin`))) return kept;
+  const scripts = searchScripts(searchData(entries));
+  const files = scripts.map(({ name, text }) => keepFile(store, `assets/${name}.js`, text));
+  if (files.every(({ bytes }) => !bytes)) writeJson(store, key, files);
+  return files;
 }
 
 /** What the pages about all guides bring along. */

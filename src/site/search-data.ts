@@ -32,3 +32,6 @@ export interface SearchData {
   /** MiniSearch's own form; documents are numbered as in `pages`. */
   readonly index: AsPlainObject;
 }
+
+/** The text of the search data in parts, by the names of their scripts and in their order; empty what is not loaded. */
+export type SearchTexts = Readonly<Record<string, string>>;

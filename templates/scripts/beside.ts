@@ -1,10 +1,11 @@
 /**
- * Loads another script of the site, which lies beside that of the guide's page; once, however often it is asked for.
+ * Loads another script of the site, which lies beside that of the page, a guide's or the first one; once, however
+ * often it is asked for.
  */
 export function loadBeside(name: string): Promise<void> {
   const known = asked.get(name);
   if (known) return known;
-  const here = [...document.scripts].find(({ src }) => src.endsWith('/guide.js'));
+  const here = [...document.scripts].find(({ src }) => /\/(?:guide|search)\.js$/.test(src));
   const loading = new Promise<void>((resolve, reject) => {
     const script = document.createElement('script');
     script.src = here ? here.src.replace(/[^/]+$/, `${name}.js`) : '';

@@ -17,10 +17,16 @@ export interface Hit {
 
 /** What was found, best first. */
 export interface Found {
+  /** The first of the pages, as many as are shown: who needs more adds a word. */
   readonly hits: readonly Hit[];
+  /** How many pages there are in all. */
+  readonly count: number;
   /** False where no page has all the words, so that these have only some. */
   readonly all: boolean;
 }
+
+/** Pages that are shown at most. To find the lines of thousands takes seconds, at each letter that is typed. */
+const MOST = 30;
 
 /** Lines that a result shows at most. */
 const FACTS = 2;
@@ -36,20 +42,31 @@ export function searchEngine(data: SearchData): (wish: Wish) => Found {
     const terms = queryTerms(text);
     const isWanted = (page: SearchEntry) => passes(page, kind, platform);
     if (terms.length === 0) {
-      return { hits: data.pages.filter(isWanted).map((page) => ({ page, facts: [] })), all: true };
+      const wanted = data.pages.filter(isWanted);
+      const hits = wanted.slice(0, MOST).map((page) => ({ page, facts: [] }));
+      return { hits, count: wanted.length, all: true };
     }
     const run = (query: Query, errors: (term: string) => number) =>
       index
         .search(query, { boost: data.fields, fuzzy: errors, prefix: isWord })
-        .flatMap((result) => hitOf(result, data.pages))
-        .filter(({ page }) => isWanted(page));
+        .map(({ id, match }) => ({ page: data.pages[id], match }))
+        .filter((result): result is Result => result.page !== undefined && isWanted(result.page));
     const all = [() => run(allOf(terms), fewErrors), () => run(allOf(terms), moreErrors)];
     for (const attempt of all) {
-      const hits = attempt();
-      if (hits.length > 0) return { hits, all: true };
+      const results = attempt();
+      if (results.length > 0) return foundOf(results, true);
     }
-    return { hits: run({ combineWith: 'OR', queries: [...terms] }, fewErrors), all: false };
+    return foundOf(run({ combineWith: 'OR', queries: [...terms] }, fewErrors), false);
   };
+}
+
+/** A page with the words of it that were met, each with the fields that it stands in. */
+interface Result extends Pick<SearchResult, 'match'> {
+  readonly page: SearchEntry;
+}
+
+function foundOf(results: readonly Result[], all: boolean): Found {
+  return { hits: results.slice(0, MOST).map(hitOf), count: results.length, all };
 }
 
 /** A size is right or it is another size; only a word may be misspelt or still be typed. */
@@ -84,13 +101,11 @@ function passes(page: SearchEntry, kind: string | null, platform: string | null)
   return platform === null || page.platforms === null || page.platforms.includes(platform);
 }
 
-function hitOf({ id, match }: SearchResult, pages: readonly SearchEntry[]): readonly Hit[] {
-  const page = pages[id];
-  if (!page) return [];
+function hitOf({ page, match }: Result): Hit {
   const words = Object.keys(match).filter((word) => match[word]?.includes('facts'));
   const told = page.facts
     .map((fact) => ({ fact, count: indexTerms(fact.text).filter((term) => words.includes(term)).length }))
     .filter(({ count }) => count > 0)
     .sort((a, b) => b.count - a.count);
-  return [{ page, facts: told.slice(0, FACTS).map(({ fact }) => fact) }];
+  return { page, facts: told.slice(0, FACTS).map(({ fact }) => fact) };
 }

@@ -1,9 +1,7 @@
-import type { SearchData } from '../../src/site/search-data.ts';
+import type { SearchData, SearchTexts } from '../../src/site/search-data.ts';
 import { type Found, searchEngine, type Wish } from './search-engine.ts';
+import { joinedSearch } from './search-parts.ts';
 import { resultItem } from './search-results.ts';
-
-/** Results that are shown at most; who needs more adds a word. */
-const MOST = 30;
 
 /** Milliseconds without a key before the number of results is said aloud. */
 const PAUSE = 400;
@@ -25,13 +23,12 @@ interface Controls {
  * leads to the same results. Without this script the page lists everything.
  */
 function start(controls: Controls, data: SearchData): void {
-  const { box, text, kind, platform, list } = controls;
+  const { text, kind, platform, list } = controls;
   const search = searchEngine(data);
   const announce = announcer(controls.state);
   const show = (): void => {
     const wish = readWish(controls);
-    const isAsked = wish.text !== '' || wish.kind !== null || wish.platform !== null;
-    const found = isAsked ? search(wish) : null;
+    const found = isAsked(wish) ? search(wish) : null;
     showFound(found, controls);
     announce(found);
   };
@@ -39,7 +36,6 @@ function start(controls: Controls, data: SearchData): void {
     show();
     writeLink(readWish(controls));
   };
-  box.hidden = false;
   text.addEventListener('input', changed);
   kind.addEventListener('change', changed);
   platform.addEventListener('change', changed);
@@ -50,8 +46,45 @@ function start(controls: Controls, data: SearchData): void {
     readLink(controls);
     show();
   });
-  readLink(controls);
   show();
+}
+
+/**
+ * The same where the search is in parts: they are loaded when the technician turns to it, or comes by a link with a
+ * search. What was typed meanwhile is then found.
+ */
+function startWhenOpened(controls: Controls, texts: SearchTexts): void {
+  const { box, state } = controls;
+  let isOpen = false;
+  const open = (): void => {
+    if (isOpen) return;
+    isOpen = true;
+    state.textContent = 'The search is being loaded.';
+    joinedSearch(texts).then(
+      (data) => {
+        state.textContent = '';
+        writeLink(readWish(controls));
+        start(controls, data);
+      },
+      () => {
+        isOpen = false;
+        state.textContent = 'The search could not be loaded. All pages are listed below.';
+      },
+    );
+  };
+  const openIfAsked = (): void => {
+    if (isAsked(readWish(controls))) open();
+  };
+  box.addEventListener('focusin', open);
+  window.addEventListener('hashchange', () => {
+    readLink(controls);
+    openIfAsked();
+  });
+  openIfAsked();
+}
+
+function isAsked({ text, kind, platform }: Wish): boolean {
+  return text !== '' || kind !== null || platform !== null;
 }
 
 function readWish({ text, kind, platform }: Controls): Wish {
@@ -61,7 +94,7 @@ function readWish({ text, kind, platform }: Controls): Wish {
 /** Shows what was found in the place of the shelves; `null` brings the shelves back. */
 function showFound(found: Found | null, { list, shelves }: Controls): void {
   shelves.hidden = found !== null;
-  list.replaceChildren(...(found?.hits.slice(0, MOST) ?? []).map(resultItem));
+  list.replaceChildren(...(found?.hits ?? []).map(resultItem));
 }
 
 /** Says how much was found once the typing pauses, so that a screen reader is not interrupted by each key. */
@@ -75,11 +108,12 @@ function announcer(state: HTMLElement): (found: Found | null) => void {
   };
 }
 
-function stateWords({ hits, all }: Found, nothing: string): string {
-  if (hits.length === 0) return nothing;
-  const pages = hits.length === 1 ? '1 page' : `${hits.length} pages`;
-  const count = hits.length > MOST ? `The first ${MOST} of ${pages}. Add a word to find fewer.` : `${pages}.`;
-  return all ? count : `No page has all of these words. ${count}`;
+function stateWords({ hits, count, all }: Found, nothing: string): string {
+  if (count === 0) return nothing;
+  const pages = count === 1 ? '1 page' : `${count} pages`;
+  const words =
+    count > hits.length ? `The first ${hits.length} of ${pages}. Add a word to find fewer.` : `${pages}.`;
+  return all ? words : `No page has all of these words. ${words}`;
 }
 
 /** The search as the part of the link after `#`. */
@@ -112,7 +146,15 @@ function controlsOf(box: HTMLElement): Controls | null {
   return { box, text, kind, platform, state, list, shelves };
 }
 
-const { searchData } = globalThis as { readonly searchData?: SearchData };
+const { searchData, searchTexts } = globalThis as {
+  readonly searchData?: SearchData;
+  readonly searchTexts?: SearchTexts;
+};
 const box = document.querySelector<HTMLElement>('[role="search"]');
 const controls = box && controlsOf(box);
-if (controls && searchData) start(controls, searchData);
+if (controls && (searchData || searchTexts)) {
+  controls.box.hidden = false;
+  readLink(controls);
+  if (searchData) start(controls, searchData);
+  if (searchTexts) startWhenOpened(controls, searchTexts);
+}

@@ -1,12 +1,14 @@
+import { readdirSync, readFileSync, renameSync, statSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { sampleOf, screens } from '../samples.ts';
-import { referenceInspection } from '../site/reference-shop.ts';
+import { crib, referenceInspection } from '../site/reference-shop.ts';
 import { files } from '../site/workspace.ts';
 import { axeFaults } from './axe.ts';
 import { open } from './browser.ts';
 import { lowTargets } from './low-targets.ts';
-import { siteForTests } from './site-for-tests.ts';
+import { publish, siteForTests } from './site-for-tests.ts';
 
 const site = siteForTests(() => [referenceInspection(), files()]);
 
@@ -124,6 +126,59 @@ describe('the search, from file:// in a nested folder with spaces', () => {
       await page.context().close();
       expect(axe).toEqual([]);
     });
+  }
+});
+
+describe('a search of more than 2 MB, from file://', () => {
+  const assets = () => join(site.folder, '..', 'many guides', 'assets');
+  const parts = () => readdirSync(assets()).filter((name) => name.startsWith('search-index-'));
+  const openMany = (hash: string) => open(site.browser, join(assets(), '..'), 'index.html', { hash });
+
+  beforeAll(() => publish(withLongNames(), files(), join(assets(), '..')));
+
+  it('is published in parts, each of less, which the worker keeps for use without a network', () => {
+    expect(parts().length).toBeGreaterThan(2);
+    const worker = readFileSync(join(assets(), '..', 'worker.js'), 'utf8');
+    for (const name of ['search-index.js', ...parts()]) {
+      expect(statSync(join(assets(), name)).size).toBeLessThan(2_000_000);
+      expect(worker).toContain(`"assets/${name}":"`);
+    }
+  });
+
+  it('is loaded when the technician turns to it, and finds what was typed meanwhile', async () => {
+    const { page, faults } = await openMany('');
+    const loaded = () => page.locator('script[src*="search-index-"]').count();
+    expect(await loaded()).toBe(0);
+    await box(page).pressSequentially('panel poper');
+    await page.locator('.found .entry').first().waitFor();
+    expect((await found(page))[0]).toBe('Trim lever');
+    expect(await loaded()).toBe(parts().length);
+    expect(page.url()).toMatch(/#find=panel\+poper$/);
+    await page.context().close();
+    expect(faults).toEqual([]);
+  });
+
+  it('is loaded for a link with a search, and lists all pages where a part is missing until it is there', async () => {
+    const [part = ''] = parts();
+    renameSync(join(assets(), part), join(assets(), 'away.js'));
+    const { page } = await openMany('#find=25nm');
+    await page.getByRole('status').filter({ hasText: 'could not be loaded' }).waitFor();
+    expect(await page.locator('.shelves').isVisible()).toBe(true);
+    renameSync(join(assets(), 'away.js'), join(assets(), part));
+    await box(page).focus();
+    await page.getByRole('link', { name: /M8 flange nut/ }).waitFor();
+    expect(await box(page).inputValue()).toBe('25nm');
+    await page.context().close();
+  });
+
+  /** One tool goes by names of 3 MB, of which the index holds each word once. */
+  function withLongNames(): ReturnType<typeof referenceInspection> {
+    const inspection = referenceInspection();
+    const socket = crib.get('socket-13');
+    if (!socket) throw new Error('the crib has its socket');
+    const synonyms = Array.from({ length: 60 }, (_, index) => `the ${index} \\ 'key' `.repeat(3_500));
+    const many = new Map([...crib, [socket.id, { ...socket, synonyms }]]);
+    return { ...inspection, shop: { ...inspection.shop, crib: many } };
   }
 });
 

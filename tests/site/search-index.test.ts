@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { deadLinks, pageLinks } from '../../src/site/guides/link-check.ts';
 import { searchEntries } from '../../src/site/search-entries.ts';
-import { searchData, searchIndexScript } from '../../src/site/search-index.ts';
+import { searchData, searchScripts } from '../../src/site/search-index.ts';
 import { searchEngine } from '../../templates/scripts/search-engine.ts';
 import { buildSite, publicationFor } from './build.ts';
+import { loadedSearch } from './loaded-search.ts';
 import { referenceInspection } from './reference-shop.ts';
 import { files, filesBelow, outputFolder } from './workspace.ts';
 
@@ -14,13 +15,36 @@ const find = (text: string, kind: string | null = null, platform: string | null 
 const titles = (text: string) => find(text).hits.map(({ page }) => page.title);
 
 describe('the index', () => {
-  it('is a classic script that sets one global, the same bytes each time', () => {
-    const script = searchIndexScript(searchData(entries));
-    expect(script).toBe(searchIndexScript(searchData(entries)));
-    const scope: { searchData?: unknown } = {};
-    new Function('globalThis', script)(scope);
-    expect(Object.keys(scope)).toEqual(['searchData']);
-    expect(JSON.parse(JSON.stringify(searchData(entries)))).toEqual(scope.searchData);
+  it('is a classic script that sets one global, the same bytes each time', async () => {
+    const scripts = searchScripts(searchData(entries));
+    expect(scripts).toEqual(searchScripts(searchData(entries)));
+    expect(scripts.map(({ name }) => name)).toEqual(['search-index']);
+    expect(await loadedSearch(scripts)).toEqual(JSON.parse(JSON.stringify(searchData(entries))));
+  });
+
+  it('comes in parts that pass no limit and join to the same, wherever they are cut', async () => {
+    const awkward = {
+      ...searchData(entries.slice(0, 1)),
+      fields: { ['it\'s \\ "½" 𝄞\u2028\n'.repeat(40)]: 1 },
+    };
+    for (let limit = 900; limit < 910; limit += 1) {
+      const [head, ...parts] = searchScripts(awkward, limit);
+      expect(parts.length).toBeGreaterThan(10);
+      expect(head?.name).toBe('search-index');
+      for (const { text } of parts) expect(Buffer.byteLength(text)).toBeLessThanOrEqual(limit);
+      expect(await loadedSearch(searchScripts(awkward, limit))).toEqual(JSON.parse(JSON.stringify(awkward)));
+    }
+  });
+
+  it('gives a part with another text another name, so that two builds are never joined', () => {
+    const [first, ...rest] = entries;
+    if (!first) throw new Error('the shop has pages');
+    const names = (title: string) =>
+      searchScripts(searchData([{ ...first, title }, ...rest]), 9_000).map(({ name }) => name);
+    const [one, other] = [names('Cradle'), names('Ladder')];
+    expect(other.length).toBe(one.length);
+    expect(other[1]).not.toBe(one[1]);
+    expect(new Set(one).size).toBe(one.length);
   });
 
   it('leads to pages and places that are there', async () => {
@@ -58,7 +82,7 @@ describe('the search', () => {
     const { hits, all } = find('trim lever xyzzy');
     expect(all).toBe(false);
     expect(hits[0]?.page.title).toBe('Trim lever');
-    expect(find('xyzzy')).toEqual({ hits: [], all: false });
+    expect(find('xyzzy')).toEqual({ hits: [], count: 0, all: false });
   });
 
   it('is narrowed to a kind and to a vehicle; what is for every vehicle stays', () => {
@@ -74,5 +98,16 @@ describe('the search', () => {
       'Hexagon-head screw',
       'Panel screw',
     ]);
+  });
+
+  it('gives the first 30 pages and counts the rest, with words and without', () => {
+    const [first] = entries;
+    if (!first) throw new Error('the shop has pages');
+    const many = Array.from({ length: 40 }, (_, index) => ({ ...first, title: `Cradle ${index + 1}` }));
+    const searchMany = searchEngine(searchData(many));
+    for (const [text, kind] of [['cradle', null] as const, ['', first.kind] as const]) {
+      const { hits, count } = searchMany({ text, kind, platform: null });
+      expect([hits.length, count]).toEqual([30, 40]);
+    }
   });
 });
