@@ -33,7 +33,7 @@ export const itemUnused: Rule = {
 /** Protection is taken off between steps: nobody wears all day what only a list names. */
 function unusedWords({ kind, id, noun }: Item): string {
   if (kind !== 'wear') return `the ${noun.singular} is declared and never used`;
-  return `nothing says when ${noun.singular} is worn; name it where it is needed, as in "Wear :wear[${id}]"`;
+  return `nothing says when to wear ${noun.singular}; name it where it is needed, as in "Wear :wear[${id}]"`;
 }
 
 /** What a procedure brings because it holds, covers or plugs something else may be handled by a step left out. */

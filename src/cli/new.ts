@@ -139,7 +139,7 @@ function otherGuide(id: string, { found }: Workspace): string {
 
 async function askOptions(declared: readonly string[], io: Io): Promise<readonly NewOption[]> {
   const known = declared.length > 0 ? ` (the platform has ${declared.join(', ')})` : '';
-  const question = `What do some vehicles have and others not${known}? One a line, as in "fog=Front fog lamps"; an empty line ends`;
+  const question = `What do some vehicles have and others not${known}? One a line, as in "fog=Front fog lamps"; a vehicle without it asks for no line; an empty line ends`;
   return (await askList(question, io)).map(optionOf);
 }
 

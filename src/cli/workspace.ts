@@ -15,7 +15,9 @@ export async function workspaceFolder(named: string, io: Io): Promise<WorkspaceF
   const root = resolve(io.cwd, named);
   const found = await stat(root).catch(() => null);
   if (!found?.isDirectory()) {
-    throw new UsageError(`there is no folder "${named}" here; --guides names the workspace`);
+    throw new UsageError(
+      `there is no folder "${named}" here; --guides names the workspace, and "baybook new workspace" begins one`,
+    );
   }
   const way = relative(io.cwd, root).split(sep).join('/');
   return { root, prefix: way === '' ? '' : `${way}/` };

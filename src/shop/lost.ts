@@ -6,6 +6,7 @@ import { directives } from '../directives/index.ts';
 import type { Guide } from '../model/guide.ts';
 import { lineColumn, lineText, type Sources } from '../source/source-file.ts';
 import type { Span } from '../source/span.ts';
+import { placeUnfilled } from './marked-places.ts';
 
 /** Directives that others name by an id. */
 const withId = new Set(
@@ -15,7 +16,7 @@ const withId = new Set(
 /**
  * What the faults found while reading a guide have cost. A declaration (a line that begins with `::`) with an
  * error on it may be missing from the guide; a mention whose id cannot be read, or is not declared, was meant for
- * what the likely mend says.
+ * what the likely mend says. Where a marked place asks for a declaration, that is not missing besides.
  */
 export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sources): Lost {
   const ids = new Set(idsMeant(guide));
@@ -30,7 +31,7 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
     const place = placeOf(at, guide, sources);
     if (gap === null || place.start < gap.start) gap = place;
   };
-  for (const { at, suggestion, costs } of errors) {
+  for (const { code, at, suggestion, costs } of errors) {
     const source = sources.get(at.file);
     if (!source) continue;
     conditions ||= costs === 'condition';
@@ -42,6 +43,10 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
     // What was meant for another list is missing there.
     if (suggestion && withId.has(suggestion.text)) declarations.add(suggestion.text);
     const line = lineText(source, lineColumn(source, at.start).line);
+    if (code === placeUnfilled.code) {
+      const asked = /`:{2,3}([a-z-]+)/.exec(line)?.[1];
+      if (asked !== undefined) declarations.add(asked);
+    }
     const name = /^:{2,3}([a-z-]+)/.exec(line)?.[1];
     const named = [...line.matchAll(/#([a-z0-9]+(?:-[a-z0-9]+)*)/g)].flatMap(([, id]) => id ?? []);
     // Most faults cost one attribute: what is named is there all the same.

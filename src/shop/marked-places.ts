@@ -14,9 +14,9 @@ export const placeUnfilled: RuleCard = {
   good: '::step[Look around]{#look}\n\nLook behind the edge.\n',
 };
 
-/** Reports each marked place of a text, to the end of what it asks for. */
+/** Reports each marked place of a text, to the end of what it asks for: an example between backticks is a part of that, with all its brackets. */
 export function reportMarkedPlaces({ path, text }: SourceFile, report: Report): void {
-  for (const { index, 0: found } of text.matchAll(/(?<!\w)FILL IN(?!\w)[^\n\r"[\]{}|]*/g)) {
+  for (const { index, 0: found } of text.matchAll(/(?<!\w)FILL IN(?!\w)(?:`[^`\n\r]*`|[^\n\r"[\]{}|`])*/g)) {
     const asked = found.slice(fillIn.length).trim();
     const message = `this place is still to be filled${asked === '' ? '' : `: ${asked}`}`;
     report(

@@ -75,7 +75,7 @@ describe('wrong usage', () => {
     [['check', '--guide', 'x'], /unknown option '--guide'\n\(Did you mean --guides\?\)/],
     [
       ['check', '--guides', 'nowhere'],
-      /^baybook: there is no folder "nowhere" here; --guides names the workspace\n$/,
+      /^baybook: there is no folder "nowhere" here; --guides names the workspace, and "baybook new workspace" begins one\n$/,
     ],
     [['check', '--guides', 'file'], /^baybook: there is no folder "file" here/],
     [['check', '--format', 'xml'], /Allowed choices are text, json, sarif/],

@@ -216,6 +216,14 @@ describe('the bench of a preview', () => {
     expect(
       (await tell('write?', JSON.stringify({ ...order, figure: { ...own, crop: '9' } }))).body,
     ).toContain('four percentages');
+    for (const [lacking, told] of [
+      [{ caption: ' ' }, 'the caption is still empty'],
+      [{ alt: '' }, 'nothing says yet what the picture shows'],
+      [{ marks: [{ letter: 'A', at: '10%,10%', text: '' }] }, 'mark A does not say yet what it shows'],
+    ] as const) {
+      const half = { ...order, figure: { ...own, ...lacking } };
+      expect((await tell('write?', JSON.stringify(half))).body).toContain(told);
+    }
     expect((await tell('write?', JSON.stringify({ ...order, edition: 'old' }))).body).toContain(
       'saved elsewhere',
     );

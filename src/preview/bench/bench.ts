@@ -219,14 +219,20 @@ function pictureBytes(guide: string, src: string, files: Pick<WorkspaceFiles, 'r
   return path !== null && /\.(?:jpe?g|png|webp|svg|avif|tiff?|gif)$/i.test(path) ? files.read(path) : null;
 }
 
-/** What the format would not read, in its own words. */
-function faultIn({ crop, blur, zoom, shows, marks, src }: BenchFigure): string | null {
+/** What the format would not read, in its own words, and what is not said yet: a figure goes into the guide whole. */
+function faultIn({ crop, blur, zoom, shows, marks, src, caption, alt }: BenchFigure): string | null {
   const boxes = [crop, blur, zoom].filter((box) => box !== '').map((box) => pictureBox.read(box, nowhere));
   const points = marks.map(({ at }) => picturePoint.read(at, nowhere));
   const bad = [...boxes, ...points].find((read) => !read.ok);
   if (bad && !bad.ok) return bad.message;
   if (src === '') return 'choose a picture first';
-  return ['', 'left', 'right'].includes(shows) ? null : `"${shows}" is no side of the vehicle`;
+  if (!['', 'left', 'right'].includes(shows)) return `"${shows}" is no side of the vehicle`;
+  if (caption.trim() === '') return 'the caption is still empty';
+  if (alt.trim() === '') return 'nothing says yet what the picture shows, for whoever cannot see it';
+  const silent = marks.find(({ text }) => text.trim() === '');
+  return silent
+    ? `mark ${silent.letter} does not say yet what it shows: choose it, write it in words, or take the mark away`
+    : null;
 }
 
 async function picturesOf(
