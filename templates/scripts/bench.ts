@@ -3,6 +3,7 @@ import { button, make, say } from './bay/elements.ts';
 import { askBench, benchAddress } from './bench/ask.ts';
 import { type Draft, emptyDraft } from './bench/draft.ts';
 import { formOf } from './bench/form.ts';
+import { panelOf } from './bench/panel.ts';
 import { printView } from './bench/print-view.ts';
 import { stageOf } from './bench/stage.ts';
 
@@ -37,6 +38,7 @@ async function start(guide: string): Promise<void> {
     stage.draw(draft, picture(), guide);
     form.draw(draft, view);
     void drawn.draw(draft, picture(), guide);
+    panel.draw(picture(), view);
   };
   const take = (next: Draft | null): void => {
     draft = next;
@@ -90,7 +92,12 @@ async function start(guide: string): Promise<void> {
       if (await carryOut('undo', {}, 'The last change was taken back')) take(null);
     },
   });
-  work.append(stage.element, drawn.element);
+  const panel = panelOf(guide, async (order) => {
+    const done = 'The draft stands in the guide; measure on the panel before anything is cut';
+    await carryOut('outline', { ...order, edition: view.edition }, done);
+    changed();
+  });
+  work.append(stage.element, drawn.element, panel.element);
   side.append(form.element);
 
   const choose = make('input', '');

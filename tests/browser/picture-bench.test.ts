@@ -45,10 +45,15 @@ const fill = (selector: string, value: string) => `(() => {
 const settled = async (hand: Hand, what: string) =>
   expect.poll(() => hand.run(what), { timeout: 120_000, interval: 100 }).toBe(true);
 
-/** A press at a place of the picture, in fractions of its width and height. */
-async function at(hand: Hand, x: number, y: number): Promise<readonly [number, number]> {
+/** Where a place of the picture is on the screen, from fractions of its width and height. */
+async function at(
+  hand: Hand,
+  x: number,
+  y: number,
+  picture = '.bench-stage img',
+): Promise<readonly [number, number]> {
   const box = (await hand.run(`(() => {
-    const image = document.querySelector('.bench-stage img');
+    const image = document.querySelector('${picture}');
     image.scrollIntoView({ block: 'center' });
     const { left, top, width, height } = image.getBoundingClientRect();
     return [left, top, width, height];
@@ -134,6 +139,73 @@ async function expectIllustrated({ folder, ask }: PreviewBench, hand: Hand): Pro
     .not.toContain(`Screw ${photographs.length} of`);
 }
 
+/** A photograph of 800 × 600 pixels, each a millimetre of a panel: two lengths, then three corners of an outline. */
+async function pointAtPanel({ folder }: PreviewBench, hand: Hand): Promise<void> {
+  const path = join(folder, 'guides/lamp-cradle/guide.md');
+  const before = await readFile(path, 'utf8');
+  await hand.run(
+    `[...document.querySelectorAll('.bench-list button')].find((one) => one.querySelector('b').textContent === 'img-1.jpg').click()`,
+  );
+  await hand.run(`document.querySelector('.bench-panel').open = true`);
+  await settled(hand, `document.querySelector('.bench-points img').naturalWidth > 0`);
+  const places = [
+    [0.1, 0.9],
+    [0.9, 0.9],
+    [0.1, 0.9],
+    [0.1, 0.1],
+    [0.2, 0.8],
+    [0.6, 0.8],
+    [0.6, 0.4],
+    [0.3, 0.3],
+  ] as const;
+  for (const [index, [x, y]] of places.entries()) {
+    await hand.press(...(await at(hand, x, y, '.bench-points img')));
+    await settled(hand, `document.querySelectorAll('.bench-point').length === ${index + 1}`);
+  }
+  await hand.run(`document.querySelector('.bench-point-back').click()`);
+  await hand.run(fill('[name=first-length]', '640 mm'));
+  await hand.run(fill('[name=second-length]', '480 mm'));
+  expect(await hand.run(`document.querySelector('.bench-panel output').value`)).toBe('');
+  await hand.run(`document.querySelector('[name=square]').click()`);
+  await settled(hand, `document.querySelectorAll('.bench-panel li').length === 5`);
+  const said = (await hand.run(`document.querySelector('.bench-panel ul').textContent`)) as string;
+  const off = Number(/a corner can be ([\d.]+) mm off/.exec(said)?.[1]);
+  expect(off).toBeGreaterThan(1);
+  expect(off).toBeLessThan(15);
+  const points = async () =>
+    [
+      ...((await hand.run(`document.querySelector('.bench-panel output').value`)) as string).matchAll(
+        /(-?[\d.]+),(-?[\d.]+)/g,
+      ),
+    ].map(([, x, y]) => [Number(x), Number(y)] as const);
+  const found = await points();
+  expect(found).toHaveLength(3);
+  for (const [index, [x, y]] of (
+    [
+      [0, 0],
+      [320, 0],
+      [320, 240],
+    ] as const
+  ).entries()) {
+    const [ownX = Number.NaN, ownY = Number.NaN] = found[index] ?? [];
+    expect(Math.hypot(ownX - x, ownY - y)).toBeLessThan(off);
+  }
+  // An arrow key moves the last corner by a pixel of the screen, to the right.
+  await hand.run(
+    `document.activeElement.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowRight', bubbles: true }))`,
+  );
+  await expect
+    .poll(async () => (await points())[2]?.[0], { timeout: 60_000 })
+    .toBeGreaterThan(found[2]?.[0] ?? 0);
+  await hand.run(`document.querySelector('.bench-outline').click()`);
+  await settled(hand, `document.querySelector('.bench-told').textContent.startsWith('The draft stands')`);
+  const text = await readFile(path, 'utf8');
+  expect(text).toContain('<!-- Drafted from the photograph pictures/img-1.jpg, by 640 mm and 480 mm on it');
+  expect(text).toContain(':::cut-template[FILL IN what is cut, once it is measured on the panel]');
+  await hand.run(`document.querySelector('.bench-undo').click()`);
+  await expect.poll(() => readFile(path, 'utf8'), { timeout: 60_000 }).toBe(before);
+}
+
 const address = ({ preview }: PreviewBench) =>
   `http://localhost:${preview.port}/~preview/bench/?guide=lamp-cradle`;
 
@@ -179,11 +251,15 @@ const browsers = [
   ['Firefox', inFirefox],
 ] as const;
 
-it.each(sampleOf(browsers, 1))('takes photographs in, and marks by pressing, in %s', async (_, openIn) => {
-  const bench = await openPreview();
-  const { hand, faults, close } = await openIn(bench);
-  await illustrate(hand);
-  await expectIllustrated(bench, hand);
-  expect(faults).toEqual([]);
-  await close();
-});
+it.each(sampleOf(browsers, 1))(
+  'takes photographs in, and marks and the points of a panel by pressing, in %s',
+  async (_, openIn) => {
+    const bench = await openPreview();
+    const { hand, faults, close } = await openIn(bench);
+    await illustrate(hand);
+    await expectIllustrated(bench, hand);
+    await pointAtPanel(bench, hand);
+    expect(faults).toEqual([]);
+    await close();
+  },
+);

@@ -7,10 +7,12 @@ import { describe, expect, it } from 'vitest';
 import type { BenchView } from '../../src/preview/bench/bench.ts';
 import { cleanName } from '../../src/preview/bench/clean-name.ts';
 import type { BenchFigure } from '../../src/preview/bench/figure-text.ts';
+import { readPanel } from '../../src/preview/bench/panel-points.ts';
 import { readFigures } from '../../src/preview/bench/read-figures.ts';
 import { addFigure, changeFigure } from '../../src/preview/bench/write-figure.ts';
+import { addOutline } from '../../src/preview/bench/write-outline.ts';
 import { sourceFile } from '../../src/source/source-file.ts';
-import { repository } from '../driver.ts';
+import { bench, repository } from '../driver.ts';
 import { sampleOf } from '../samples.ts';
 import { openPreview } from './open-preview.ts';
 
@@ -117,6 +119,92 @@ describe('a figure that the bench writes', () => {
     const broken = `${head}\n:::note\nNever closed.\n`;
     expect(textOf(addFigure(source(broken), figure, head.length - 1))).toMatch(
       /^refused: the text of the guide/,
+    );
+  });
+});
+
+/** A panel at 2 pixels to a millimetre, 300 mm across and 200 mm up, and a rectangle of 62 × 38 mm on it. */
+const pressed = {
+  known: [
+    { from: { x: 100, y: 500 }, to: { x: 700, y: 500 }, typed: '300 mm' },
+    { from: { x: 100, y: 500 }, to: { x: 100, y: 100 }, typed: '20 cm' },
+  ],
+  corners: [
+    { x: 200, y: 400 },
+    { x: 324, y: 400 },
+    { x: 324, y: 324 },
+    { x: 200, y: 324 },
+  ],
+  zero: 0,
+  within: 1,
+} as const;
+
+describe('an outline that is pressed on a photograph', () => {
+  it('is read in millimetres, with what it was measured by and how far off it can be', () => {
+    const read = readPanel(pressed);
+    expect(read.ok && read.value.points).toBe('0,0 62,0 62,38 0,38');
+    expect(read.ok && read.value.facts.map((fact) => fact.replace(/[\d.]+ mm/g, '… mm'))).toEqual([
+      'scale: 2.00 pixels to a millimetre across, 2.00 upwards; they differ by 0.0 %',
+      'the right angle between the two lengths is 90.0° in the picture',
+      'a press that is one pixel of the screen beside its point makes up to … mm at a corner',
+      'the skew of the camera is taken out where the two lengths lie; where it is another, up to … mm more',
+      'so a corner can be … mm off, and a bent lens or a curved panel adds to that: measure on the panel before anything is cut',
+    ]);
+    // Each end of a way can be a pixel off, which is half a millimetre at each: a millimetre across and one up, and more.
+    const [, least] = /up to ([\d.]+) mm at a corner/.exec(read.ok ? read.value.facts.join() : '') ?? [];
+    expect(Number(least)).toBeGreaterThan(Math.SQRT2);
+    expect(Number(least)).toBeLessThan(2.5);
+    const other = readPanel({ ...pressed, zero: 2, corners: pressed.corners.slice(0, 3) });
+    expect(other.ok && other.value.points).toBe('-62,-38 0,-38 0,0');
+    expect(readPanel({ ...pressed, corners: [] })).toMatchObject({ ok: true, value: { points: '' } });
+  });
+
+  it('is refused where the two lengths cannot be read, or tell too little', () => {
+    const [one, other] = pressed.known;
+    const problem = (typed: string) => {
+      const read = readPanel({ ...pressed, known: [{ ...one, typed }, other] });
+      return read.ok ? '' : read.problem;
+    };
+    expect(problem('300')).toBe(
+      'the first known length: "300" has no unit; a length was expected, for example "25 mm"',
+    );
+    expect(problem('0 mm')).toBe('a known length is longer than nothing');
+    const flat = readPanel({ ...pressed, known: [one, { ...other, to: { x: 300, y: 480 } }] });
+    expect(flat.ok ? '' : flat.problem).toContain('not nearly square');
+  });
+
+  it('stands in the guide as a draft that nobody can publish before it is measured', async () => {
+    const path = 'tests/cases/lamp-cradle-fixture';
+    const made = await bench(join(repository, path));
+    const text = readFileSync(join(repository, path, 'lamp-cradle/guide.md'), 'utf8');
+    const read = readPanel(pressed);
+    const words = {
+      src: 'pictures/arch--1.jpg',
+      panel: 'cover',
+      face: 'outside',
+      known: ['300 mm', '20 cm'],
+    } as const;
+    if (!read.ok) throw new Error(read.problem);
+    const place = readFigures(source(text)).places.find(({ step }) => step === 'Try the cradle');
+    const written = textOf(addOutline(source(text), read.value, words, place?.after ?? 0));
+    expect(written).toContain(
+      '<!-- Drafted from the photograph pictures/arch– –1.jpg, by 300 mm and 20 cm on it, and not measured: scale: 2.00 pixels',
+    );
+    expect(written).toContain('{#drafted-outline panel=cover face=outside}');
+    expect(written).toContain('::outline{points="0,0 62,0 62,38 0,38" unit=mm}');
+    await made.write('lamp-cradle/guide.md', written);
+    const { out } = await made.check();
+    expect([...out.matchAll(/^\S+ error ([a-z-]+)$/gm)].map(([, code]) => code)).toEqual([
+      'cut-never-made',
+      'place-unfilled',
+      'place-unfilled',
+      'place-unfilled',
+    ]);
+    expect(out).toContain('this place is still to be filled: what is cut, once it is measured on the panel');
+    const again = textOf(addOutline(source(written), read.value, words, place?.after ?? 0));
+    expect(again).toContain('{#drafted-outline-2 panel=cover face=outside}');
+    expect(textOf(addOutline(source(text), read.value, words, 3))).toBe(
+      'refused: the guide has changed; choose the place again',
     );
   });
 });
@@ -232,6 +320,21 @@ describe('the bench of a preview', () => {
     const answer = await tell('write?', JSON.stringify(order));
     expect(JSON.parse(answer.body).undo).toBe(true);
     expect(await guide()).toContain('{src=pictures/img-7.jpg alt=');
+    expect((await tell('undo?', '')).status).toBe(200);
+    expect(await guide()).toBe(before);
+    // An outline that was pressed on a photograph is written in the same way.
+    const outline = { src: 'pictures/img-7.jpg', pressed, panel: 'cover', face: 'outside' };
+    const draft = (change: object) =>
+      tell('outline?', JSON.stringify({ edition: view.edition, after: order.after, ...outline, ...change }));
+    expect(JSON.parse((await tell('measure?', JSON.stringify(pressed))).body).points).toBe(
+      '0,0 62,0 62,38 0,38',
+    );
+    expect((await draft({ panel: 'no-part' })).body).toContain('choose the part that is cut');
+    expect((await draft({ edition: 'old' })).body).toContain('saved elsewhere');
+    expect((await draft({ pressed: { ...pressed, corners: [] } })).body).toContain('three corners');
+    expect(await guide()).toBe(before);
+    expect((await draft({})).status).toBe(200);
+    expect(await guide()).toContain('Drafted from the photograph pictures/img-7.jpg');
     expect((await tell('undo?', '')).status).toBe(200);
     expect(await guide()).toBe(before);
     // What was saved elsewhere since is not lost by taking back.

@@ -40,6 +40,23 @@ const overlayOrder = z.object({
   crop: text,
 });
 
+const pixel = z.object({ x: z.number(), y: z.number() });
+const pressedLength = z.object({ from: pixel, to: pixel, typed: text });
+const panelOrder = z.object({
+  known: z.tuple([pressedLength, pressedLength]),
+  corners: z.array(pixel).max(200),
+  zero: z.number().int().nonnegative(),
+  within: z.number().positive(),
+});
+const outlineOrder = z.object({
+  edition: text,
+  src: text,
+  pressed: panelOrder,
+  panel: text,
+  face: z.enum(['outside', 'inside']),
+  after: z.number().int().nonnegative(),
+});
+
 /** Answers what is asked of the bench, or told to it. Only what its own pages send comes here. */
 export async function answerBench(
   request: IncomingMessage,
@@ -55,6 +72,10 @@ export async function answerBench(
       return orders(request, writeOrder, (order) => bench.write(guide, order));
     case 'overlay':
       return orders(request, overlayOrder, async (order) => ({ ok: true, value: bench.overlay(order) }));
+    case 'measure':
+      return orders(request, panelOrder, async (order) => bench.measure(order));
+    case 'outline':
+      return orders(request, outlineOrder, (order) => bench.outline(guide, order));
     case 'undo':
       return told(await bench.undo(guide));
     case 'turn':

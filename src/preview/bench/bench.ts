@@ -14,8 +14,11 @@ import { contentHash, sha256 } from '../../store/content-hash.ts';
 import { itemsOf, type KnownItems, type PointedItem } from './bench-items.ts';
 import { cleanName } from './clean-name.ts';
 import type { BenchFigure } from './figure-text.ts';
+import { type PanelOrder, type PanelReading, readPanel } from './panel-points.ts';
 import { type FigurePlace, readFigures } from './read-figures.ts';
+import type { TextWritten } from './text-edit.ts';
 import { addFigure, changeFigure } from './write-figure.ts';
+import { addOutline } from './write-outline.ts';
 
 /** What the bench shows of a guide. */
 export interface BenchView {
@@ -50,6 +53,16 @@ interface WriteOrder {
   readonly after: number | null;
 }
 
+/** An outline that was pressed on a photograph, to be written as a draft behind a place. */
+interface OutlineOrder {
+  readonly edition: string;
+  readonly src: string;
+  readonly pressed: PanelOrder;
+  readonly panel: string;
+  readonly face: 'outside' | 'inside';
+  readonly after: number;
+}
+
 /** Marks to be drawn as they will print. */
 interface OverlayOrder {
   readonly marks: readonly { readonly letter: string; readonly at: string }[];
@@ -79,6 +92,10 @@ export interface PictureBench {
     src: string,
   ) => Promise<{ readonly type: string; readonly bytes: Uint8Array } | null>;
   readonly overlay: (order: OverlayOrder) => string;
+  /** What was pressed on a photograph of a panel, measured by two known lengths. */
+  readonly measure: (order: PanelOrder) => Done<PanelReading>;
+  /** Writes it into the guide as the draft of a cut template. */
+  readonly outline: (guide: string, order: OutlineOrder) => Promise<Done<BenchView>>;
 }
 
 /**
@@ -120,27 +137,50 @@ export function pictureBench(root: string, files: WorkspaceFiles, known: () => K
     const view = await look(guide);
     return view ? { ok: true, value: view } : noGuide(guide);
   };
+  /** Changes a guide, as long as it is still the text that the bench shows. */
+  const change = async (
+    guide: string,
+    edition: string,
+    changed: (source: SourceFile) => TextWritten,
+  ): Promise<Done<BenchView>> => {
+    const source = sourceOf(guide);
+    if (!source) return noGuide(guide);
+    if (editionOf(source) !== edition)
+      return {
+        ok: false,
+        problem: 'the guide has been saved elsewhere since; it has been read anew, look at it again',
+      };
+    const written = changed(source);
+    if (!written.ok) return written;
+    if (written.text !== source.text) {
+      await save(source, written.text);
+      changes.set(guide, [...(changes.get(guide) ?? []), { before: source.text, after: written.text }]);
+    }
+    return looked(guide);
+  };
   return {
     look,
-    write: async (guide, { edition, figure, over, after }) => {
-      const source = sourceOf(guide);
-      if (!source) return noGuide(guide);
-      if (editionOf(source) !== edition)
-        return {
-          ok: false,
-          problem: 'the guide has been saved elsewhere since; it has been read anew, look at it again',
-        };
-      const fault = faultIn(figure);
-      if (fault !== null) return { ok: false, problem: fault };
-      const written =
-        over === null ? addFigure(source, figure, after ?? -1) : changeFigure(source, figure, over);
-      if (!written.ok) return written;
-      if (written.text !== source.text) {
-        await save(source, written.text);
-        changes.set(guide, [...(changes.get(guide) ?? []), { before: source.text, after: written.text }]);
-      }
-      return looked(guide);
-    },
+    write: (guide, { edition, figure, over, after }) =>
+      change(guide, edition, (source) => {
+        const fault = faultIn(figure);
+        if (fault !== null) return { ok: false, problem: fault };
+        return over === null ? addFigure(source, figure, after ?? -1) : changeFigure(source, figure, over);
+      }),
+    measure: readPanel,
+    outline: (guide, { edition, src, pressed, panel, face, after }) =>
+      change(guide, edition, (source) => {
+        const read = readPanel(pressed);
+        if (!read.ok) return read;
+        if (read.value.points === '')
+          return {
+            ok: false,
+            problem: 'an outline has three corners at the least; press them one after the other',
+          };
+        const [one, other] = pressed.known;
+        if (!itemsOf(source, known()).some(({ kind, id }) => kind === 'part' && id === panel))
+          return { ok: false, problem: 'choose the part that is cut; the guide must declare it first' };
+        return addOutline(source, read.value, { src, panel, face, known: [one.typed, other.typed] }, after);
+      }),
     undo: async (guide) => {
       const source = sourceOf(guide);
       const made = changes.get(guide) ?? [];

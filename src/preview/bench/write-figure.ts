@@ -8,41 +8,24 @@ import {
   quotable,
 } from './figure-text.ts';
 import { type PlacedFigure, readFigures } from './read-figures.ts';
-
-/** A guide's text with a figure in it, or why it cannot be written so. */
-type FigureWritten =
-  | { readonly ok: true; readonly text: string }
-  | { readonly ok: false; readonly problem: string };
-
-interface Edit {
-  readonly start: number;
-  readonly end: number;
-  readonly text: string;
-}
+import { type BenchEdit, behindPlace, type TextWritten, unsound, withEdits } from './text-edit.ts';
 
 /**
  * Writes a new figure behind a place of the text, with an empty line on each side, as an author would.
  *
  * @param after offset of a place that {@link readFigures} gave
  */
-export function addFigure(source: SourceFile, figure: BenchFigure, after: number): FigureWritten {
+export function addFigure(source: SourceFile, figure: BenchFigure, after: number): TextWritten {
   const { figures, places, sound } = readFigures(source);
   if (!sound) return unsound;
   if (!places.some((place) => place.after === after))
     return { ok: false, problem: 'the guide has changed; choose the place again' };
-  const behind = source.text.slice(after);
-  const gap = behind.trim() === '' || /^(?:\r\n|\n|\r){2}/.test(behind) ? '' : '\n';
   const index = figures.filter(({ directive }) => directive.at.start < after).length;
-  return written(
-    source,
-    [{ start: after, end: after, text: `\n\n${figureText(figure)}${gap}` }],
-    figure,
-    index,
-  );
+  return written(source, [behindPlace(source, after, figureText(figure))], figure, index);
 }
 
 /** Writes a figure over one that stands in the text, and changes only what is other than there. */
-export function changeFigure(source: SourceFile, figure: BenchFigure, index: number): FigureWritten {
+export function changeFigure(source: SourceFile, figure: BenchFigure, index: number): TextWritten {
   const { figures, sound } = readFigures(source);
   const old = figures[index];
   if (!sound) return unsound;
@@ -55,26 +38,15 @@ export function changeFigure(source: SourceFile, figure: BenchFigure, index: num
   );
 }
 
-const unsound = {
-  ok: false,
-  problem: 'the text of the guide has a fault that must be mended first; the page of the guide tells it',
-} as const;
-
 /** What was written is read back: words that would be read as something else are refused, and nothing is lost. */
 function written(
   source: SourceFile,
-  edits: readonly Edit[],
+  edits: readonly BenchEdit[],
   figure: BenchFigure,
   index: number,
-): FigureWritten {
+): TextWritten {
   if (edits.length === 0) return { ok: true, text: source.text };
-  const ending = /\r\n|\n|\r/.exec(source.text)?.[0] ?? '\n';
-  const text = [...edits]
-    .sort((a, b) => b.start - a.start)
-    .reduce(
-      (now, edit) => now.slice(0, edit.start) + edit.text.replaceAll('\n', ending) + now.slice(edit.end),
-      source.text,
-    );
+  const text = withEdits(source, edits);
   const before = readFigures(source).figures;
   const { figures, sound } = readFigures(sourceFile(source.path, text));
   const back = figures[index];
@@ -101,9 +73,9 @@ function bare({ src, caption, alt, shows, crop, blur, zoom, marks }: BenchFigure
   return { src, caption, alt, shows, crop, blur, zoom, marks: key };
 }
 
-function headEdits({ text }: SourceFile, old: PlacedFigure, figure: BenchFigure): readonly Edit[] {
+function headEdits({ text }: SourceFile, old: PlacedFigure, figure: BenchFigure): readonly BenchEdit[] {
   const { directive } = old;
-  const edits: Edit[] = [];
+  const edits: BenchEdit[] = [];
   if (figure.caption !== old.caption)
     edits.push({ start: directive.labelAt.start, end: directive.labelAt.end, text: figure.caption });
   const added: string[] = [];
@@ -130,8 +102,8 @@ function headEdits({ text }: SourceFile, old: PlacedFigure, figure: BenchFigure)
 }
 
 /** Lines of the key by their place: those that stay are changed where they differ, then lines go or come at the end. */
-function keyEdits({ text }: SourceFile, old: PlacedFigure, { marks }: BenchFigure): readonly Edit[] {
-  const edits: Edit[] = [];
+function keyEdits({ text }: SourceFile, old: PlacedFigure, { marks }: BenchFigure): readonly BenchEdit[] {
+  const edits: BenchEdit[] = [];
   for (const [index, was] of old.marks.entries()) {
     const mark = marks[index];
     if (!mark) {

@@ -60,17 +60,9 @@ function wordsOf(draft: Draft, { places }: BenchView, changed: () => void): read
       changed();
     },
   );
-  const after = selectOf(
-    'after',
-    places.map(({ after: offset, step, words }) => [
-      String(offset),
-      words === '' ? `${step}: at its beginning` : `${step}: behind “${words}”`,
-    ]),
-    String(draft.after ?? ''),
-    (value) => {
-      draft.after = Number(value);
-    },
-  );
+  const after = selectOf('after', placeChoices(places), String(draft.after ?? ''), (value) => {
+    draft.after = Number(value);
+  });
   return [
     field('caption', 'Caption'),
     field('alt', 'What the picture shows, for whoever cannot see it'),
@@ -79,7 +71,16 @@ function wordsOf(draft: Draft, { places }: BenchView, changed: () => void): read
   ];
 }
 
-function selectOf(
+/** The places of a guide, to choose from. */
+export function placeChoices(places: BenchView['places']): readonly (readonly [string, string])[] {
+  return places.map(({ after, step, words }) => [
+    String(after),
+    words === '' ? `${step}: at its beginning` : `${step}: behind “${words}”`,
+  ]);
+}
+
+/** A choice among values, each with its words. */
+export function selectOf(
   name: string,
   choices: readonly (readonly [value: string, words: string])[],
   value: string,
