@@ -137,6 +137,7 @@ async function expectIllustrated({ folder, ask }: PreviewBench, hand: Hand): Pro
   await expect
     .poll(() => readFile(path, 'utf8'), { timeout: 60_000 })
     .not.toContain(`Screw ${photographs.length} of`);
+  await settled(hand, `document.querySelector('.bench-told').textContent.endsWith('taken back')`);
 }
 
 /** A photograph of 800 × 600 pixels, each a millimetre of a panel: two lengths, then three corners of an outline. */
@@ -147,7 +148,7 @@ async function pointAtPanel({ folder }: PreviewBench, hand: Hand): Promise<void>
     `[...document.querySelectorAll('.bench-list button')].find((one) => one.querySelector('b').textContent === 'img-1.jpg').click()`,
   );
   await hand.run(`document.querySelector('.bench-panel').open = true`);
-  await settled(hand, `document.querySelector('.bench-points img').naturalWidth > 0`);
+  await settled(hand, `document.querySelector('.bench-points img').offsetWidth > 0`);
   const places = [
     [0.1, 0.9],
     [0.9, 0.9],
