@@ -1,7 +1,7 @@
 import { cross, distanceBetween, type Point, subtract } from '../../geometry/point.ts';
 
 /** A length that is known on the panel: its ends in the upright picture (pixels, y down), and how long it is (mm). */
-export interface KnownLength {
+interface KnownLength {
   readonly from: Point;
   readonly to: Point;
   readonly length: number;

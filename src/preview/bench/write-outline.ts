@@ -7,7 +7,7 @@ import { readFigures } from './read-figures.ts';
 import { behindPlace, type TextWritten, unsound, withEdits } from './text-edit.ts';
 
 /** What else is said of an outline that comes from a photograph. */
-export interface OutlineWords {
+interface OutlineWords {
   /** The photograph, by its path from the guide. */
   readonly src: string;
   /** The part that is cut, by its id. */
