@@ -148,7 +148,9 @@ describe('baybook visit', () => {
     const { folder } = await bench(randomWorkspace(2, ['lamp', 'mirror']));
     const { code, out } = await baybook(folder, 'visit', 'mirror', 'lamp', '--build', 'no fog');
     expect(code).toBe(0);
-    expect(out).toMatch(/Hands-on: .* \+ .* = .* one after the other; .* in one visit; .* saved/);
+    expect(out.replaceAll('\u00a0', ' ')).toMatch(
+      /Hands-on: .* \+ .* = .* one after the other; .* in one visit; .* saved/,
+    );
     for (const title of ['Why in this order', 'To gather', 'Steps', 'Prove'])
       expect(out).toContain(`\n${title}\n`);
     const data = JSON.parse((await baybook(folder, 'visit', 'lamp', 'mirror', '--format', 'json')).out);

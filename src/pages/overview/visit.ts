@@ -177,8 +177,7 @@ export function savingRows({ together, apart }: VisitSaving): readonly SavingRow
       saved: sum < whole ? `none, ${words(whole - sum)} more` : words(sum - whole),
     };
   };
-  // Four columns on a phone: a time may go on in the next line.
-  const minutes = (value: number) => formatRun(base<'time'>(value)).replaceAll('\u00a0', ' ');
+  const minutes = (value: number) => formatRun(base<'time'>(value));
   return [
     line('Hands-on', ({ handsOn }) => handsOn, minutes),
     line('Everybody’s time', ({ personMinutes }) => personMinutes, minutes),
@@ -193,8 +192,9 @@ export function savingRows({ together, apart }: VisitSaving): readonly SavingRow
   ];
 }
 
+/** A sum that breaks before its signs, and never within a time. */
 function sumWords(parts: readonly string[], sum: string): string {
-  return parts.length > 1 ? `${parts.join(' + ')} = ${sum}` : sum;
+  return parts.length > 1 ? `${parts.join(' +\u00a0')} =\u00a0${sum}` : sum;
 }
 
 /** What is said between the steps of a reason and its other step. */

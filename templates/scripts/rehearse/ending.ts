@@ -30,7 +30,7 @@ export function showEnd(course: Course, stage: Stage, said: string, beginAgain: 
     slips.length === 0 ? 'The job is done, and nothing went wrong' : 'The job is done. What went wrong:',
     said,
     ...(slips.length > 0 ? [make('ul', 'reh-slips', ...slips.map((slip) => slipLine(slip, course)))] : []),
-    make('p', 'sign reh-sign', 'Trainee: ', blank(), ' Trainer: ', blank(), ' Date: ', blank('short')),
+    make('p', 'sign reh-sign', toSign('Trainee'), ' ', toSign('Trainer'), ' ', toSign('Date', 'short')),
     answers([
       ...(slips.length > 0 ? [{ words: 'Once more, with these alone', press: once }] : []),
       { words: 'Begin again from the start', press: beginAgain },
@@ -58,8 +58,9 @@ export function showEnd(course: Course, stage: Stage, said: string, beginAgain: 
   );
 }
 
-function blank(more = ''): HTMLElement {
-  return make('span', `blank ${more}`.trim());
+/** A word with its line, which go into the next row together. */
+function toSign(word: string, more = ''): HTMLElement {
+  return make('span', 'reh-to-sign', `${word}: `, make('span', `blank ${more}`.trim()));
 }
 
 function slipLine({ about, chosen, answer, step }: Slip, { say }: Course): HTMLElement {
