@@ -110,3 +110,28 @@ it('draws nothing of templates that share no panel, or lie on other sides of the
     'left',
   ]);
 });
+
+it.each([12, 14, 20, 40])('letters two cuts %i mm apart so that no words lie on others', async (apart) => {
+  const { guides } = await visitOf(apart, '1 mm');
+  const templates = guides.flatMap((one) => [...one.guide.templates.values()]);
+  const views = panelViews(templates.map((template) => ({ template, resolved: resolve(template).resolved })));
+  const found = [
+    ...(views[0]?.drawing ?? '').matchAll(
+      /<text [^>]*x="([\d.]+)" y="([\d.]+)" font-size="([\d.]+)"[^>]*>([^<]*)/g,
+    ),
+  ];
+  // The advance of a figure in DejaVu Sans is 0.636 of its size, and its capitals are 0.729 high.
+  const boxes = found.map(([, x, y, size, text = '']) => ({
+    text,
+    from: [Number(x), Number(y) - 0.729 * Number(size)],
+    to: [Number(x) + 0.636 * Number(size) * text.length, Number(y)],
+  }));
+  expect(boxes.map(({ text }) => text)).toEqual(expect.arrayContaining(['1A', '2A']));
+  for (const [index, a] of boxes.entries())
+    for (const b of boxes.slice(index + 1))
+      expect(
+        [0, 1].some(
+          (axis) => (a.to[axis] ?? 0) <= (b.from[axis] ?? 0) || (b.to[axis] ?? 0) <= (a.from[axis] ?? 0),
+        ),
+      ).toBe(true);
+});

@@ -12,6 +12,9 @@ import { shifted } from './shifted.ts';
 /** Width of the drawing as it is shown, mm: line widths and lettering are for this. */
 const WIDTH = 84;
 
+/** Height of a capital letter, as a part of the size of the page's face. */
+const CAPITAL = 0.729;
+
 /** What several templates cut in one panel, on one drawing. */
 export interface PanelView {
   /** The side of the vehicle; `null` where the templates have none. */
@@ -102,8 +105,14 @@ function drawn(cuts: readonly Placed[], sides: readonly PanelSide[], least: Gap)
   const isClose = (name: string) => least.apart < least.web - 1e-6 && least.between.includes(name);
   const [from, to] = least.between.map((name) => cuts.find((one) => one.name === name)?.cut.area);
   const ends = from && to && least.apart > 0 ? shortestBetween(from, to) : null;
-  const words = (text: string, x: number, y: number) =>
-    `<text class="cut-text" x="${number(x - window.minX)}" y="${number(window.maxY - y)}" font-size="${number((HEIGHT.small / 0.729) * factor)}" fill="currentColor" stroke="none">${escapeXml(text)}</text>`;
+  const taken = cuts.map(({ cut }) => contourBounds(cut.area));
+  const names = cuts.map(({ name, cut }) => {
+    const one = lettered(name, contourBounds(cut.area), taken, factor);
+    taken.push(one.box);
+    return one;
+  });
+  const between =
+    ends && lettered(`${mm(least.apart)} mm`, aPointAt(midpoint(ends.from, ends.to)), taken, factor);
   const inner = [
     path(
       'thin',
@@ -125,20 +134,58 @@ function drawn(cuts: readonly Placed[], sides: readonly PanelSide[], least: Gap)
     ...(ends
       ? [
           path('thin', 'cut-dimension', [line(ends.from, ends.to)], window, factor),
-          words(
-            `${mm(least.apart)} mm`,
-            midpoint(ends.from, ends.to).x + factor,
-            midpoint(ends.from, ends.to).y + factor,
-          ),
+          // The distance stands below the drawing too: where it would hide a cut, it is left to that.
+          ...(between?.free ? [words(between, window, factor)] : []),
         ]
       : []),
-    ...cuts.map(({ name, cut }) => {
-      const { maxX, maxY } = contourBounds(cut.area);
-      return words(name, maxX + factor, maxY + factor);
-    }),
+    ...names.map((one) => words(one, window, factor)),
   ].join('');
   const size = `${number(window.maxX - window.minX)} ${number(window.maxY - window.minY)}`;
   return `<svg xmlns="http://www.w3.org/2000/svg" class="cut-preview" viewBox="0 0 ${size}" role="img" aria-label="The cuts of ${new Set(cuts.map(({ template }) => template)).size} templates on one panel, seen from outside: reduced drawing, not for measuring" fill="none" stroke="currentColor">${inner}</svg>`;
+}
+
+/** Words on the drawing, with the room that they take on the panel. */
+interface Lettered {
+  readonly text: string;
+  readonly box: Bounds;
+  /** Whether they lie on nothing else. */
+  readonly free: boolean;
+}
+
+/** Words beside something, where they lie on nothing if there is such a place; above it and to the right otherwise. */
+function lettered(text: string, beside: Bounds, taken: readonly Bounds[], factor: number): Lettered {
+  const height = HEIGHT.small * factor;
+  // Wide enough for any letter and figure of the page's face.
+  const width = 0.65 * (HEIGHT.small / CAPITAL) * factor * text.length;
+  const across = { right: beside.maxX + factor, left: beside.minX - factor - width };
+  const up = { above: beside.maxY + factor, below: beside.minY - factor - height };
+  const middle = { x: (beside.minX + beside.maxX - width) / 2, y: (beside.minY + beside.maxY - height) / 2 };
+  const places: readonly (readonly [x: number, y: number])[] = [
+    [across.right, up.above],
+    [across.right, up.below],
+    [across.left, up.above],
+    [across.left, up.below],
+    [across.right, middle.y],
+    [across.left, middle.y],
+    [middle.x, up.above],
+    [middle.x, up.below],
+  ];
+  const boxes = places.map(([x, y]) => ({ minX: x, minY: y, maxX: x + width, maxY: y + height }));
+  const free = boxes.find((box) => !taken.some((one) => meet(box, one)));
+  const [first = beside] = boxes;
+  return { text, box: free ?? first, free: free !== undefined };
+}
+
+function meet(a: Bounds, b: Bounds): boolean {
+  return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+}
+
+function aPointAt({ x, y }: { readonly x: number; readonly y: number }): Bounds {
+  return { minX: x, minY: y, maxX: x, maxY: y };
+}
+
+function words({ text, box }: Lettered, window: Bounds, factor: number): string {
+  return `<text class="cut-text" x="${number(box.minX - window.minX)}" y="${number(window.maxY - box.minY)}" font-size="${number((HEIGHT.small / CAPITAL) * factor)}" fill="currentColor" stroke="none">${escapeXml(text)}</text>`;
 }
 
 function path(kind: LineKind, name: string, segments: readonly Segment[], w: Bounds, factor: number): string {
