@@ -14,6 +14,7 @@ import { linkedPath } from '../site/guides/make-guide.ts';
 import { runGuides } from '../site/guides/run-guides.ts';
 import { type GuideResult, takeTurn, turnGround } from '../site/guides/turn.ts';
 import { type OpenWork, openWork } from '../site/open-work.ts';
+import { KEPT_UNASKED } from '../site/parcels.ts';
 import { publicationOf } from '../site/publication.ts';
 import { guideId, sitePages } from '../site/site-pages.ts';
 import type { Work } from '../site/work.ts';
@@ -230,7 +231,15 @@ async function restOfSite(open: OpenWork, work: Work): Promise<ReadonlyMap<strin
   const verdict = conclude(workspace, results.slice(0, guides.length), results.slice(guides.length));
   const publication = publicationOf(workspace, results, verdict);
   const { files, shown } = workspace;
-  const sitePlan = { files, shown, store, kit, basis, pageOf: sitePages(workspace) };
+  const sitePlan = {
+    files,
+    shown,
+    store,
+    kit,
+    basis,
+    pageOf: sitePages(workspace),
+    keptUnasked: KEPT_UNASKED,
+  };
   const site = await assembleSite(publication, sitePlan).catch((error: unknown) => {
     // A file has changed under it; the next change of the workspace makes it anew.
     if (error instanceof ChangedMeanwhile) return { files: [] };

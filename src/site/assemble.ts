@@ -28,6 +28,7 @@ import { siteIcons } from './icons.ts';
 import type { SiteKit } from './kit.ts';
 import { manifestPath, siteManifest } from './manifest.ts';
 import { type PageWriter, pageWriter } from './page-writer.ts';
+import { parcelsOf } from './parcels.ts';
 import type { Publication } from './publication.ts';
 import { addReferencePages } from './reference-pages.ts';
 import { searchEntries } from './search-entries.ts';
@@ -44,6 +45,8 @@ interface SiteGround {
   readonly kit: SiteKit;
   readonly basis: string;
   readonly pageOf: (path: string) => string | null;
+  /** Bytes of a guide's photographs, drawings and templates that a device keeps unasked. */
+  readonly keptUnasked: number;
 }
 
 /** A whole site that is not in place yet, what is wrong with it, and what to know of a sound one. */
@@ -80,8 +83,8 @@ export async function assembleSite(publication: Publication, ground: SiteGround)
   problems.push(...torn([...publication.made.flatMap((made) => made.shown), ...overviews.shown]));
   const alone = publication.made.map((made) => made.alone);
   const hashes = new Map([...site.values()].map(({ path, hash }) => [path, hash]));
-  const asked = new Set(alone.map(({ path }) => path));
-  add(keepFile(store, workerPath, workerScript(hashes, asked, kit.scripts.get('worker') ?? '')));
+  const parcels = parcelsOf(publication.made, shownByLists(publication, overviews), ground.keptUnasked);
+  add(keepFile(store, workerPath, workerScript(hashes, parcels, kit.scripts.get('worker') ?? '')));
 
   problems.push(...overviews.problems, ...writer.problems());
   problems.push(...publication.made.flatMap((made) => made.problems));
@@ -96,6 +99,17 @@ export async function assembleSite(publication: Publication, ground: SiteGround)
     problems: [...new Set(problems)],
     notices: alone.flatMap(({ path, size }) => overBudgetWords(path, size) ?? []),
   };
+}
+
+/** The pictures that pages about all guides show. */
+function shownByLists({ summaries, visits }: Publication, { files }: Overviews): readonly string[] {
+  const faces = [...summaries, ...visits].flatMap(({ picture }) => (picture ? pathsOf(picture) : []));
+  return [...files.map(({ path }) => path), ...faces];
+}
+
+function pathsOf({ src, sources }: PictureView): readonly string[] {
+  const sets = sources.flatMap(({ srcset }) => srcset.split(', '));
+  return [src, ...sets.map((one) => one.slice(0, one.lastIndexOf(' ')))];
 }
 
 /** Pictures that changed between two pages of one site, one sentence each. */

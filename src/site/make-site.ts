@@ -8,6 +8,7 @@ import type { MadeFile } from './guides/made.ts';
 import { runGuides } from './guides/run-guides.ts';
 import { type GuideResult, type TurnGround, takeTurn, turnGround } from './guides/turn.ts';
 import { type OpenWork, openWork } from './open-work.ts';
+import { KEPT_UNASKED } from './parcels.ts';
 import { publicationOf, unpublishedFiles } from './publication.ts';
 import { sitePages } from './site-pages.ts';
 import type { Work } from './work.ts';
@@ -72,7 +73,7 @@ function assemble(
   const { files, shown } = workspace;
   if (!kit) throw new Error('a site is made with a kit');
   const publication = publicationOf(workspace, results, verdict);
-  return assembleSite(publication, { files, shown, store, kit, basis, pageOf });
+  return assembleSite(publication, { files, shown, store, kit, basis, pageOf, keptUnasked: KEPT_UNASKED });
 }
 
 /** A file for the output folder. What the store has lost since is made once more. */

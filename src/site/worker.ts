@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import type { BuildList } from './site-build.ts';
+import type { BuildList, Parcel } from './site-build.ts';
 
 /** The place of the worker: it serves the folder it lies in and all below. */
 export const workerPath = 'worker.js';
@@ -9,14 +9,14 @@ export const workerPath = 'worker.js';
  * which is how a browser learns of a newer build.
  *
  * @param hashes SHA-256 of every file of the site, by path
- * @param asked files that are too heavy to be kept on every device
+ * @param parcels files that are too heavy to be kept on every device, by the folder of their guide
  */
 export function workerScript(
   hashes: ReadonlyMap<string, string>,
-  asked: ReadonlySet<string>,
+  parcels: ReadonlyMap<string, Parcel>,
   script: string,
 ): string {
-  return `globalThis.siteBuild=${JSON.stringify(siteBuild(hashes, asked))};\n${script}`;
+  return `globalThis.siteBuild=${JSON.stringify(siteBuild(hashes, parcels))};\n${script}`;
 }
 
 /** The files of a site with their hashes, as its worker lists them; empty where that cannot be read. */
@@ -30,12 +30,14 @@ export function listedIn(worker: string): Readonly<Record<string, string>> {
   }
 }
 
-function siteBuild(hashes: ReadonlyMap<string, string>, asked: ReadonlySet<string>): BuildList {
+function siteBuild(hashes: ReadonlyMap<string, string>, parcels: ReadonlyMap<string, Parcel>): BuildList {
+  const asked = new Set([...parcels.values()].flatMap(({ paths }) => paths));
   const files = [...hashes].sort(([a], [b]) => (a < b ? -1 : 1));
   const list = files.map(([path, hash]) => `${hash} ${path}\n`).join('');
   return {
     build: createHash('sha256').update(list).digest('hex'),
     kept: Object.fromEntries(files.filter(([path]) => !asked.has(path))),
     asked: Object.fromEntries(files.filter(([path]) => asked.has(path))),
+    parcels: Object.fromEntries(parcels),
   };
 }

@@ -1,4 +1,5 @@
 import { button, make } from './bay/elements.ts';
+import { offerParcel } from './parcel.ts';
 
 /** The site's root: this script lies in a folder of it, wherever the site is hosted. */
 const script = document.currentScript;
@@ -24,7 +25,13 @@ function startOffline(place: URL): void {
     if (old) location.reload();
   });
   navigator.serviceWorker.register(new URL('worker.js', place)).then(
-    (registration) => watch(registration, old),
+    (registration) => {
+      watch(registration, old);
+      void navigator.serviceWorker.ready.then(({ active }) => {
+        const folder = new URL('./', location.href).href;
+        if (active) void offerParcel(active, decodeURIComponent(folder.slice(place.href.length)));
+      });
+    },
     () => tell('These guides could not be kept on this device: they need the network each time.'),
   );
 }

@@ -1,5 +1,6 @@
 import { answer } from './worker/answer.ts';
 import { cachePrefix, dropOthers, fill } from './worker/build-cache.ts';
+import { type ParcelAsk, parcelState } from './worker/parcels.ts';
 import type { BuildList } from './worker/site-build.ts';
 
 /**
@@ -27,8 +28,14 @@ const site = {
 
 addEventListener('install', (event) => (event as Lasting).waitUntil(fill(site)));
 addEventListener('activate', (event) => (event as Lasting).waitUntil(dropOthers(site)));
-addEventListener('message', ({ data }) => {
+addEventListener('message', (event) => {
+  const { data, ports, waitUntil } = event as MessageEvent<'take over' | ParcelAsk> & Lasting;
   if (data === 'take over') void skipWaiting.call(self);
+  else
+    waitUntil.call(
+      event,
+      parcelState(data, site).then((state) => ports[0]?.postMessage(state)),
+    );
 });
 addEventListener('fetch', (event) => {
   const { request, respondWith } = event as Asked;

@@ -4,9 +4,10 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { computeJob } from '../../src/job/compute-job.ts';
+import type { Guide } from '../../src/model/guide.ts';
 import * as fixture from '../pages/fixture.ts';
 import { buildSite } from '../site/build.ts';
-import { files, inspection } from '../site/workspace.ts';
+import { drawing, files, inspection } from '../site/workspace.ts';
 import { chromiumOfWorker, isMissing } from './browser.ts';
 import { type Host, startHost } from './host.ts';
 
@@ -22,6 +23,29 @@ let page: Page;
 
 /** Two builds of one site: another title, another revision. */
 const [old, newer] = ['old', 'newer'] as const;
+const heavy = (build: string) => `heavy ${build}`;
+
+/** With a picture before the first step: lists show the last one, which is kept for them. */
+function seenFromAfar(guide: Guide): Guide {
+  const blocks = guide.sections.flatMap(({ steps }) => steps.flatMap((step) => step.blocks));
+  const afar = blocks.flatMap((block) =>
+    block.type === 'figure' && block.src && block.alt
+      ? [
+          {
+            ...block,
+            path: 'lamp-cradle/pictures/afar.svg',
+            src: { ...block.src, value: 'pictures/afar.svg' },
+            alt: { ...block.alt, value: 'Seen from afar' },
+            marks: [],
+          },
+        ]
+      : [],
+  );
+  const sections = guide.sections.map((section) =>
+    section.id === 'strip-down' ? { ...section, intro: [...section.intro, ...afar] } : section,
+  );
+  return { ...guide, sections };
+}
 
 beforeAll(async () => {
   top = await mkdtemp(join(tmpdir(), 'baybook '));
@@ -30,6 +54,12 @@ beforeAll(async () => {
     const edition = { ...fixture.titled(`The ${build} cradle`), revision: { value: build, at } };
     const outcome = await buildSite(inspection(edition, {}, computeJob(edition)), files(), join(top, build));
     if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
+    // The same guide with a second picture, as a shop with heavy photographs has it.
+    const pictured = seenFromAfar(edition);
+    const shown = inspection(pictured, {}, computeJob(pictured));
+    const both = files({ 'lamp-cradle/pictures/afar.svg': drawing.replace('M20', 'M30') });
+    const heavyOutcome = await buildSite(shown, both, join(top, heavy(build)), { keptUnasked: 0 });
+    if (!heavyOutcome.ok) throw new Error(heavyOutcome.problems.join('\n'));
   }
   browser = await chromiumOfWorker();
 });
@@ -152,6 +182,48 @@ describe('a site on a host, below any path', () => {
     const { errors, data } = await session.send('Page.getAppManifest');
     expect(errors).toEqual([]);
     expect(JSON.parse(data ?? '')).toMatchObject({ start_url: 'index.html', display: 'standalone' });
+  });
+
+  it('keeps the guide in one file when that is asked for at the foot of its page', async () => {
+    await visit();
+    await page.goto(host.address + guide);
+    const touch = page.getByRole('button', {
+      name: /^Keep the guide in one file on this device too, \d\S* [kM]B$/,
+    });
+    await touch.click();
+    await page.getByText('The guide in one file is kept too.').waitFor();
+    expect(await touch.isVisible()).toBe(false);
+    await host.stop();
+    expect(await title('guides/lamp-cradle/lamp-cradle.html')).toBe('The old cradle');
+    await page.goto(`${host.address}index.html`);
+    expect(await page.locator('.parcel').count()).toBe(0);
+  });
+
+  it('keeps what is heavy of a guide by a touch that says how much it is, and again of the next build', async () => {
+    host.serve.folder = join(top, heavy(old));
+    await visit();
+    await page.goto(host.address + guide);
+    const picture = await page.getByAltText('Seen from afar').getAttribute('src');
+    const isThere = () => page.evaluate<boolean>(`fetch(${JSON.stringify(picture)}).then((one) => one.ok)`);
+    const touch = page.getByRole('button', { name: /^Keep them on this device, \d\S* [kM]B$/ });
+    expect(await page.locator('.head .parcel').textContent()).toContain('need the network');
+    // The network dies at the second file: what is missing is said, and the touch is still there.
+    host.serve.left = 1;
+    await touch.click();
+    await page.getByText('Not all of it came').waitFor();
+    host.serve.left = Number.POSITIVE_INFINITY;
+    await touch.click();
+    await page.getByText('are kept too').waitFor();
+    host.serve.left = 0;
+    expect(await isThere()).toBe(true);
+    host.serve.left = Number.POSITIVE_INFINITY;
+    host.serve.folder = join(top, heavy(newer));
+    await look();
+    await page.getByRole('button', { name: 'Show the newer one' }).click();
+    await expect.poll(() => page.locator('h1').textContent()).toBe('The newer cradle');
+    await page.getByText('are kept too').waitFor();
+    await host.stop();
+    expect(await isThere()).toBe(true);
   });
 
   it('asks no other host for anything', async () => {

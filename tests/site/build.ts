@@ -9,6 +9,7 @@ import { openOutputFolder } from '../../src/site/folder/output-folder.ts';
 import { readFonts } from '../../src/site/fonts.ts';
 import { makeGuide } from '../../src/site/guides/make-guide.ts';
 import { readKit } from '../../src/site/kit.ts';
+import { KEPT_UNASKED } from '../../src/site/parcels.ts';
 import { type Publication, publicationOf } from '../../src/site/publication.ts';
 import { sitePages } from '../../src/site/site-pages.ts';
 import { fileHashes } from '../../src/store/file-hashes.ts';
@@ -39,7 +40,7 @@ export async function buildSite(
   found: Inspection,
   files: WorkspaceFiles,
   folder: string,
-  { keepGoing = false } = {},
+  { keepGoing = false, keptUnasked = KEPT_UNASKED } = {},
 ): Promise<SiteOutcome> {
   if (!keepGoing && found.findings.some(({ severity }) => severity === 'error'))
     return { ok: false, problems: ['the guides have errors, so the site stays as it is'] };
@@ -71,7 +72,15 @@ export async function buildSite(
     }),
     found,
   );
-  const site = await assembleSite(publication, { files, shown: files, store, kit, basis: 'test', pageOf });
+  const site = await assembleSite(publication, {
+    files,
+    shown: files,
+    store,
+    kit,
+    basis: 'test',
+    pageOf,
+    keptUnasked,
+  });
   if (site.problems.length > 0) return { ok: false, problems: site.problems };
   const output = openOutputFolder(folder, 0);
   if ('heldBy' in output) return { ok: false, problems: [output.heldBy] };

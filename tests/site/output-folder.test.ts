@@ -130,7 +130,7 @@ describe('the output folder', () => {
     ['is a bare list, with what is no path', () => JSON.stringify(['a.html', 'mine.txt', '../kept.txt', 7])],
   ])('touches nothing of someone else where its list has been edited and %s', async (_, edit) => {
     const folder = await outputFolder();
-    const worker = workerScript(new Map([['a.html', sha256('one')]]), new Set(), '');
+    const worker = workerScript(new Map([['a.html', sha256('one')]]), new Map(), '');
     await publish(folder, { 'a.html': 'one', 'worker.js': worker });
     const [list, mine, outside] = ['.baybook-files.json', 'mine.txt', '../kept.txt'].map((name) =>
       join(folder, name),
@@ -164,7 +164,7 @@ describe('the output folder', () => {
 
   it.each(['', '["index.ht', '{}'])('knows its files again where its list reads %j', async (list) => {
     const folder = await outputFolder();
-    const worker = workerScript(new Map([['index.html', sha256('one')]]), new Set(), '');
+    const worker = workerScript(new Map([['index.html', sha256('one')]]), new Map(), '');
     await publish(folder, { 'index.html': 'one', 'worker.js': worker });
     await writeFile(join(folder, '.baybook-files.json'), list);
     await writeFile(join(folder, 'mine.txt'), 'mine');

@@ -24,7 +24,7 @@ describe('the worker of a site', () => {
   });
 
   it('has another build for another content or another name, and the same in any order', () => {
-    const script = (...entries: [string, string][]) => buildOf(workerScript(new Map(entries), new Set(), ''));
+    const script = (...entries: [string, string][]) => buildOf(workerScript(new Map(entries), new Map(), ''));
     const one = script(['a', '1'], ['b', '2']);
     expect(script(['b', '2'], ['a', '1'])).toBe(one);
     expect(script(['a', '1'], ['b', '3'])).not.toBe(one);

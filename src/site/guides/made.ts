@@ -13,6 +13,12 @@ export interface MadeFile {
   readonly bytes?: Uint8Array;
 }
 
+/** A file of the site with its bytes counted. */
+export interface SizedFile {
+  readonly path: string;
+  readonly size: number;
+}
+
 /** A file of the workspace that is published: as it is, or as a picture. */
 export interface LinkedFile {
   /** From the workspace's root. */
@@ -30,8 +36,10 @@ export interface MadeGuide {
   readonly pages: readonly PageLinks[];
   /** Files of the workspace whose pages it links to. */
   readonly asksFor: readonly string[];
-  /** The guide as one file: its path and bytes. */
-  readonly alone: { readonly path: string; readonly size: number };
+  /** The guide as one file. */
+  readonly alone: SizedFile;
+  /** Its photographs, drawings and templates. */
+  readonly heavy: readonly SizedFile[];
   /** The picture by which lists show the guide, addressed from the site's root; `null` where it has none of its own. */
   readonly face: PictureView | null;
   /** What a layout could not print, one sentence each. */

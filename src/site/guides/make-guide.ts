@@ -41,6 +41,11 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
     files.set(path, keepFile(store, path, content));
     contents.set(path, content);
   };
+  const heavy = new Map<string, number>();
+  const addHeavy = (path: string, content: string | Uint8Array) => {
+    add(path, content);
+    heavy.set(path, Buffer.byteLength(content));
+  };
   const pages: PageLinks[] = [];
   const problems: string[] = [];
   const addPage = (
@@ -67,7 +72,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
       problems.push(`${wish.path} could not be published as it was when it was checked`);
       return false;
     }
-    for (const file of picture.files) add(file.path, file.bytes);
+    for (const file of picture.files) addHeavy(file.path, file.bytes);
     shown.set(wish.path, { path: wish.path, hash: sha256(bytes) });
     pictures.set(pictureKey(wish), picture.view);
     return picture.turns;
@@ -97,7 +102,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   const folder = guideFolder(published.guide);
   const cuts = layOutTemplates(published, shop, kit.fonts);
   for (const cut of pageAlone ? [] : [...cuts.values()].flatMap((one) => one.files))
-    add(folder + cut.path, await cut.write());
+    addHeavy(folder + cut.path, await cut.write());
   const root = '../../';
   const { standing = null } = published;
   const changed = standing && !standing.isCurrent ? overlays(...standing.records) : [];
@@ -137,6 +142,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
     pages,
     asksFor: [...asksFor],
     alone: { path: alonePath, size: size ?? 0 },
+    heavy: [...heavy].map(([path, size]) => ({ path, size })),
     face: faceOf(published.guide, pictures),
     problems,
   };

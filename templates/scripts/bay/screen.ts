@@ -1,6 +1,6 @@
 import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import { readAddress, writeAddress } from '../address.ts';
-import { say } from './elements.ts';
+import { make, say } from './elements.ts';
 import { startFacts } from './facts.ts';
 import { showHeld } from './held.ts';
 import type { Keeper } from './keeper.ts';
@@ -135,7 +135,8 @@ function drawStop(stop: Stop, screen: Screen, keeper: Keeper): void {
     head.querySelector('.bay-place b'),
     part?.querySelector('.part-head :is(h2, h3, h4, h5, h6)')?.textContent ?? title,
   );
-  words(head.querySelector('.bay-place span'), facts?.textContent ?? (part ? '' : 'Read this first'));
+  const short = facts?.textContent ?? (part ? '' : 'Read this first');
+  head.querySelector('.bay-place > span')?.replaceChildren(...unbroken(short.trim()));
   showPlace(head.querySelector('.bay-where'), stop.kind === 'step' ? stop.at : null);
   const before = stops[index - 1];
   back.disabled = !before;
@@ -176,6 +177,12 @@ function partToTick({ id, kind }: Stop, { page, now }: Keeper): Part | null {
 
 function words(element: Element | null, text: string): void {
   if (element) say(element, text.trim());
+}
+
+/** Words of which no range, such as that of a time, is broken over two lines. */
+function unbroken(text: string): readonly (string | HTMLElement)[] {
+  const parts = text.split(/(\d\S*–\S+)/);
+  return parts.map((part, index) => (index % 2 === 1 ? make('span', 'unbroken', part) : part));
 }
 
 /** A screen reader goes on where the eye does. */

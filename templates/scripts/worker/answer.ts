@@ -1,4 +1,4 @@
-import { proved, urlOf } from './build-cache.ts';
+import { hashOf, proved, urlOf } from './build-cache.ts';
 import type { PlacedBuild } from './site-build.ts';
 
 /** What the worker answers; `null` leaves the request to the browser, since it is not for this site's files. */
@@ -8,8 +8,8 @@ export function answer(request: Request, site: PlacedBuild): Promise<Response> |
   if (request.method !== 'GET' || origin !== begin.origin || !pathname.startsWith(begin.pathname))
     return null;
   const path = filePath(pathname.slice(begin.pathname.length));
-  if (Object.hasOwn(site.kept, path)) return kept(path, site.kept[path] ?? '', site);
-  if (Object.hasOwn(site.asked, path)) return asked(path, site.asked[path] ?? '', site);
+  const hash = hashOf(path, site);
+  if (hash !== null) return ofBuild(path, hash, site);
   // In the site's own folders another build would answer: its page beside our styles is a mixture.
   return ownFolders(site).has(path.split('/')[0] ?? '') ? Promise.resolve(missing(request)) : null;
 }
@@ -28,13 +28,11 @@ function decoded(path: string): string {
   }
 }
 
-async function kept(path: string, hash: string, site: PlacedBuild): Promise<Response> {
+/** A file from the device; one that is not there is taken from the host only where it is that of this build. */
+async function ofBuild(path: string, hash: string, site: PlacedBuild): Promise<Response> {
   const cache = await caches.open(site.cache);
-  return (await cache.match(urlOf(path, site))) ?? asked(path, hash, site);
-}
-
-/** A file that is not on the device: taken from the host only where it is that of this build. */
-async function asked(path: string, hash: string, site: PlacedBuild): Promise<Response> {
+  const there = await cache.match(urlOf(path, site));
+  if (there) return there;
   try {
     return await proved(urlOf(path, site), hash);
   } catch {

@@ -11,20 +11,41 @@ export function cachePrefix(scope: string): string {
 /** Fills the cache of a build; with one file missing or of another build, there is none of it at all. */
 export async function fill(site: PlacedBuild): Promise<void> {
   try {
-    const cache = await caches.open(site.cache);
-    const files = Object.entries(site.kept);
-    for (let start = 0; start < files.length; start += AT_ONCE) {
-      await Promise.all(
-        files.slice(start, start + AT_ONCE).map(async ([path, hash]) => {
-          const url = urlOf(path, site);
-          await cache.put(url, (await present(url, hash)) ?? (await proved(url, hash)));
-        }),
-      );
-    }
+    const again = await keptBefore(site);
+    await keepFiles([...Object.keys(site.kept), ...again], site);
   } catch (error) {
     await caches.delete(site.cache);
     throw error;
   }
+}
+
+/** Keeps files of a build, six at once; throws at the first that cannot be had as this build has it. */
+export async function keepFiles(paths: readonly string[], site: PlacedBuild): Promise<void> {
+  const cache = await caches.open(site.cache);
+  for (let start = 0; start < paths.length; start += AT_ONCE) {
+    await Promise.all(
+      paths.slice(start, start + AT_ONCE).map(async (path) => {
+        const url = urlOf(path, site);
+        const hash = hashOf(path, site) ?? '';
+        await cache.put(url, (await present(url, hash)) ?? (await proved(url, hash)));
+      }),
+    );
+  }
+}
+
+/** The parcels that somebody has had kept of an earlier build: what was asked for once stays. */
+async function keptBefore(site: PlacedBuild): Promise<readonly string[]> {
+  const parcels = Object.values(site.parcels).map(async ({ paths }) => {
+    const found = await Promise.all(paths.map((path) => caches.match(urlOf(path, site))));
+    return found.some(Boolean) ? paths : [];
+  });
+  return (await Promise.all(parcels)).flat();
+}
+
+/** The hash of a file of the build; `null` for what is none. */
+export function hashOf(path: string, { kept, asked }: PlacedBuild): string | null {
+  if (Object.hasOwn(kept, path)) return kept[path] ?? null;
+  return Object.hasOwn(asked, path) ? (asked[path] ?? null) : null;
 }
 
 /** Drops the other builds of this site, once no page shows them. */
