@@ -30,14 +30,14 @@ function sample(): readonly string[] {
     (path) => path.startsWith('guides/') && ![...inPages, ...rehearsals, ...cards].includes(path),
   );
   const guides = [
-    ...sampleOf(inPages, 2),
+    ...sampleOf(inPages, 1),
     ...sampleOf(inOneFile, 1),
     ...sampleOf([...rehearsals, ...cards], 2),
   ];
   const handbook = pages.filter((path) => path.startsWith('handbook/'));
   const others = pages.filter((path) => !alike(path) && !/^(?:guides|handbook)\//.test(path));
   const once = firsts.flatMap((path) => path ?? []);
-  return long ? pages : [...others, ...once, ...sampleOf(handbook, 2), ...guides];
+  return long ? pages : [...others, ...once, ...sampleOf(handbook, 1), ...guides];
 }
 
 /** What a test finds wrong with some pages of the demo. */

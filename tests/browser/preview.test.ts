@@ -1,6 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { beforeAll, expect, it, vi } from 'vitest';
 import { openPreview } from '../preview/open-preview.ts';
+import { long } from '../samples.ts';
 import { chromiumOfWorker, firefoxOfWorker } from './browser.ts';
 
 // A browser on a busy machine takes its time; nothing here is about speed.
@@ -46,7 +47,7 @@ it('reloads a page at the edited step with its build, and shows a fault over it 
   await page.close();
 });
 
-it('follows the pen in Firefox too', async () => {
+it.runIf(long)('follows the pen in Firefox too', async () => {
   const { preview, change } = await openPreview();
   const page = await (await firefoxOfWorker()).newPage();
   try {

@@ -252,7 +252,7 @@ describe('the end of a sheet', () => {
     }
   });
 
-  it('is seen where the style would let it tear', async () => {
+  it.runIf(long)('is seen where the style would let it tear', async () => {
     const style =
       '.step, .step *, .figure, .message { break-inside: auto !important; break-after: auto !important }';
     const torn: string[] = [];
@@ -271,7 +271,7 @@ describe('the end of a sheet', () => {
     expect(torn.join('\n')).toContain('torn: step');
   });
 
-  it('comes at a sensible place in a step that is higher than a sheet', async () => {
+  it.runIf(long)('comes at a sensible place in a step that is higher than a sheet', async () => {
     for (const paper of sampleOf(papers, 1)) {
       const { torn, units } = await inPrint(press, 'lamp-cradle', paper, async (page) => {
         const count = await page.evaluate(`(() => {

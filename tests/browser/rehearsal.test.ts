@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { inspect } from '../../src/shop/index.ts';
 import { files } from '../rehearsal/workspace.ts';
-import { long, screens } from '../samples.ts';
+import { long, sampleOf, screens } from '../samples.ts';
 import { axeFaults } from './axe.ts';
 import { firefoxOfWorker, open } from './browser.ts';
 import { startHost } from './host.ts';
@@ -137,7 +137,7 @@ it('keeps of an older edition what still reads the same, and says the rest', asy
   await page.context().close();
 });
 
-it.each(screens(390, 1280))(
+it.each(sampleOf(screens(390, 1280), 1))(
   'is clean by axe, large enough and done by the keyboard, %s, %i px',
   async (colorScheme, width) => {
     const { page } = await open(site.browser, site.folder, rehearsal, {

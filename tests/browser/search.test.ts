@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, renameSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { sampleOf, screens } from '../samples.ts';
+import { long, sampleOf, screens } from '../samples.ts';
 import { crib, referenceInspection } from '../site/reference-shop.ts';
 import { files } from '../site/workspace.ts';
 import { axeFaults } from './axe.ts';
@@ -129,7 +129,7 @@ describe('the search, from file:// in a nested folder with spaces', () => {
   }
 });
 
-describe('a search of more than 2 MB, from file://', () => {
+describe.runIf(long)('a search of more than 2 MB, from file://', () => {
   const assets = () => join(site.folder, '..', 'many guides', 'assets');
   const parts = () => readdirSync(assets()).filter((name) => name.startsWith('search-index-'));
   const openMany = (hash: string) => open(site.browser, join(assets(), '..'), 'index.html', { hash });
