@@ -4,7 +4,7 @@ import { Composer, type CST, type Document, Lexer, Parser, YAMLParseError } from
 type Excess = 'large' | 'deep';
 
 /** Words and marks of one text; a tool with everything that can be said of it is some fifty. */
-export const mostLexemes = 150_000;
+export const mostLexemes = 130_000;
 
 /** Maps and lists in one another: many more than any file needs, and far fewer than would exhaust the stack. */
 const mostLevels = 64;

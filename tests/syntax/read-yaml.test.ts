@@ -154,7 +154,7 @@ describe('readYaml', () => {
     const yaml = (count: number) =>
       `options: {${Array.from({ length: count }, (_, i) => `a${i}: b`).join(', ')}}`;
     expect(read(yaml(100_000)).printed).toEqual([
-      '2:1 text-oversized this YAML is too large: it has more than 150 thousand words and marks; take out what no guide uses',
+      '2:1 text-oversized this YAML is too large: it has more than 130 thousand words and marks; take out what no guide uses',
     ]);
   });
 
