@@ -15,7 +15,7 @@ export function reportNamesAlike(files: Iterable<string>, told: readonly string[
     const parts = path.split('/');
     for (let depth = 1; depth <= parts.length; depth += 1) {
       const name = parts.slice(0, depth).join('/');
-      const folded = name.normalize('NFC').toLowerCase();
+      const folded = foldedName(name);
       const known = names.get(folded);
       if (known === undefined) names.set(folded, name);
       if (known === undefined || known === name) continue;
@@ -29,4 +29,9 @@ export function reportNamesAlike(files: Iterable<string>, told: readonly string[
       break;
     }
   }
+}
+
+/** A name as a disk compares it that takes large and small letters, and an accent however put together, for the same. */
+export function foldedName(name: string): string {
+  return name.normalize('NFC').toLowerCase();
 }

@@ -21,7 +21,7 @@ import { schemaPath } from './guides/guide-files.ts';
 import { deadLinks } from './guides/link-check.ts';
 import { keepFile, type LinkedFile, type MadeFile } from './guides/made.ts';
 import { linkedPath, wishOf } from './guides/make-guide.ts';
-import { pictureKey, publishPicture } from './guides/pictures.ts';
+import { pictureKey, publishPicture, screenSizes } from './guides/pictures.ts';
 import { overBudgetWords } from './guides/single-file.ts';
 import { shelfOf } from './guides/stock.ts';
 import { siteIcons } from './icons.ts';
@@ -103,13 +103,10 @@ export async function assembleSite(publication: Publication, ground: SiteGround)
 
 /** The pictures that pages about all guides show. */
 function shownByLists({ summaries, visits }: Publication, { files }: Overviews): readonly string[] {
-  const faces = [...summaries, ...visits].flatMap(({ picture }) => (picture ? pathsOf(picture) : []));
+  const faces = [...summaries, ...visits].flatMap(({ picture }) =>
+    picture ? [picture.src, ...screenSizes(picture).map(({ path }) => path)] : [],
+  );
   return [...files.map(({ path }) => path), ...faces];
-}
-
-function pathsOf({ src, sources }: PictureView): readonly string[] {
-  const sets = sources.flatMap(({ srcset }) => srcset.split(', '));
-  return [src, ...sets.map((one) => one.slice(0, one.lastIndexOf(' ')))];
 }
 
 /** Pictures that changed between two pages of one site, one sentence each. */

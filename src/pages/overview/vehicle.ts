@@ -102,19 +102,23 @@ export function vehicleView(guide: Guide, context: GuideContext): VehicleView | 
   if (!drawing) return null;
   const { picture, alt } = drawing;
   const whole = { x: 0, y: 0, width: picture.width, height: picture.height };
-  const things = [...guide.items.values()].filter((item) => context.listed.has(item.id));
+  const things = [...guide.items.values()]
+    .filter((item) => context.listed.has(item.id))
+    .map((item) => ({ item, zones: zonesOfThing(guide, item.id) }));
+  const steps = [...context.steps.values()].map((numbered) => ({
+    numbered,
+    places: placesOfStep(guide, numbered.step),
+  }));
   const zoneView = (place: Place, name: string, box: Box | null): ZoneView => {
-    const here = things.filter(({ id }) => zonesOfThing(guide, id).includes(place));
+    const here = things.filter(({ zones }) => zones.includes(place));
     const refs = (kind: Item['kind']) =>
-      here.filter((item) => item.kind === kind).map((item) => thingRef(item, context));
+      here.filter(({ item }) => item.kind === kind).map(({ item }) => thingRef(item, context));
     return {
       id: placeAnchor(place),
       lit: box && { id: litId(place), box },
       name,
-      steps: [...context.steps.values()].flatMap((numbered) => {
-        const ref = placesOfStep(guide, numbered.step).includes(place)
-          ? stepRef(context, numbered.step.id)
-          : null;
+      steps: steps.flatMap(({ numbered, places }) => {
+        const ref = places.includes(place) ? stepRef(context, numbered.step.id) : null;
         return ref ? [{ ...ref, ...shownStep(context, numbered) }] : [];
       }),
       parts: refs('part'),

@@ -17,6 +17,11 @@ export const unsound = {
   problem: 'the text of the guide has a fault that must be mended first; the page of the guide tells it',
 } as const;
 
+export const placeGone = {
+  ok: false,
+  problem: 'the guide has changed; choose the place again',
+} as const;
+
 /** Puts lines behind a place of the text, with an empty line on each side, as an author would. */
 export function behindPlace({ text }: SourceFile, after: number, block: string): BenchEdit {
   const behind = text.slice(after);

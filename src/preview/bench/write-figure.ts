@@ -8,7 +8,7 @@ import {
   quotable,
 } from './figure-text.ts';
 import { type PlacedFigure, readFigures } from './read-figures.ts';
-import { type BenchEdit, behindPlace, type TextWritten, unsound, withEdits } from './text-edit.ts';
+import { type BenchEdit, behindPlace, placeGone, type TextWritten, unsound, withEdits } from './text-edit.ts';
 
 /**
  * Writes a new figure behind a place of the text, with an empty line on each side, as an author would.
@@ -18,8 +18,7 @@ import { type BenchEdit, behindPlace, type TextWritten, unsound, withEdits } fro
 export function addFigure(source: SourceFile, figure: BenchFigure, after: number): TextWritten {
   const { figures, places, sound } = readFigures(source);
   if (!sound) return unsound;
-  if (!places.some((place) => place.after === after))
-    return { ok: false, problem: 'the guide has changed; choose the place again' };
+  if (!places.some((place) => place.after === after)) return placeGone;
   const index = figures.filter(({ directive }) => directive.at.start < after).length;
   return written(source, [behindPlace(source, after, figureText(figure))], figure, index);
 }

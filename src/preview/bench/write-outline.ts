@@ -4,7 +4,7 @@ import { type SourceFile, sourceFile } from '../../source/source-file.ts';
 import { readMarkdown } from '../../syntax/read.ts';
 import type { PanelReading } from './panel-points.ts';
 import { readFigures } from './read-figures.ts';
-import { behindPlace, type TextWritten, unsound, withEdits } from './text-edit.ts';
+import { behindPlace, placeGone, type TextWritten, unsound, withEdits } from './text-edit.ts';
 
 /** What else is said of an outline that comes from a photograph. */
 interface OutlineWords {
@@ -31,8 +31,7 @@ export function addOutline(
 ): TextWritten {
   const { places, sound } = readFigures(source);
   if (!sound) return unsound;
-  if (!places.some((place) => place.after === after))
-    return { ok: false, problem: 'the guide has changed; choose the place again' };
+  if (!places.some((place) => place.after === after)) return placeGone;
   const told = `Drafted from the photograph ${src}, by ${known[0]} and ${known[1]} on it, and not measured: ${facts.join('; ')}.`;
   const block = [
     `<!-- ${told.replaceAll('--', '– –').replaceAll('>', '›').replace(/\s+/g, ' ')} -->`,

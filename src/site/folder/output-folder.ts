@@ -1,5 +1,6 @@
 import { existsSync, lstatSync, readdirSync, rmdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { foldedName } from '../../shop/names-alike.ts';
 import type { FileHashes } from '../../store/file-hashes.ts';
 import { type Disk, realDisk } from './disk.ts';
 import { dropLock, takeLock } from './lock.ts';
@@ -119,10 +120,10 @@ async function stage(
  * small letters for the same: to remove the one would take the other.
  */
 function sameFileIn(folder: string, files: Iterable<string>): (path: string) => boolean {
-  const folded = new Map([...files].map((path) => [path.normalize('NFC').toLowerCase(), path]));
+  const folded = new Map([...files].map((path) => [foldedName(path), path]));
   const entry = (path: string) => lstatSync(join(folder, path), { throwIfNoEntry: false, bigint: true });
   return (path) => {
-    const other = folded.get(path.normalize('NFC').toLowerCase());
+    const other = folded.get(foldedName(path));
     if (other === undefined) return false;
     const [one, two] = [entry(path), entry(other)];
     return one !== undefined && one.ino === two?.ino && one.dev === two.dev;

@@ -106,3 +106,15 @@ function drawingFile(text: string, options: CleanOptions): PublishedPicture | nu
   const view = { src: path, width, height, sources: [], detail: null };
   return { files: [{ path, bytes: svg }], view, turns };
 }
+
+/** The sizes for screens of a picture as it is shown, by their paths and widths in pixels; a drawing has none. */
+export function screenSizes({
+  sources,
+}: Pick<PictureView, 'sources'>): readonly { readonly path: string; readonly width: number }[] {
+  return sources.flatMap(({ srcset }) =>
+    srcset.split(', ').map((one) => {
+      const [path = '', width = ''] = one.split(' ');
+      return { path, width: Number.parseInt(width, 10) };
+    }),
+  );
+}

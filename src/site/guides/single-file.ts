@@ -10,6 +10,7 @@ import type { PictureView } from '../../pages/steps/block-views.ts';
 import { accentStyle } from '../accent.ts';
 import { pageFeet } from '../page-feet.ts';
 import type { PublishedGuide } from '../publication.ts';
+import { screenSizes } from './pictures.ts';
 
 /** Bytes of a self-contained guide above which whoever builds the site hears of it: what mail still carries with ease. */
 export const SINGLE_FILE_BUDGET = 5_000_000;
@@ -113,15 +114,9 @@ function inline(picture: PictureView, parts: SingleFileParts): PictureView {
 }
 
 /** The largest size that a phone can show, else the smallest; a drawing has one. */
-function oneSize({ src, sources }: PictureView): string {
-  const sizes = sources.flatMap(({ srcset }) =>
-    srcset.split(', ').map((one) => {
-      const [path = '', width = ''] = one.split(' ');
-      return { path, width: Number.parseInt(width, 10) };
-    }),
-  );
-  const fit = sizes.filter(({ width }) => width <= PICTURE_WIDTH).sort((a, b) => b.width - a.width);
-  return (fit[0] ?? sizes.sort((a, b) => a.width - b.width)[0])?.path ?? src;
+function oneSize(picture: PictureView): string {
+  const sizes = screenSizes(picture).toSorted((a, b) => a.width - b.width);
+  return (sizes.findLast(({ width }) => width <= PICTURE_WIDTH) ?? sizes[0])?.path ?? picture.src;
 }
 
 function typeOf(path: string): string {
