@@ -73,6 +73,15 @@ describe('the house', () => {
     expect(files.filter((file) => rowOf(roomOf(file)) < 0)).toEqual([]);
   });
 
+  it('has at most twenty files in a folder, but where each is one directive or one rule', () => {
+    const onePerRule = /^src\/(?:directives|checks|checks\/(?:dry-run|trade))$/;
+    const counts = new Map<string, number>();
+    for (const file of [...files, ...filesUnder('templates')])
+      counts.set(dirname(file), (counts.get(dirname(file)) ?? 0) + 1);
+    const full = [...counts].filter(([folder, count]) => count > 20 && !onePerRule.test(folder));
+    expect(full).toEqual([]);
+  });
+
   it('imports downwards only', () => {
     const wrong = imports.filter(({ from, to }) => {
       if (!to.startsWith('src/')) return false;

@@ -1,10 +1,10 @@
 import { type AdoptedGuide, type DraftFor, draftOf } from './draft.ts';
 import { lostWords } from './lost.ts';
 import { oldOutline } from './outline.ts';
-import { type ReadBeside, readOldGuide } from './read-old-guide.ts';
+import { type ReadBeside, readOldGuide } from './read/read-old-guide.ts';
 
 export type { AdoptedGuide } from './draft.ts';
-export { Unreadable } from './old-guide.ts';
+export { Unreadable } from './read/old-guide.ts';
 
 /** Reads an old guide and drafts one from it: see `readOldGuide` and `draftOf`. Throws `Unreadable`. */
 export async function adopted(

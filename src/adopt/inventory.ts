@@ -1,5 +1,5 @@
-import { idLike } from '../directives/id-text.ts';
-import { capitalised, nounOf, regularPlural } from '../job/noun.ts';
+import { idLike } from '../directives/attributes/id-text.ts';
+import { capitalised, nounOf, regularPlural } from '../job/words/noun.ts';
 import type { FastenerType, Part, Tool, Wear } from '../model/item.ts';
 import type { Platform, Shop } from '../model/shop.ts';
 import { parseDrive, writtenDrive } from '../trade/drives.ts';

@@ -1,8 +1,8 @@
 import type { ToolFinder } from './crib-names.ts';
 import type { Inventory } from './inventory.ts';
-import { keptWords, toDecide } from './markdown-text.ts';
 import type { OldPiece, OldSection } from './outline.ts';
 import { countedThing } from './quantities.ts';
+import { keptWords, toDecide } from './read/markdown-text.ts';
 
 /** What the lists of an old guide gave. */
 export interface Lists {

@@ -1,5 +1,5 @@
-import { toDecide } from './markdown-text.ts';
-import { lettersOf, type OldBlock, wordsIn } from './old-guide.ts';
+import { toDecide } from './read/markdown-text.ts';
+import { lettersOf, type OldBlock, wordsIn } from './read/old-guide.ts';
 import { bareHeading, markerOf, sentencesIn } from './words.ts';
 
 /**

@@ -1,5 +1,5 @@
 import type { SignalWord } from '../trade/signal-words.ts';
-import { lettersOf, type OldBlock, type OldGuide, type OldPicture, type OldPlace } from './old-guide.ts';
+import { lettersOf, type OldBlock, type OldGuide, type OldPicture, type OldPlace } from './read/old-guide.ts';
 import { SectionFiller } from './section-filler.ts';
 import { tableRoles } from './table-roles.ts';
 import {

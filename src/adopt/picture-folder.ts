@@ -1,7 +1,7 @@
-import { idLike } from '../directives/id-text.ts';
+import { idLike } from '../directives/attributes/id-text.ts';
 import { pictureKind } from '../pictures/kind.ts';
 import { MAX_PICTURE_BYTES } from '../pictures/limits.ts';
-import type { OldPicture } from './old-guide.ts';
+import type { OldPicture } from './read/old-guide.ts';
 
 /** The kinds of picture that a page can show, with the endings of their names. */
 const endings: { readonly [kind: string]: string } = {

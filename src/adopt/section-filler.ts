@@ -1,6 +1,6 @@
 import type { SignalWord } from '../trade/signal-words.ts';
-import type { OldBlock, OldPlace } from './old-guide.ts';
 import type { OldPiece, OldSection } from './outline.ts';
+import type { OldBlock, OldPlace } from './read/old-guide.ts';
 import { type TableRoles, tableRoles } from './table-roles.ts';
 import { isInstruction, markerOf, signalOf } from './words.ts';
 

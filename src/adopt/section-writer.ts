@@ -1,12 +1,12 @@
-import { idLike } from '../directives/id-text.ts';
-import { capitalised } from '../job/noun.ts';
+import { idLike } from '../directives/attributes/id-text.ts';
+import { capitalised } from '../job/words/noun.ts';
 import { fillIn } from '../shop/marked-places.ts';
 import type { DraftThing } from './inventory.ts';
-import { attribute, escaped, escapedLine, inMarkedPlace, keptWords, toDecide } from './markdown-text.ts';
-import type { OldPlace } from './old-guide.ts';
 import type { OldPiece, OldSection, OldStep } from './outline.ts';
 import type { PictureFolder } from './picture-folder.ts';
 import { torquesIn, waitIn } from './quantities.ts';
+import { attribute, escaped, escapedLine, inMarkedPlace, keptWords, toDecide } from './read/markdown-text.ts';
+import type { OldPlace } from './read/old-guide.ts';
 import { actionText, type Desk, draftSentence, type StepAtWork } from './sentence.ts';
 import { framed, openers, sentencesIn } from './words.ts';
 

@@ -1,9 +1,9 @@
 import { type Clause, clausesOf } from './clauses.ts';
 import type { ToolFinder } from './crib-names.ts';
 import type { DraftThing, Inventory } from './inventory.ts';
-import { attribute, escaped } from './markdown-text.ts';
 import { playClause, printedVerb } from './play.ts';
 import { type FoundTorque, torquesIn } from './quantities.ts';
+import { attribute, escaped } from './read/markdown-text.ts';
 
 /** A step while its sentences are turned into the format. */
 export interface StepAtWork {

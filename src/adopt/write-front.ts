@@ -2,7 +2,7 @@ import { yamlValue } from '../desk/facts.ts';
 import { toFill } from '../desk/new-guide.ts';
 import { fillIn } from '../shop/marked-places.ts';
 import type { DraftThing, Inventory } from './inventory.ts';
-import { attribute, escaped, inMarkedPlace } from './markdown-text.ts';
+import { attribute, escaped, inMarkedPlace } from './read/markdown-text.ts';
 
 /** The front matter, and what is said of where the draft comes from. */
 export function frontOf(title: string, platform: string, from: string): readonly string[] {

@@ -1,5 +1,5 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
-import type { TargetKind } from '../job/actions.ts';
+import type { TargetKind } from '../job/actions/actions.ts';
 import { actionRule, findTarget, listed, type Target, targetKinds } from '../job/index.ts';
 import { actionsWritten } from './actions-written.ts';
 import { articled, declaredAt, kindOf } from './kinds.ts';

@@ -2,7 +2,7 @@ import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
 import { listed, packedIds, totalCount } from '../job/index.ts';
 import type { KitItem } from '../model/item.ts';
-import { idsNamed } from './references.ts';
+import { idsNamed } from './names/references.ts';
 import type { Rule } from './rule.ts';
 
 const nones = '::none{of=wear}\n::none{of=tools}\n::none{of=supplies}\n::none{of=conditions}';

@@ -4,7 +4,6 @@ import { actionUnplayed } from './action-unplayed.ts';
 import { actionWrongKind } from './action-wrong-kind.ts';
 import { afterLater } from './after-later.ts';
 import { altMissing } from './alt-missing.ts';
-import { anchorMissing } from './anchor-missing.ts';
 import { buildRules } from './builds/index.ts';
 import { optionUnknown } from './builds/option-unknown.ts';
 import { areKnown } from './builds/witness.ts';
@@ -12,26 +11,27 @@ import { contentsDisagree } from './contents-disagree.ts';
 import { dryRunRules } from './dry-run/index.ts';
 import { figureRules, markRules } from './figures/index.ts';
 import { fixingRules } from './fixings/index.ts';
-import { itemUndeclared } from './item-undeclared.ts';
 import { itemUnused } from './item-unused.ts';
-import { labelRepeated } from './label-repeated.ts';
 import { languageRules } from './language/index.ts';
-import { linkMissing } from './link-missing.ts';
-import { mentionWrongKind } from './mention-wrong-kind.ts';
+import { anchorMissing } from './names/anchor-missing.ts';
+import { itemUndeclared } from './names/item-undeclared.ts';
+import { labelRepeated } from './names/label-repeated.ts';
+import { linkMissing } from './names/link-missing.ts';
+import { mentionWrongKind } from './names/mention-wrong-kind.ts';
+import { platformUnknown } from './names/platform-unknown.ts';
+import { stepUnknown } from './names/step-unknown.ts';
+import { toolUndeclared } from './names/tool-undeclared.ts';
 import { noneContradicted } from './none-contradicted.ts';
 import { noneMissing } from './none-missing.ts';
 import { pictureMissing } from './picture-missing.ts';
-import { platformUnknown } from './platform-unknown.ts';
 import type { Lost, PageRule, Rule } from './rule.ts';
 import { safetyRules } from './safety/index.ts';
 import { settingSame } from './setting-same.ts';
-import { stepUnknown } from './step-unknown.ts';
-import { toolUndeclared } from './tool-undeclared.ts';
 import { tradeRules } from './trade/index.ts';
 
 export { betweenRules, type GuideFacts, guideFacts } from './between/index.ts';
-export { platformAnchors } from './links.ts';
-export { idsMeant, idsNamed } from './references.ts';
+export { platformAnchors } from './names/links.ts';
+export { idsMeant, idsNamed } from './names/references.ts';
 export {
   type BetweenRule,
   type Lost,

@@ -1,7 +1,7 @@
 import { finding, type RuleCard } from '../diagnostics/rule-card.ts';
 import { findTarget } from '../job/index.ts';
+import { referencesOf } from './names/references.ts';
 import { declaredOf, leafOf, noneKinds } from './none-kinds.ts';
-import { referencesOf } from './references.ts';
 import type { Rule } from './rule.ts';
 
 const everything =

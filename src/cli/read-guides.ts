@@ -1,5 +1,5 @@
 import { readAloud } from '../pages/steps/read-aloud.ts';
-import { diskFiles } from '../shop/disk-files.ts';
+import { diskFiles } from '../shop/files/disk-files.ts';
 import { inspect } from '../shop/index.ts';
 import { namesOf } from '../site/check-some.ts';
 import type { Io } from './io.ts';

@@ -48,7 +48,9 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .option('--read', 'print each step of each build as the technician will read it')
     .option('--fix', 'mend what needs no judgement: quotes, fences, forms, commas; shows it and asks first')
     .option('--yes', 'with --fix, write without asking')
-    .action(async (guides, options) => done(await (await import('./check.ts')).check(guides, options, io)));
+    .action(async (guides, options) =>
+      done(await (await import('./commands/check.ts')).check(guides, options, io)),
+    );
 
   withCommonOptions(program.command('build'))
     .description('check every guide, then write the site')
@@ -61,9 +63,9 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     )
     .option('--reuse <folders...>', 'take over what still holds of parts that were worked out before')
     .action(async ({ shard, reuse, ...options }) => {
-      if (shard) return done(await (await import('./shard.ts')).buildShard(shard, options, io));
-      if (reuse) return done(await (await import('./shard.ts')).buildReusing(reuse, options, io));
-      return done(await (await import('./build.ts')).build(options, io));
+      if (shard) return done(await (await import('./commands/shard.ts')).buildShard(shard, options, io));
+      if (reuse) return done(await (await import('./commands/shard.ts')).buildReusing(reuse, options, io));
+      return done(await (await import('./commands/build.ts')).build(options, io));
     });
 
   withCommonOptions(program.command('merge'))
@@ -71,7 +73,9 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .description('write the site from parts that other machines have worked out')
     .option('--out <folder>', 'where the site goes; without it, site')
     .option('--keep-going', 'publish the sound guides even where others have errors')
-    .action(async (shards, options) => done(await (await import('./shard.ts')).merge(shards, options, io)));
+    .action(async (shards, options) =>
+      done(await (await import('./commands/shard.ts')).merge(shards, options, io)),
+    );
 
   withWorkspace(program.command('cut'))
     .argument('<guide>', 'the name of its folder')
@@ -82,7 +86,7 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .option('--measured <across,up>', 'the 100 mm square as a printer made it, to correct the sheets for it')
     .addHelpText('after', cutFooter)
     .action(async (guide, template, options) =>
-      done(await (await import('./cut.ts')).cut(guide, template, options, io)),
+      done(await (await import('./commands/cut.ts')).cut(guide, template, options, io)),
     );
 
   addReleases(program, io, done);
@@ -93,7 +97,9 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .option('--build <traits>', 'what is known of the vehicle, parted by commas, as in "led, no lining"')
     .addOption(new Option('--format <format>', 'how it is printed').choices(['text', 'json']).default('text'))
     .addHelpText('after', visitFooter)
-    .action(async (guides, options) => done(await (await import('./visit.ts')).visit(guides, options, io)));
+    .action(async (guides, options) =>
+      done(await (await import('./commands/visit.ts')).visit(guides, options, io)),
+    );
 
   withWorkspace(program.command('day'))
     .argument('<jobs...>', 'a file that lists the jobs, or visits and guides by their names')
@@ -103,7 +109,7 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     )
     .option('--out <file>', 'where it is written; without it, to the terminal')
     .addHelpText('after', dayFooter)
-    .action(async (jobs, options) => done(await (await import('./day.ts')).day(jobs, options, io)));
+    .action(async (jobs, options) => done(await (await import('./commands/day.ts')).day(jobs, options, io)));
 
   withWorkspace(program.command('preview'))
     .argument('[guide]', 'the name of the guide, or of the visit, that is shown first')
@@ -114,14 +120,16 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
       ),
     )
     .option('--open', 'open the browser too')
-    .action(async (guide, options) => done(await (await import('./preview.ts')).preview(guide, options, io)));
+    .action(async (guide, options) =>
+      done(await (await import('./commands/preview.ts')).preview(guide, options, io)),
+    );
 
   withWorkspace(program.command('language-server'))
     .description('serve an editor: findings as they are typed, completion, renaming and more')
     // What editors pass on their own accord; there is no other way to speak.
     .addOption(new Option('--stdio', 'speak over standard input and output, which it does anyway').hideHelp())
     .action(async (options) =>
-      done(await (await import('./language-server.ts')).languageServer(options, io)),
+      done(await (await import('./commands/language-server.ts')).languageServer(options, io)),
     );
 
   addNew(program.command('new'), io, done);
@@ -132,7 +140,9 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
     .option('--platform <id>', 'the vehicle')
     .option('--title <title>', 'what is fitted, and where, in the place of the old title')
     .addHelpText('after', adoptFooter)
-    .action(async (files, options) => done(await (await import('./adopt.ts')).adopt(files, options, io)));
+    .action(async (files, options) =>
+      done(await (await import('./commands/adopt.ts')).adopt(files, options, io)),
+    );
 
   program
     .command('explain')
@@ -141,7 +151,9 @@ function commandLine(io: Io, done: (code: ExitCode) => void): Command {
       'a directive, an attribute, a file or its key, a rule or a chapter; without it, a list',
     )
     .description('the handbook: how something is written, what it means, why a rule exists')
-    .action(async (word: string | undefined) => done(await (await import('./explain.ts')).explain(word, io)));
+    .action(async (word: string | undefined) =>
+      done(await (await import('./commands/explain.ts')).explain(word, io)),
+    );
 
   return program;
 }
@@ -158,7 +170,7 @@ function addReleases(program: Command, io: Io, done: (code: ExitCode) => void): 
     .option('--note <text>', 'what else is to be known')
     .addHelpText('after', releaseFooter)
     .action(async (guides, options) =>
-      done(await (await import('./release.ts')).release(guides, options, io)),
+      done(await (await import('./commands/release.ts')).release(guides, options, io)),
     );
   withWorkspace(program.command('compare'))
     .argument('<guide>', 'the name of its folder')
@@ -169,7 +181,7 @@ function addReleases(program: Command, io: Io, done: (code: ExitCode) => void): 
     .option('--overlay <folder>', 'draw old and new lines to cut over one another at full size, as SVG')
     .addHelpText('after', compareFooter)
     .action(async (guide, options) =>
-      done(await (await import('./compare.ts')).compareGuide(guide, options, io)),
+      done(await (await import('./commands/compare.ts')).compareGuide(guide, options, io)),
     );
   withWorkspace(program.command('recall'))
     .argument('<guide>', 'the name of its folder')
@@ -180,7 +192,7 @@ function addReleases(program: Command, io: Io, done: (code: ExitCode) => void): 
     .addOption(new Option('--format <format>', 'how it is told').choices(['text', 'json']).default('text'))
     .addHelpText('after', recallFooter)
     .action(async (guide, records, options) =>
-      done(await (await import('./recall.ts')).recall(guide, records, options, io)),
+      done(await (await import('./commands/recall.ts')).recall(guide, records, options, io)),
     );
 }
 
@@ -190,7 +202,7 @@ function several(value: string, before: readonly string[]): readonly string[] {
 
 /** The commands that write what an author begins with. */
 function addNew(command: Command, io: Io, done: (code: ExitCode) => void): void {
-  const load = () => import('./new.ts');
+  const load = () => import('./commands/new.ts');
   command
     .description('write what an author begins with; asks for what is not said, and never overwrites')
     .addHelpText('after', newFooter);

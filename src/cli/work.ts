@@ -1,4 +1,4 @@
-import { diskFiles } from '../shop/disk-files.ts';
+import { diskFiles } from '../shop/files/disk-files.ts';
 import type { Crew } from '../site/guides/crew.ts';
 import type { CrewPlan } from '../site/guides/run-guides.ts';
 import type { Work } from '../site/work.ts';

@@ -1,7 +1,7 @@
 import { mkdir, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import { didYouMean, nearest } from '../diagnostics/suggest.ts';
-import { idLike } from '../directives/id-text.ts';
+import { idLike } from '../directives/attributes/id-text.ts';
 import type { Workspace } from '../shop/open-workspace.ts';
 import { type Io, UsageError } from './io.ts';
 

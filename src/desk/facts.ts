@@ -1,5 +1,5 @@
-import { idLike } from '../directives/id-text.ts';
-import { nounOf } from '../job/noun.ts';
+import { idLike } from '../directives/attributes/id-text.ts';
+import { nounOf } from '../job/words/noun.ts';
 
 /** An option of a vehicle: yes or no. */
 export interface NewOption {

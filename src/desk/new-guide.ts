@@ -1,4 +1,4 @@
-import { nounOf } from '../job/noun.ts';
+import { nounOf } from '../job/words/noun.ts';
 import { fillIn } from '../shop/marked-places.ts';
 import { type NewKit, type NewOption, optionLines, yamlValue } from './facts.ts';
 

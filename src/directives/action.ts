@@ -1,10 +1,10 @@
-import { type ActionRule, actionRules, type TargetKind } from '../job/actions.ts';
+import { type ActionRule, actionRules, type TargetKind } from '../job/actions/actions.ts';
 import type { Inline } from '../model/prose.ts';
-import { meant } from './attribute.ts';
-import { quantity, ref, refs, words } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { quantity, ref, refs, words } from './attributes/attribute-types.ts';
+import { when } from './attributes/when.ts';
 import { type DirectiveReader, directive } from './directive.ts';
 import { targetOf } from './mention.ts';
-import { when } from './when.ts';
 
 const amount = quantity('length', 'volume', 'mass', 'area');
 const over = quantity('area', 'length');

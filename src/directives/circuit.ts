@@ -1,8 +1,8 @@
 import type { Circuit } from '../model/item.ts';
-import { meant } from './attribute.ts';
-import { refs, size, wire, words } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { refs, size, wire, words } from './attributes/attribute-types.ts';
+import { itemAttributes, itemBase, labelled } from './attributes/item-attributes.ts';
 import { directive } from './directive.ts';
-import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
 
 /** Declares a feed that the job lays. */
 export const circuit = directive({

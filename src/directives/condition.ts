@@ -1,9 +1,9 @@
 import type { Condition } from '../model/item.ts';
-import { meant } from './attribute.ts';
-import { flag, words } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { flag, words } from './attributes/attribute-types.ts';
+import { itemAttributes, itemBase, labelled } from './attributes/item-attributes.ts';
+import { unlabelled } from './attributes/unlabelled.ts';
 import { directive } from './directive.ts';
-import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
-import { unlabelled } from './unlabelled.ts';
 
 /** Declares a state of the vehicle that has to hold for a while; without a label it comes from the platform. */
 export const condition = directive({

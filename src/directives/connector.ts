@@ -1,7 +1,6 @@
 import type { Connector } from '../model/item.ts';
-import { meant } from './attribute.ts';
-import { refs } from './attribute-types.ts';
-import { directive } from './directive.ts';
+import { meant } from './attributes/attribute.ts';
+import { refs } from './attributes/attribute-types.ts';
 import {
   counted,
   countedAttributes,
@@ -9,7 +8,8 @@ import {
   itemBase,
   labelled,
   takenPlaces,
-} from './item-attributes.ts';
+} from './attributes/item-attributes.ts';
+import { directive } from './directive.ts';
 
 /** Declares a connector and what it sits on. */
 export const connector = directive({

@@ -5,13 +5,13 @@ import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';
 import type { Directive } from '../syntax/tree.ts';
 import { base } from '../units/quantity.ts';
-import { meant, required } from './attribute.ts';
-import { id, list, quantity, ref, size, wholeNumber, words } from './attribute-types.ts';
+import { meant, required } from './attributes/attribute.ts';
+import { id, list, quantity, ref, size, wholeNumber, words } from './attributes/attribute-types.ts';
+import { coordinateUnit, onePoint, pointIn, points } from './attributes/points.ts';
+import { when } from './attributes/when.ts';
 import { type CutShape, drawingOf, unitOf } from './cut-shape.ts';
 import { type DirectiveReader, directive } from './directive.ts';
-import { coordinateUnit, onePoint, pointIn, points } from './points.ts';
 import { patternShapeless } from './rules/pattern-shapeless.ts';
-import { when } from './when.ts';
 
 const holeId = meant(id, 'The name by which `:drill`, `:cut` and `:hole` speak of it.');
 const passesThrough = meant(

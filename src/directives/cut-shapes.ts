@@ -1,12 +1,12 @@
 import { finding } from '../diagnostics/rule-card.ts';
-import { meant, required } from './attribute.ts';
-import { list, oneOf, position, words } from './attribute-types.ts';
+import { meant, required } from './attributes/attribute.ts';
+import { list, oneOf, position, words } from './attributes/attribute-types.ts';
+import { coordinateUnit, cornerIn, corners, onePoint, pointIn, points } from './attributes/points.ts';
+import { when } from './attributes/when.ts';
 import { cutHoles } from './cut-holes.ts';
 import { type CutShape, drawingOf, unitOf } from './cut-shape.ts';
 import { type DirectiveReader, directive } from './directive.ts';
-import { coordinateUnit, cornerIn, corners, onePoint, pointIn, points } from './points.ts';
 import { outlineShapeless } from './rules/outline-shapeless.ts';
-import { when } from './when.ts';
 
 const datum = directive({
   name: 'datum',

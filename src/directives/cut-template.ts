@@ -3,13 +3,13 @@ import type { CutTemplate } from '../model/cut-template.ts';
 import type { Written } from '../source/span.ts';
 import type { DocumentNode } from '../syntax/tree.ts';
 import type { Quantity } from '../units/quantity.ts';
-import { meant, required } from './attribute.ts';
-import { id, oneOf, ref, size } from './attribute-types.ts';
+import { meant, required } from './attributes/attribute.ts';
+import { id, oneOf, ref, size } from './attributes/attribute-types.ts';
+import { when } from './attributes/when.ts';
 import type { CutShape } from './cut-shape.ts';
 import { cutShapes } from './cut-shapes.ts';
 import { directive, type Scope } from './directive.ts';
 import { misplaced } from './rules/directive-misplaced.ts';
-import { when } from './when.ts';
 
 const shapeNamed = new Map(cutShapes.map((shape) => [shape.name, shape]));
 

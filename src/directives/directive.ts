@@ -1,10 +1,10 @@
 import type { Block } from '../model/block.ts';
 import type { Directive } from '../syntax/tree.ts';
-import type { AttributeTypes } from './attribute.ts';
-import type { DirectiveSpec, Scope } from './directive-spec.ts';
-import { readAttributes } from './read-attributes.ts';
+import type { AttributeTypes } from './attributes/attribute.ts';
+import type { DirectiveSpec, Scope } from './attributes/directive-spec.ts';
+import { readAttributes } from './attributes/read-attributes.ts';
 
-export type { Scope, Values } from './directive-spec.ts';
+export type { Scope, Values } from './attributes/directive-spec.ts';
 
 /** A directive's description with the way to read one. */
 export interface DirectiveReader<R> extends Omit<DirectiveSpec<AttributeTypes, R>, 'build'> {

@@ -2,12 +2,18 @@ import { finding } from '../diagnostics/rule-card.ts';
 import { nearest } from '../diagnostics/suggest.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Fastener, FastenerType } from '../model/item.ts';
-import { meant } from './attribute.ts';
-import { ref } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { ref } from './attributes/attribute-types.ts';
+import {
+  fixing,
+  fixingAttributes,
+  itemAttributes,
+  itemBase,
+  labelled,
+} from './attributes/item-attributes.ts';
+import { unnamed } from './attributes/unlabelled.ts';
 import { directive, type Scope } from './directive.ts';
-import { fixing, fixingAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
 import { fastenerTypeUnknown } from './rules/fastener-type-unknown.ts';
-import { unnamed } from './unlabelled.ts';
 
 /** Declares a fastener of the vehicle; its type fills in the drive and whether it can be used again. */
 export const fastener = directive({

@@ -4,12 +4,12 @@ import type { Block, FigureMark } from '../model/block.ts';
 import type { ProseElement } from '../model/prose.ts';
 import type { Span } from '../source/span.ts';
 import type { DocumentNode, RawProse, TextDirective } from '../syntax/tree.ts';
-import { meant, required } from './attribute.ts';
-import { oneOf, pictureBox, words } from './attribute-types.ts';
+import { meant, required } from './attributes/attribute.ts';
+import { oneOf, pictureBox, words } from './attributes/attribute-types.ts';
+import { when } from './attributes/when.ts';
 import { directive, type Scope } from './directive.ts';
 import { mark } from './mark.ts';
 import { misplaced } from './rules/directive-misplaced.ts';
-import { when } from './when.ts';
 
 /** A picture with a caption and lettered marks. */
 export const figure = directive({

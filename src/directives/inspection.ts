@@ -1,8 +1,8 @@
 import type { InspectionItem } from '../model/item.ts';
-import { type AttributeType, bad, meant, required } from './attribute.ts';
-import { refs } from './attribute-types.ts';
+import { type AttributeType, bad, meant, required } from './attributes/attribute.ts';
+import { refs } from './attributes/attribute-types.ts';
+import { itemAttributes, itemBase, labelled } from './attributes/item-attributes.ts';
 import { directive } from './directive.ts';
-import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
 
 const outcomes: typeof refs extends AttributeType<infer T> ? AttributeType<T> : never = {
   expects: 'two outcomes or more, set apart by spaces, as in `clean rusty worn-out`',

@@ -1,7 +1,6 @@
 import type { KitItem } from '../model/item.ts';
-import { meant } from './attribute.ts';
-import { ref, refs } from './attribute-types.ts';
-import { directive } from './directive.ts';
+import { meant } from './attributes/attribute.ts';
+import { ref, refs } from './attributes/attribute-types.ts';
 import {
   fixing,
   fixingAttributes,
@@ -9,7 +8,8 @@ import {
   itemBase,
   labelled,
   takenPlaces,
-} from './item-attributes.ts';
+} from './attributes/item-attributes.ts';
+import { directive } from './directive.ts';
 
 /** Declares something that comes in the accessory's box. */
 export const kit = directive({

@@ -1,6 +1,6 @@
 import type { FigureMark } from '../model/block.ts';
-import { meant, required } from './attribute.ts';
-import { picturePoint, picturePoints } from './attribute-types.ts';
+import { meant, required } from './attributes/attribute.ts';
+import { picturePoint, picturePoints } from './attributes/attribute-types.ts';
 import { directive } from './directive.ts';
 
 /** A letter on the picture; the list item that it opens is its text in the key. */

@@ -1,9 +1,9 @@
 import type { Measure } from '../model/item.ts';
 import type { QuantityRange } from '../units/quantity.ts';
-import { type AttributeType, good, meant } from './attribute.ts';
-import { range, recheck } from './attribute-types.ts';
+import { type AttributeType, good, meant } from './attributes/attribute.ts';
+import { range, recheck } from './attributes/attribute-types.ts';
+import { itemAttributes, itemBase, labelled } from './attributes/item-attributes.ts';
 import { directive } from './directive.ts';
-import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
 
 const quantities = range(
   'length',

@@ -2,11 +2,11 @@ import { finding } from '../diagnostics/rule-card.ts';
 import type { MentionKind, Ref } from '../model/inline.ts';
 import type { Inline } from '../model/prose.ts';
 import type { Directive } from '../syntax/tree.ts';
-import { meant } from './attribute.ts';
-import { id, words } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { id, words } from './attributes/attribute-types.ts';
+import { when } from './attributes/when.ts';
 import { type DirectiveReader, directive, type Scope } from './directive.ts';
 import { targetMissing } from './rules/target-missing.ts';
-import { when } from './when.ts';
 
 const kinds: readonly MentionKind[] = [
   'wear',

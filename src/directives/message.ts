@@ -1,7 +1,7 @@
 import type { Block } from '../model/block.ts';
 import type { SignalWord } from '../trade/signal-words.ts';
+import { when } from './attributes/when.ts';
 import { type BlockReader, directive } from './directive.ts';
-import { when } from './when.ts';
 
 const words: { readonly [K in SignalWord]: string } = {
   danger: 'A hazard that will kill or seriously injure if it is not avoided.',

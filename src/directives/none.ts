@@ -1,6 +1,6 @@
 import type { None } from '../model/guide.ts';
-import { meant, required } from './attribute.ts';
-import { oneOf } from './attribute-types.ts';
+import { meant, required } from './attributes/attribute.ts';
+import { oneOf } from './attributes/attribute-types.ts';
 import { directive } from './directive.ts';
 
 /** Says that a guide needs nothing of a kind, on purpose. */

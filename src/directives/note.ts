@@ -1,6 +1,6 @@
 import type { Block, NoteBlock } from '../model/block.ts';
+import { when } from './attributes/when.ts';
 import { type BlockReader, directive } from './directive.ts';
-import { when } from './when.ts';
 
 const kinds: { readonly [K in NoteBlock['type']]: string } = {
   note: 'Informs; it never instructs.',

@@ -1,9 +1,15 @@
 import type { Part } from '../model/item.ts';
-import { meant } from './attribute.ts';
-import { refs, size } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { refs, size } from './attributes/attribute-types.ts';
+import {
+  counted,
+  countedAttributes,
+  itemAttributes,
+  itemBase,
+  labelled,
+} from './attributes/item-attributes.ts';
+import { unlabelled } from './attributes/unlabelled.ts';
 import { directive } from './directive.ts';
-import { counted, countedAttributes, itemAttributes, itemBase, labelled } from './item-attributes.ts';
-import { unlabelled } from './unlabelled.ts';
 
 /** Declares a part of the vehicle; without a label it comes from the platform. */
 export const part = directive({

@@ -1,6 +1,6 @@
 import type { Block } from '../model/block.ts';
+import { when } from './attributes/when.ts';
 import { directive } from './directive.ts';
-import { when } from './when.ts';
 
 /** Asks for a photograph as evidence. */
 export const photo = directive({

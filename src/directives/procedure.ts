@@ -1,10 +1,10 @@
 import type { Ref } from '../model/inline.ts';
 import type { When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
-import { type AttributeType, bad, good, meant, required } from './attribute.ts';
-import { id, placedWords, ref, refs } from './attribute-types.ts';
+import { type AttributeType, bad, good, meant, required } from './attributes/attribute.ts';
+import { id, placedWords, ref, refs } from './attributes/attribute-types.ts';
+import { when } from './attributes/when.ts';
 import { directive } from './directive.ts';
-import { when } from './when.ts';
 
 /** Where a shared procedure is placed, and how it is adapted. */
 export interface ProcedurePlace {

@@ -1,8 +1,8 @@
 import type { Block } from '../model/block.ts';
-import { meant } from './attribute.ts';
-import { estimate, refs } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { estimate, refs } from './attributes/attribute-types.ts';
+import { when } from './attributes/when.ts';
 import { directive } from './directive.ts';
-import { when } from './when.ts';
 
 /** What is tried and measured at the end. */
 export const prove = directive({

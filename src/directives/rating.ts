@@ -1,9 +1,9 @@
 import type { Rating } from '../model/item.ts';
-import { meant } from './attribute.ts';
-import { quantity } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { quantity } from './attributes/attribute-types.ts';
+import { itemAttributes, itemBase, labelled } from './attributes/item-attributes.ts';
+import { unlabelled } from './attributes/unlabelled.ts';
 import { directive } from './directive.ts';
-import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
-import { unlabelled } from './unlabelled.ts';
 
 /** Declares what one link of a chain may carry, or what the job loads it with. */
 export const rating = directive({

@@ -1,6 +1,6 @@
 import type { Block } from '../model/block.ts';
+import { when } from './attributes/when.ts';
 import { directive } from './directive.ts';
-import { when } from './when.ts';
 
 /** What is said when the step is reversed. */
 export const refitNote = directive({

@@ -2,10 +2,10 @@ import type { Ref } from '../model/inline.ts';
 import type { When } from '../model/when.ts';
 import type { Span, Written } from '../source/span.ts';
 import type { Estimate } from '../units/estimate.ts';
-import { meant, required } from './attribute.ts';
-import { estimate, ref, refs } from './attribute-types.ts';
+import { meant, required } from './attributes/attribute.ts';
+import { estimate, ref, refs } from './attributes/attribute-types.ts';
+import { when } from './attributes/when.ts';
 import { directive } from './directive.ts';
-import { when } from './when.ts';
 
 /** Where the refit of earlier steps is worked out. */
 export interface ReversePlace {

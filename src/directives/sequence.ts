@@ -1,6 +1,6 @@
 import type { Sequence } from '../model/sequence.ts';
-import { meant, required } from './attribute.ts';
-import { id, refs } from './attribute-types.ts';
+import { meant, required } from './attributes/attribute.ts';
+import { id, refs } from './attributes/attribute-types.ts';
 import { directive } from './directive.ts';
 
 /** Declares the order in which several fasteners are tightened together. */

@@ -1,8 +1,8 @@
 import type { Setting } from '../model/item.ts';
-import { meant, required } from './attribute.ts';
-import { words } from './attribute-types.ts';
+import { meant, required } from './attributes/attribute.ts';
+import { words } from './attributes/attribute-types.ts';
+import { itemAttributes, itemBase, labelled } from './attributes/item-attributes.ts';
 import { directive } from './directive.ts';
-import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
 
 /** Declares something that is set to another value: a coding, a switch, a dial. */
 export const setting = directive({

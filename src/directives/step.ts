@@ -1,9 +1,19 @@
 import type { Step } from '../model/guide.ts';
-import { meant, required } from './attribute.ts';
-import { estimate, flag, id, oneOf, ref, refs, size, wholeNumber, words } from './attribute-types.ts';
+import { meant, required } from './attributes/attribute.ts';
+import {
+  estimate,
+  flag,
+  id,
+  oneOf,
+  ref,
+  refs,
+  size,
+  wholeNumber,
+  words,
+} from './attributes/attribute-types.ts';
+import { when } from './attributes/when.ts';
+import { stepZones } from './attributes/zones.ts';
 import { directive } from './directive.ts';
-import { when } from './when.ts';
-import { stepZones } from './zones.ts';
 
 /** A step as its opening line states it; what it holds follows in the text. */
 export type StepHead = Omit<Step, 'blocks'>;

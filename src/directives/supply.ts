@@ -1,10 +1,10 @@
 import type { Supply } from '../model/item.ts';
-import { meant } from './attribute.ts';
-import { flag, friction, list, quantity, ref, size } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { flag, friction, list, quantity, ref, size } from './attributes/attribute-types.ts';
+import { itemAttributes, itemBase, labelled } from './attributes/item-attributes.ts';
+import { unsupplied } from './attributes/unlabelled.ts';
+import { yields } from './attributes/yields.ts';
 import { directive } from './directive.ts';
-import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
-import { unsupplied } from './unlabelled.ts';
-import { yields } from './yields.ts';
 
 /** Declares something that is used up; without a label it comes from the shop's list of supplies. */
 export const supply = directive({

@@ -1,9 +1,9 @@
 import type { Tool } from '../model/item.ts';
-import { meant } from './attribute.ts';
-import { drive, flag, list, range, refs, size, wholeNumber } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { drive, flag, list, range, refs, size, wholeNumber } from './attributes/attribute-types.ts';
+import { itemAttributes, itemBase, labelled, MOST } from './attributes/item-attributes.ts';
+import { unlisted } from './attributes/unlabelled.ts';
 import { directive } from './directive.ts';
-import { itemAttributes, itemBase, labelled, MOST } from './item-attributes.ts';
-import { unlisted } from './unlabelled.ts';
 
 /** Declares a tool; without a label it comes from the tool crib. */
 export const tool = directive({

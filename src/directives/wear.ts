@@ -1,9 +1,9 @@
 import type { Wear } from '../model/item.ts';
-import { meant } from './attribute.ts';
-import { list } from './attribute-types.ts';
+import { meant } from './attributes/attribute.ts';
+import { list } from './attributes/attribute-types.ts';
+import { itemAttributes, itemBase, labelled } from './attributes/item-attributes.ts';
+import { unlisted } from './attributes/unlabelled.ts';
 import { directive } from './directive.ts';
-import { itemAttributes, itemBase, labelled } from './item-attributes.ts';
-import { unlisted } from './unlabelled.ts';
 
 /** Declares protective equipment; without a label it comes from the tool crib. */
 export const wear = directive({

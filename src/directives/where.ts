@@ -1,7 +1,7 @@
 import type { Inline } from '../model/prose.ts';
-import { required } from './attribute.ts';
+import { required } from './attributes/attribute.ts';
+import { when } from './attributes/when.ts';
 import { directive } from './directive.ts';
-import { when } from './when.ts';
 
 /** Words or a list item that stand only for some builds. */
 export const where = directive({

@@ -1,8 +1,8 @@
 import type { Zone } from '../model/zone.ts';
-import { type AttributeType, bad, meant, required } from './attribute.ts';
-import { id, pictureBox } from './attribute-types.ts';
+import { type AttributeType, bad, meant, required } from './attributes/attribute.ts';
+import { id, pictureBox } from './attributes/attribute-types.ts';
+import { OFF } from './attributes/zones.ts';
 import { directive } from './directive.ts';
-import { OFF } from './zones.ts';
 
 const zoneId: AttributeType<string> = {
   ...id,

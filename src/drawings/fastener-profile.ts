@@ -1,7 +1,7 @@
 import type { Element } from 'hast';
 import { s } from 'hastscript';
 import type { Drive } from '../trade/drives.ts';
-import type { FastenerShape } from '../trade/glossary-term.ts';
+import type { FastenerShape } from '../trade/glossary/glossary-term.ts';
 import { NARROW, WIDE } from './shapes.ts';
 
 /** Words of the trade that name a shape, most telling first. */

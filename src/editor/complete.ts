@@ -1,6 +1,6 @@
-import { ref, refs } from '../directives/attribute-types.ts';
+import { ref, refs } from '../directives/attributes/attribute-types.ts';
+import { when } from '../directives/attributes/when.ts';
 import { directives } from '../directives/index.ts';
-import { when } from '../directives/when.ts';
 import { fileEntries } from '../handbook/file-entries.ts';
 import { actionRules, targetKinds } from '../job/index.ts';
 import type { Workspace } from '../shop/open-workspace.ts';

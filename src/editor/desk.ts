@@ -1,12 +1,12 @@
 import type { Finding } from '../diagnostics/finding.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
-import { checked } from '../shop/inspect.ts';
-import { inspectGuide } from '../shop/inspect-guide.ts';
+import { readText } from '../shop/files/text-files.ts';
+import { withTexts } from '../shop/files/with-texts.ts';
+import { checked } from '../shop/inspect/inspect.ts';
+import { inspectGuide } from '../shop/inspect/inspect-guide.ts';
+import { type CheckedGuide, conclude } from '../shop/inspect/verdict.ts';
 import type { Workspace } from '../shop/open-workspace.ts';
-import { readText } from '../shop/text-files.ts';
-import { type CheckedGuide, conclude } from '../shop/verdict.ts';
-import { withTexts } from '../shop/with-texts.ts';
 import { runGuides } from '../site/guides/run-guides.ts';
 import { turnGround } from '../site/guides/turn.ts';
 import { type OpenWork, openWork } from '../site/open-work.ts';

@@ -1,4 +1,4 @@
-import { isId } from '../directives/id-text.ts';
+import { isId } from '../directives/attributes/id-text.ts';
 import type { Workspace } from '../shop/open-workspace.ts';
 import { guideId } from '../site/site-pages.ts';
 import type { Span } from '../source/span.ts';

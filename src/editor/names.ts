@@ -1,9 +1,9 @@
-import type { AttributeType } from '../directives/attribute.ts';
-import { placedWords, ref, refs } from '../directives/attribute-types.ts';
-import { isId } from '../directives/id-text.ts';
+import type { AttributeType } from '../directives/attributes/attribute.ts';
+import { placedWords, ref, refs } from '../directives/attributes/attribute-types.ts';
+import { isId } from '../directives/attributes/id-text.ts';
+import { when } from '../directives/attributes/when.ts';
+import { itemZones, OFF, stepZones } from '../directives/attributes/zones.ts';
 import { directives } from '../directives/index.ts';
-import { when } from '../directives/when.ts';
-import { itemZones, OFF, stepZones } from '../directives/zones.ts';
 import { directiveNames } from '../guide/index.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import type { Span, Written } from '../source/span.ts';

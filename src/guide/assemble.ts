@@ -1,7 +1,7 @@
 import { finding } from '../diagnostics/rule-card.ts';
+import { idLike } from '../directives/attributes/id-text.ts';
 import { cutTemplate } from '../directives/cut-template.ts';
 import type { Scope } from '../directives/directive.ts';
-import { idLike } from '../directives/id-text.ts';
 import { blocks, items } from '../directives/index.ts';
 import { none } from '../directives/none.ts';
 import { photo } from '../directives/photo.ts';
@@ -11,7 +11,7 @@ import { misplaced } from '../directives/rules/directive-misplaced.ts';
 import { sequence } from '../directives/sequence.ts';
 import { type StepHead, step } from '../directives/step.ts';
 import { zone } from '../directives/zone.ts';
-import { inlinesOf, prosesOf } from '../job/walk.ts';
+import { inlinesOf, prosesOf } from '../job/actions/walk.ts';
 import type { Block } from '../model/block.ts';
 import type { None } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';

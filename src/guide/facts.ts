@@ -1,4 +1,4 @@
-import { prosesOf } from '../job/walk.ts';
+import { prosesOf } from '../job/actions/walk.ts';
 import type { Block } from '../model/block.ts';
 import type { LinkFact, PictureFact } from '../model/guide.ts';
 import type { Prose } from '../model/prose.ts';

@@ -1,5 +1,5 @@
-import { cuttersOf } from '../job/cutters.ts';
-import { actionsOf } from '../job/walk.ts';
+import { cuttersOf } from '../job/actions/cutters.ts';
+import { actionsOf } from '../job/actions/walk.ts';
 import type { CutTemplate } from '../model/cut-template.ts';
 import type { Step } from '../model/guide.ts';
 import type { Ref } from '../model/inline.ts';

@@ -20,7 +20,7 @@ import { zoneUnknown } from './rules/zone-unknown.ts';
 
 export type { ReadingContext } from './context.ts';
 export { directiveNames } from './names.ts';
-export { placeChains, placedReport } from './placed-report.ts';
+export { placeChains, placedReport } from './procedures/placed-report.ts';
 export { readGuide } from './read-guide.ts';
 export { readPlatform } from './read-platform.ts';
 export { readProcedure } from './read-procedure.ts';

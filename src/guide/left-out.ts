@@ -1,4 +1,4 @@
-import { placedIn, placedInStep } from '../job/walk.ts';
+import { placedIn, placedInStep } from '../job/actions/walk.ts';
 import type { Step } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import { type Draft, isStep } from './draft.ts';

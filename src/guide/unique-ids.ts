@@ -1,6 +1,6 @@
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { whenKey } from '../job/when.ts';
+import { whenKey } from '../job/builds/when.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
 import type { Sequence } from '../model/sequence.ts';

@@ -1,16 +1,16 @@
 import { z } from 'zod';
-import type { AttributeTypes } from '../directives/attribute.ts';
+import type { AttributeTypes } from '../directives/attributes/attribute.ts';
 import { supply } from '../directives/supply.ts';
 import { tool } from '../directives/tool.ts';
 import { frontMatterSchema, platformSchema, procedureSchema } from '../guide/front-matter.ts';
 import { releasesSchema } from '../release/entries.ts';
 import { releasedOnce } from '../release/rules.ts';
-import { ownKeys } from '../shop/crib.ts';
-import { fastenerType, typeKeys } from '../shop/fastener-types.ts';
-import { entryName } from '../shop/list-entries.ts';
-import { settingsSchema } from '../shop/settings.ts';
-import { daySchema } from '../visit/read-day.ts';
-import { visitSchema } from '../visit/read-visit.ts';
+import { ownKeys } from '../shop/lists/crib.ts';
+import { fastenerType, typeKeys } from '../shop/lists/fastener-types.ts';
+import { entryName } from '../shop/lists/list-entries.ts';
+import { settingsSchema } from '../shop/lists/settings.ts';
+import { daySchema } from '../visit/request/read-day.ts';
+import { visitSchema } from '../visit/request/read-visit.ts';
 import { twoInOneVisit } from '../visit/rules.ts';
 import type { EntryRow, HandbookEntry } from './entry.ts';
 

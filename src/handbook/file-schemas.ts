@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { releasesSchema } from '../release/entries.ts';
-import { settingsSchema } from '../shop/settings.ts';
-import { daySchema } from '../visit/read-day.ts';
+import { settingsSchema } from '../shop/lists/settings.ts';
+import { daySchema } from '../visit/request/read-day.ts';
 import { fileEntries } from './file-entries.ts';
 
 /** A JSON Schema (2020-12), as an editor reads it. */

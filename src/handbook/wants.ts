@@ -1,4 +1,4 @@
-import { actionRules } from '../job/actions.ts';
+import { actionRules } from '../job/actions/actions.ts';
 
 /** Something that an author wants to do, and what is read about it. */
 interface Want {

@@ -3,11 +3,11 @@ import type { Item } from '../model/item.ts';
 import type { Job } from '../model/job.ts';
 import type { Build, Option } from '../model/when.ts';
 import type { Span } from '../source/span.ts';
-import { anyTraitsInWords, traitsInWords, traitsOf } from './build-words.ts';
-import { buildKey } from './builds.ts';
+import { anyTraitsInWords, traitsInWords, traitsOf } from './builds/build-words.ts';
+import { buildKey } from './builds/builds.ts';
+import { distinctOutcomes } from './builds/outcomes.ts';
 import { dryRun, type Played } from './dry-run/index.ts';
 import { fingerprints } from './fingerprint.ts';
-import { distinctOutcomes } from './outcomes.ts';
 import { planFor } from './plan.ts';
 import { rememberingSolver } from './schedule/index.ts';
 

@@ -4,9 +4,9 @@ import type { Supply } from '../model/item.ts';
 import type { Build } from '../model/when.ts';
 import type { Span } from '../source/span.ts';
 import type { Quantity } from '../units/quantity.ts';
-import { featuresOf } from './target.ts';
-import { actionsOf } from './walk.ts';
-import { allHold } from './when.ts';
+import { featuresOf } from './actions/target.ts';
+import { actionsOf } from './actions/walk.ts';
+import { allHold } from './builds/when.ts';
 
 /** What the time of a product asks of a later step of a plan. */
 export interface ProductDemand {

@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
 import type { Guide, Step } from '../model/guide.ts';
 import { ownWords } from '../trade/words.ts';
+import { featuresOf } from './actions/target.ts';
+import { toolsOf } from './actions/uses.ts';
+import { placedInStep, stepsOf } from './actions/walk.ts';
 import { oncePer } from './once.ts';
-import { featuresOf } from './target.ts';
-import { toolsOf } from './uses.ts';
-import { placedInStep, stepsOf } from './walk.ts';
 
 /** Fingerprints of a guide and of each of its steps: SHA-256 in hexadecimal, of which people see 12 digits. */
 interface Fingerprints {

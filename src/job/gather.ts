@@ -3,8 +3,8 @@ import type { Item, Supply } from '../model/item.ts';
 import type { GatherKit, GatherList, GatherSupply, GatherTool, GatherWear, Job } from '../model/job.ts';
 import type { Schedule } from '../model/schedule.ts';
 import type { Build } from '../model/when.ts';
-import { isCounted, totalCount } from './phrase.ts';
-import { isIn, sectionsOf, type Use, usesOf } from './uses.ts';
+import { isIn, sectionsOf, type Use, usesOf } from './actions/uses.ts';
+import { isCounted, totalCount } from './words/phrase.ts';
 
 /** What must be within reach for a build: every declared thing once, in the order of declaration. */
 export function gatherList(guide: Guide, build: Build, schedules: readonly Schedule[]): GatherList {

@@ -3,8 +3,8 @@ import type { Guide } from '../model/guide.ts';
 import type { PlacedMessage } from '../model/job.ts';
 import type { Build } from '../model/when.ts';
 import type { SignalWord } from '../trade/signal-words.ts';
-import { sectionsOf } from './uses.ts';
-import { allHold } from './when.ts';
+import { sectionsOf } from './actions/uses.ts';
+import { allHold } from './builds/when.ts';
 
 /** How grave a word is, after ANSI Z535.6: danger first. */
 const gravity: { readonly [W in SignalWord]: number } = { danger: 0, warning: 1, caution: 2, notice: 3 };

@@ -2,6 +2,7 @@ import type { Guide } from '../model/guide.ts';
 import type { Plan, PlannedStep } from '../model/job.ts';
 import type { Build } from '../model/when.ts';
 import { base } from '../units/quantity.ts';
+import { usesOfStep } from './actions/uses.ts';
 import type { Played } from './dry-run/index.ts';
 import { gatherList } from './gather.ts';
 import { messagesOf } from './messages.ts';
@@ -9,7 +10,6 @@ import { freedomOf, precedenceOf, withoutDetours } from './precedence.ts';
 import { workOf } from './proofs.ts';
 import { type Solver, schedulesOf } from './schedule/index.ts';
 import { stepTime, timeTotals } from './time.ts';
-import { usesOfStep } from './uses.ts';
 
 /** What a plan says apart from its builds and the sheets of the dry run. */
 type PaperPlan = Pick<Plan, 'steps' | 'gather' | 'messages' | 'time' | 'schedules'>;

@@ -1,8 +1,8 @@
 import type { Guide, Step } from '../model/guide.ts';
 import type { VisitWork } from '../model/visit.ts';
 import type { Build } from '../model/when.ts';
+import { touches, touchOf } from './actions/touch.ts';
 import { productDemands } from './drying.ts';
-import { touches, touchOf } from './touch.ts';
 
 /** A step that a plan carries out. */
 export interface DoneStep {

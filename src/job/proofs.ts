@@ -2,9 +2,9 @@ import type { Block, Prove } from '../model/block.ts';
 import type { Guide, Section, Step } from '../model/guide.ts';
 import type { Prose } from '../model/prose.ts';
 import type { Build } from '../model/when.ts';
+import { sectionsOf } from './actions/uses.ts';
+import { allHold } from './builds/when.ts';
 import type { DoneStep } from './precedence.ts';
-import { sectionsOf } from './uses.ts';
-import { allHold } from './when.ts';
 
 /**
  * The work of a build in the order of the text: its steps, and its proofs that state a time, each as a step of its

@@ -1,9 +1,9 @@
 import type { Guide, Step } from '../model/guide.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
+import { featuresOf, findTarget } from './actions/target.ts';
+import { actionsOf, placedInStep } from './actions/walk.ts';
 import { oncePer } from './once.ts';
-import { featuresOf, findTarget } from './target.ts';
-import { actionsOf, placedInStep } from './walk.ts';
 
 /** Ids of zones; of a step, none for the whole vehicle, and `off` for work that is done off it. */
 type ZoneIds = readonly string[];

@@ -4,10 +4,10 @@ import { stringify } from '../html/stringify.ts';
 import { decodeSource } from '../source/source-file.ts';
 import { contentHash } from '../store/content-hash.ts';
 import { readJson, type Store, writeJson } from '../store/store.ts';
-import { cleanSvg } from './clean-svg.ts';
 import { isRaster, pictureKind } from './kind.ts';
 import { MAX_PIXELS, MAX_SECONDS } from './limits.ts';
 import { RECIPE } from './recipe.ts';
+import { cleanSvg } from './svg/clean-svg.ts';
 
 /** A place on the upright, uncropped picture, as fractions (0 to 1) from its upper left. */
 interface Place {

@@ -3,10 +3,10 @@ import { decodeSource } from '../source/source-file.ts';
 import type { Store } from '../store/store.ts';
 import { blurOnDrawing } from './blur-on-drawing.ts';
 import { type PictureWeight, pictureOverBudget } from './budget.ts';
-import { cleanSvg } from './clean-svg.ts';
 import { derivePictures } from './derive.ts';
 import { inspectPicture } from './inspect.ts';
 import type { PictureProblem, PictureRequest } from './picture.ts';
+import { cleanSvg } from './svg/clean-svg.ts';
 
 /** Everything wrong with a picture as it is asked for, and what it will weigh; `null` where it cannot be shown. */
 export interface PictureCheck {

@@ -2,11 +2,11 @@ import sharp, { type Metadata } from 'sharp';
 import { decodeSource } from '../source/source-file.ts';
 import { contentHash } from '../store/content-hash.ts';
 import { noStore, readJson, type Store, writeJson } from '../store/store.ts';
-import { cleanSvg } from './clean-svg.ts';
 import { type PictureKind, pictureKind } from './kind.ts';
 import { MAX_PICTURE_BYTES, MAX_PIXELS, MAX_SECONDS } from './limits.ts';
 import type { Outcome, PictureCode, PictureInfo } from './picture.ts';
 import { RECIPE } from './recipe.ts';
+import { cleanSvg } from './svg/clean-svg.ts';
 
 /**
  * Looks at a picture without deriving anything: what it is, its upright size, or every reason why it cannot

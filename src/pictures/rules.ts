@@ -1,9 +1,9 @@
 import type { Finding } from '../diagnostics/finding.ts';
 import { finding, type RuleCard, type RuleExample } from '../diagnostics/rule-card.ts';
 import type { Span } from '../source/span.ts';
-import { drawingRules } from './drawing-rules.ts';
 import type { PictureCode, PictureProblem } from './picture.ts';
 import { example, exampleDrawing } from './rule-examples.ts';
+import { drawingRules } from './svg/drawing-rules.ts';
 
 const good: RuleExample = example('arch.svg', exampleDrawing('<path d="M10 10h80"/>'));
 

@@ -1,6 +1,6 @@
-import { whenInWords } from '../job/build-words.ts';
+import { stepsOf } from '../job/actions/walk.ts';
+import { whenInWords } from '../job/builds/build-words.ts';
 import { findTarget, targetNoun } from '../job/index.ts';
-import { stepsOf } from '../job/walk.ts';
 import type { Guide } from '../model/guide.ts';
 import type { When } from '../model/when.ts';
 import type { Written } from '../source/span.ts';

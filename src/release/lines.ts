@@ -1,5 +1,5 @@
 import { actionWords, findTarget, mentionWords, targetNoun } from '../job/index.ts';
-import { capitalised } from '../job/noun.ts';
+import { capitalised } from '../job/words/noun.ts';
 import type { Block, Figure } from '../model/block.ts';
 import type { Action, Mention } from '../model/inline.ts';
 import type { Side } from '../model/item.ts';

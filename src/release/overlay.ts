@@ -1,7 +1,7 @@
 import { escapeXml, number } from '../cut/files/path-data.ts';
+import { inNamesOf } from './compare/same-names.ts';
 import type { GuideRecord, RecordOutline, TemplateNode } from './record.ts';
 import { isRaised } from './revision.ts';
-import { inNamesOf } from './same-names.ts';
 
 /** A drawing of an old and a new line to cut, one over the other. */
 interface Overlay {

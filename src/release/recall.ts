@@ -1,9 +1,9 @@
 import { vehicleName } from '../vehicle/name.ts';
 import type { RecordedWork, VehicleRecord } from '../vehicle/record.ts';
-import { type Comparison, compare } from './compare.ts';
+import { type Comparison, compare } from './compare/compare.ts';
+import { type ToldChanges, tellChanges } from './compare/say.ts';
 import type { Release } from './history.ts';
 import type { GuideRecord } from './record.ts';
-import { type ToldChanges, tellChanges } from './say.ts';
 
 /** Under what work is looked for; one of the two at least. */
 export interface RecallQuery {

@@ -1,4 +1,4 @@
-import { whenInWords } from '../job/build-words.ts';
+import { whenInWords } from '../job/builds/build-words.ts';
 import { packedIds } from '../job/packing.ts';
 import type { Guide, Section, Step } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';

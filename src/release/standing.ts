@@ -1,7 +1,7 @@
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { ShopSettings } from '../model/shop.ts';
-import { type Comparison, changesWork, compare, type GuideChange } from './compare.ts';
+import { type Comparison, changesWork, compare, type GuideChange } from './compare/compare.ts';
 import type { Release } from './history.ts';
 import type { GuideRecord, ReleaseFacts } from './record.ts';
 import { recordOf } from './record-of.ts';

@@ -1,9 +1,9 @@
 import type { Shop } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { sha256 } from '../store/content-hash.ts';
+import { noFile, steadyFiles } from './files/steady-files.ts';
+import type { WorkspaceFiles } from './files/workspace-files.ts';
 import type { Workspace } from './open-workspace.ts';
-import { noFile, steadyFiles } from './steady-files.ts';
-import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** The lists of a workspace in which a guide looks things up. */
 const lists = [

@@ -1,11 +1,11 @@
 import { posix } from 'node:path';
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { isId, tooLongForId } from '../directives/id-text.ts';
+import { isId, tooLongForId } from '../directives/attributes/id-text.ts';
 import { wholeFile } from '../source/span.ts';
+import { settingsFile } from './lists/settings.ts';
 import { reportNamesAlike } from './names-alike.ts';
 import { guideMisplaced, guidesMissing } from './rules.ts';
-import { settingsFile } from './settings.ts';
 
 /** Paths of a workspace's Markdown files by what they are, each list in the order of the paths. */
 export interface Discovered {

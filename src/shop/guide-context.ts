@@ -1,9 +1,9 @@
 import type { ReadingContext } from '../guide/index.ts';
 import type { Shop } from '../model/shop.ts';
 import type { SourceFile } from '../source/source-file.ts';
-import { resolvePath } from './resolve-path.ts';
-import { readText } from './text-files.ts';
-import type { WorkspaceFiles } from './workspace-files.ts';
+import { resolvePath } from './files/resolve-path.ts';
+import { readText } from './files/text-files.ts';
+import type { WorkspaceFiles } from './files/workspace-files.ts';
 
 /** What a guide or a platform draws on while it is read. */
 export function guideContext(

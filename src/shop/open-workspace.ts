@@ -9,18 +9,18 @@ import type { SourceFile } from '../source/source-file.ts';
 import { wholeFile } from '../source/span.ts';
 import { noStore, type Store } from '../store/store.ts';
 import { type Discovered, discover, fileId } from './discover.ts';
+import { steadyFiles } from './files/steady-files.ts';
+import type { Listing, WorkspaceFiles } from './files/workspace-files.ts';
 import { guideContext } from './guide-context.ts';
-import { asPage, checkPage } from './inspect-page.ts';
-import { checkOwnPictures } from './own-pictures.ts';
-import { type LookAtPictures, pictureJudge } from './pictures.ts';
-import { type ListFaults, readLists } from './read-lists.ts';
+import { asPage, checkPage } from './inspect/inspect-page.ts';
+import { checkOwnPictures } from './inspect/own-pictures.ts';
+import { type LookAtPictures, pictureJudge } from './inspect/pictures.ts';
+import { type JudgeTemplates, templateJudge } from './inspect/templates.ts';
+import type { Inspected } from './inspect/verdict.ts';
+import { type ListFaults, readLists } from './lists/read-lists.ts';
 import { isOwnText, readSource } from './read-sources.ts';
 import { reportStrayReleases } from './releases.ts';
 import { fileUnreadable, linkRefused } from './rules.ts';
-import { steadyFiles } from './steady-files.ts';
-import { type JudgeTemplates, templateJudge } from './templates.ts';
-import type { Inspected } from './verdict.ts';
-import type { Listing, WorkspaceFiles } from './workspace-files.ts';
 
 /** A workspace with all that its guides share, read once; the guides themselves are only named. */
 export interface Workspace {

@@ -2,10 +2,10 @@ import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
 import type { SourceFile } from '../source/source-file.ts';
 import { wholeFile } from '../source/span.ts';
+import { decodeText, largestText } from './files/text-files.ts';
+import type { WorkspaceFiles } from './files/workspace-files.ts';
 import { reportMarkedPlaces } from './marked-places.ts';
 import { fileEmpty, fileNotUtf8, fileTooLarge, fileUnreadable } from './rules.ts';
-import { decodeText, largestText } from './text-files.ts';
-import type { WorkspaceFiles } from './workspace-files.ts';
 
 /** Whether a file is one of those that Baybook itself reads: only of these is it a fault to be empty. */
 export function isOwnText(path: string): boolean {

@@ -7,8 +7,8 @@ import { releaseEntryMissing, releaseGuideMissing } from '../release/rules.ts';
 import type { Sources } from '../source/source-file.ts';
 import { wholeFile } from '../source/span.ts';
 import type { WatchedWorkspace } from './asks.ts';
+import { readText } from './files/text-files.ts';
 import { readSource } from './read-sources.ts';
-import { readText } from './text-files.ts';
 
 /** What was released of a guide, oldest first; empty where nothing was. */
 export function releasesOf(

@@ -1,4 +1,4 @@
-import type { Verdict } from '../shop/verdict.ts';
+import type { Verdict } from '../shop/inspect/verdict.ts';
 import type { FileHashes } from '../store/file-hashes.ts';
 import { readContent } from '../store/store.ts';
 import type { Blocked, OutputFolder, Published, SiteFile } from './folder/output-folder.ts';

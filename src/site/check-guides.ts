@@ -1,4 +1,4 @@
-import type { Verdict } from '../shop/verdict.ts';
+import type { Verdict } from '../shop/inspect/verdict.ts';
 import { ownIdentity } from './identity.ts';
 import { readRun, type Work, workspaceHash, writeRun } from './work.ts';
 
@@ -17,7 +17,7 @@ export async function checkGuides(work: Work): Promise<Checked> {
   const [{ openWork }, { runGuides }, { conclude }] = await Promise.all([
     import('./open-work.ts'),
     import('./guides/run-guides.ts'),
-    import('../shop/verdict.ts'),
+    import('../shop/inspect/verdict.ts'),
   ]);
   const { workspace, ground } = await openWork(work, identity, false);
   const { guides, visits } = workspace.found;

@@ -1,6 +1,6 @@
 import { fileId } from '../shop/discover.ts';
-import { visitAt } from '../shop/inspect-visit.ts';
-import { conclude, type Verdict } from '../shop/verdict.ts';
+import { visitAt } from '../shop/inspect/inspect-visit.ts';
+import { conclude, type Verdict } from '../shop/inspect/verdict.ts';
 import type { Checked } from './check-guides.ts';
 import { readKept } from './guides/kept.ts';
 import { runGuides } from './guides/run-guides.ts';

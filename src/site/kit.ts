@@ -3,7 +3,7 @@ import type { Chapter } from '../handbook/chapters.ts';
 import { compactStyle } from '../html/compact-style.ts';
 import { styleRequests } from '../html/style-requests.ts';
 import { type Layouts, prepareLayouts, type RenderLayout } from '../pages/layouts/layouts.ts';
-import type { WorkspaceFiles } from '../shop/workspace-files.ts';
+import type { WorkspaceFiles } from '../shop/files/workspace-files.ts';
 import { readChapters } from './chapters.ts';
 import { browserScript } from './scripts.ts';
 import { readTemplates } from './templates.ts';

@@ -1,14 +1,14 @@
-import { ChangedMeanwhile } from '../shop/steady-files.ts';
-import { conclude, type Verdict } from '../shop/verdict.ts';
+import { ChangedMeanwhile } from '../shop/files/steady-files.ts';
+import { conclude, type Verdict } from '../shop/inspect/verdict.ts';
 import { noStore, readContent } from '../store/store.ts';
 import { type AssembledSite, assembleSite } from './assemble.ts';
 import type { MadeSite, SiteOptions } from './build-site.ts';
+import { KEPT_UNASKED } from './device/parcels.ts';
 import type { SiteFile } from './folder/output-folder.ts';
 import type { MadeFile } from './guides/made.ts';
 import { runGuides } from './guides/run-guides.ts';
 import { type GuideResult, type TurnGround, takeTurn, turnGround } from './guides/turn.ts';
 import { type OpenWork, openWork } from './open-work.ts';
-import { KEPT_UNASKED } from './parcels.ts';
 import { publicationOf, unpublishedFiles } from './publication.ts';
 import { sitePages } from './site-pages.ts';
 import type { Work } from './work.ts';

@@ -3,8 +3,8 @@ import type { Job } from '../model/job.ts';
 import type { Platform, Shop } from '../model/shop.ts';
 import type { GuideSummary } from '../pages/reference/guide-summary.ts';
 import type { ReleaseStanding } from '../release/standing.ts';
+import type { Verdict } from '../shop/inspect/verdict.ts';
 import type { Workspace } from '../shop/open-workspace.ts';
-import type { Verdict } from '../shop/verdict.ts';
 import type { MadeGuide } from './guides/made.ts';
 import type { GuideResult } from './guides/turn.ts';
 

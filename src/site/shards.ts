@@ -1,6 +1,6 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { conclude, type Verdict } from '../shop/verdict.ts';
+import { conclude, type Verdict } from '../shop/inspect/verdict.ts';
 import { folderStore, type Store } from '../store/store.ts';
 import { runGuides } from './guides/run-guides.ts';
 import { ownIdentity } from './identity.ts';

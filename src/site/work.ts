@@ -1,6 +1,6 @@
 import type { Finding } from '../diagnostics/finding.ts';
 import type { ToldTemplate } from '../diagnostics/render-json.ts';
-import type { WorkspaceFiles } from '../shop/workspace-files.ts';
+import type { WorkspaceFiles } from '../shop/files/workspace-files.ts';
 import { contentHash } from '../store/content-hash.ts';
 import { readJson, type Store, writeJson } from '../store/store.ts';
 import type { RunOptions } from './guides/run-guides.ts';

@@ -1,4 +1,4 @@
-import { adaptProse, adaptSequence, adaptTemplate } from '../guide/adapt.ts';
+import { adaptProse, adaptSequence, adaptTemplate } from '../guide/procedures/adapt.ts';
 import { capitalised, listed, lowered, packedIds } from '../job/index.ts';
 import type { Block } from '../model/block.ts';
 import type { Guide, LinkFact, PictureFact, Section } from '../model/guide.ts';
@@ -8,8 +8,8 @@ import type { Visit, VisitWork } from '../model/visit.ts';
 import type { BuildSpace } from '../model/when.ts';
 import { sharedLoads } from './loads.ts';
 import type { VisitNames } from './names.ts';
-import type { VisitNode, VisitNodes, VisitSection } from './nodes.ts';
-import type { VisitRequest } from './request.ts';
+import type { VisitNode, VisitNodes, VisitSection } from './order/nodes.ts';
+import type { VisitRequest } from './request/request.ts';
 
 /** What a visit is put together from. */
 interface Composition {

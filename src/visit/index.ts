@@ -8,10 +8,10 @@ export {
   type PlannedJob,
 } from './day.ts';
 export { ledgerErrors } from './judge.ts';
-export { judgeRequest, type NamedGuide } from './judge-request.ts';
 export { reportLookAlikes } from './look-alikes.ts';
 export { type PlannedVisit, planVisit } from './plan-visit.ts';
-export { type DayRequest, type RequestedDay, readDay } from './read-day.ts';
-export { readVisit } from './read-visit.ts';
-export type { VisitRequest } from './request.ts';
+export { judgeRequest, type NamedGuide } from './request/judge-request.ts';
+export { type DayRequest, type RequestedDay, readDay } from './request/read-day.ts';
+export { readVisit } from './request/read-visit.ts';
+export type { VisitRequest } from './request/request.ts';
 export { visitRules } from './rules.ts';

@@ -1,6 +1,6 @@
 import type { Report } from '../diagnostics/report.ts';
 import { finding } from '../diagnostics/rule-card.ts';
-import { isIn } from '../job/uses.ts';
+import { isIn } from '../job/actions/uses.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { Job } from '../model/job.ts';

@@ -1,6 +1,6 @@
-import { adaptItem } from '../guide/adapt.ts';
+import { adaptItem } from '../guide/procedures/adapt.ts';
+import { whenKey } from '../job/builds/when.ts';
 import { company, listed, lowered, nounOf, tellApart } from '../job/index.ts';
-import { whenKey } from '../job/when.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Ref } from '../model/inline.ts';
 import type { Item, Supply } from '../model/item.ts';

@@ -1,4 +1,4 @@
-import type { Adaptation } from '../guide/adapt.ts';
+import type { Adaptation } from '../guide/procedures/adapt.ts';
 import type { Guide, Step } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
 import type { Shop } from '../model/shop.ts';

@@ -1,4 +1,4 @@
-import { type MapNode, mapBlock, mapProse } from '../guide/map-prose.ts';
+import { type MapNode, mapBlock, mapProse } from '../guide/procedures/map-prose.ts';
 import type { Guide } from '../model/guide.ts';
 import type { VisitNames } from './names.ts';
 

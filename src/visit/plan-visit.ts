@@ -1,27 +1,27 @@
 import type { Report } from '../diagnostics/report.ts';
+import { distinctOutcomes } from '../job/builds/outcomes.ts';
 import { dryRun } from '../job/dry-run/index.ts';
 import { computeJob } from '../job/index.ts';
-import { distinctOutcomes } from '../job/outcomes.ts';
 import type { Guide } from '../model/guide.ts';
 import type { Job } from '../model/job.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Violation } from '../model/violation.ts';
-import { type Arranged, arrange } from './arrange.ts';
 import { composeVisit } from './compose.ts';
-import { dirtyFirst } from './dirt.ts';
-import { type Before, Graph } from './graph.ts';
 import { ledgerErrors } from './judge.ts';
-import { type KnownBuilds, knownBuilds } from './known-builds.ts';
 import { mergeItems } from './merge-items.ts';
 import { undoOf, type VisitNames, visitNames } from './names.ts';
-import { unlikeSteps, type VisitNodes, visitNodes } from './nodes.ts';
+import { type Arranged, arrange } from './order/arrange.ts';
+import { dirtyFirst } from './order/dirt.ts';
+import { type Before, Graph } from './order/graph.ts';
+import { unlikeSteps, type VisitNodes, visitNodes } from './order/nodes.ts';
+import { quickOrder } from './order/quick-order.ts';
+import { orderReasons } from './order/reasons.ts';
+import { type RefusedVisit, unordered } from './order/unordered.ts';
 import { withOwnPlaces } from './own-places.ts';
-import { quickOrder } from './quick-order.ts';
-import { orderReasons } from './reasons.ts';
-import type { VisitRequest } from './request.ts';
+import { type KnownBuilds, knownBuilds } from './request/known-builds.ts';
+import type { VisitRequest } from './request/request.ts';
+import { settled } from './request/settle.ts';
 import { isNeverLonger, savingsOf, type VisitedGuide } from './savings.ts';
-import { settled } from './settle.ts';
-import { type RefusedVisit, unordered } from './unordered.ts';
 
 /** A visit planned: a guide like any other, and its job. */
 export interface PlannedVisit {

@@ -1,5 +1,5 @@
-import { readAddress, writeAddress } from './address.ts';
 import { button, make } from './bay/elements.ts';
+import { readAddress, writeAddress } from './guide/address.ts';
 
 /** Under which the page that is left tells the next where the edit was. */
 const PLACE = 'baybook preview place';

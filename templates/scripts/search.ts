@@ -1,7 +1,7 @@
-import type { SearchData, SearchTexts } from '../../src/site/search-data.ts';
-import { type Found, searchEngine, type Wish } from './search-engine.ts';
-import { joinedSearch } from './search-parts.ts';
-import { resultItem } from './search-results.ts';
+import type { SearchData, SearchTexts } from '../../src/site/search/search-data.ts';
+import { type Found, searchEngine, type Wish } from './search/search-engine.ts';
+import { joinedSearch } from './search/search-parts.ts';
+import { resultItem } from './search/search-results.ts';
 
 /** Milliseconds without a key before the number of results is said aloud. */
 const PAUSE = 400;

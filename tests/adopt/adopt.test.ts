@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseFragment } from 'parse5';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { xmlParts } from '../../src/adopt/zip-parts.ts';
+import { xmlParts } from '../../src/adopt/read/zip-parts.ts';
 import { signalWords } from '../../src/trade/signal-words.ts';
 import { type Answer, baybook } from '../driver.ts';
 import { expected } from './expected.ts';

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { adopted } from '../../src/adopt/index.ts';
 import { directiveNames } from '../../src/guide/index.ts';
-import { diskFiles } from '../../src/shop/disk-files.ts';
+import { diskFiles } from '../../src/shop/files/disk-files.ts';
 import { openWorkspace } from '../../src/shop/open-workspace.ts';
 import { sourceFile } from '../../src/source/source-file.ts';
 import { readMarkdown } from '../../src/syntax/read.ts';

@@ -1,7 +1,7 @@
 import { directiveNames, type ReadingContext, readGuide } from '../../src/guide/index.ts';
+import { distinctOutcomes } from '../../src/job/builds/outcomes.ts';
 import { dryRun } from '../../src/job/dry-run/index.ts';
 import { stepsOf } from '../../src/job/index.ts';
-import { distinctOutcomes } from '../../src/job/outcomes.ts';
 import { sourceFile } from '../../src/source/source-file.ts';
 import { readMarkdown } from '../../src/syntax/read.ts';
 import { usualWords } from '../../src/trade/words.ts';

@@ -1,6 +1,6 @@
 import { type ReadingContext, readGuide } from '../../src/guide/index.ts';
+import { distinctOutcomes } from '../../src/job/builds/outcomes.ts';
 import { stepsOf } from '../../src/job/index.ts';
-import { distinctOutcomes } from '../../src/job/outcomes.ts';
 import { precedenceOf } from '../../src/job/precedence.ts';
 import { schedulesOf } from '../../src/job/schedule/index.ts';
 import { sourceFile } from '../../src/source/source-file.ts';

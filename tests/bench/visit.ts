@@ -1,6 +1,6 @@
 import { resolve } from 'node:path';
 import { stepsOf } from '../../src/job/index.ts';
-import { diskFiles } from '../../src/shop/disk-files.ts';
+import { diskFiles } from '../../src/shop/files/disk-files.ts';
 import { bookable } from '../visit/request.ts';
 
 /**

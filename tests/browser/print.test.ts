@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { shortFingerprint } from '../../src/pages/frame/identity.ts';
-import { contrast } from '../../src/site/accent.ts';
+import { contrast } from '../../src/site/device/accent.ts';
 import { long, sampleOf, samples } from '../samples.ts';
 import { firefoxOfWorker, open } from './browser.ts';
 import { type JobSheet, jobSheetOf, printInFirefox } from './job-sheet.ts';

@@ -2,7 +2,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
-import { diskFiles } from '../../src/shop/disk-files.ts';
+import { diskFiles } from '../../src/shop/files/disk-files.ts';
 import { told } from './told.ts';
 
 /*

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseWhen } from '../../src/directives/when.ts';
+import { parseWhen } from '../../src/directives/attributes/when.ts';
 import type { When } from '../../src/model/when.ts';
 
 const at = (text: string) => ({ file: 'guide.md', start: 100, end: 100 + text.length });

@@ -5,7 +5,7 @@ import { fastenerProfile, profileFor } from '../../src/drawings/fastener-profile
 import { safetyAlert, type WearSign, wearSign, wearSignFor } from '../../src/drawings/safety-symbol.ts';
 import { hexalobe } from '../../src/drawings/shapes.ts';
 import { type Drive, parseDrive } from '../../src/trade/drives.ts';
-import type { FastenerShape } from '../../src/trade/glossary.ts';
+import type { FastenerShape } from '../../src/trade/glossary/glossary.ts';
 import { difference, rendered, svgText } from './draw.ts';
 
 function drive(text: string): Drive {

@@ -12,7 +12,7 @@ import {
 } from 'vscode-languageserver/node.js';
 import { editorDesk } from '../../src/editor/desk.ts';
 import { serveEditor } from '../../src/editor/server.ts';
-import { diskFiles } from '../../src/shop/disk-files.ts';
+import { diskFiles } from '../../src/shop/files/disk-files.ts';
 import { memoryStore } from '../../src/store/store.ts';
 import { type Bench, bench } from '../driver.ts';
 

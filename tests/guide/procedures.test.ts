@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inlinesOf, prosesOf } from '../../src/job/walk.ts';
+import { inlinesOf, prosesOf } from '../../src/job/actions/walk.ts';
 import { readBody, soundGuide, stepsIn } from './read.ts';
 
 const coverOff = `---

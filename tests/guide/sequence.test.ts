@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { actionsOf } from '../../src/job/walk.ts';
+import { actionsOf } from '../../src/job/actions/walk.ts';
 import { readBody, soundGuide, stepsIn, told } from './read.ts';
 
 const bolts = `::part{#cover}

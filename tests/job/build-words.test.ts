@@ -7,8 +7,8 @@ import {
   traitsInWords,
   traitsOf,
   whenInWords,
-} from '../../src/job/build-words.ts';
-import { enumerateBuilds } from '../../src/job/builds.ts';
+} from '../../src/job/builds/build-words.ts';
+import { enumerateBuilds } from '../../src/job/builds/builds.ts';
 import { options, space, when } from './builder.ts';
 
 const all = {

@@ -1,4 +1,4 @@
-import { nounOf } from '../../src/job/noun.ts';
+import { nounOf } from '../../src/job/words/noun.ts';
 import type { Block } from '../../src/model/block.ts';
 import type { CutTemplate } from '../../src/model/cut-template.ts';
 import type { Guide, Section, Step } from '../../src/model/guide.ts';

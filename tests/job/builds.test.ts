@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { enumerateBuilds, MOST_BUILDS } from '../../src/job/builds.ts';
+import { enumerateBuilds, MOST_BUILDS } from '../../src/job/builds/builds.ts';
 import { space } from './builder.ts';
 
 const lamps = { lamps: { halogen: 'Halogen headlamps', led: 'LED headlamps' } };

@@ -1,8 +1,8 @@
 import { readdir } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { featuresOf, findTarget } from '../../src/job/actions/target.ts';
 import { actionsOf, placedIn, stepsOf } from '../../src/job/index.ts';
-import { featuresOf, findTarget } from '../../src/job/target.ts';
 import type { Guide } from '../../src/model/guide.ts';
 import type { Action } from '../../src/model/inline.ts';
 import { long, sampleOf } from '../samples.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { capitalised, listed, nounOf, regularPlural } from '../../src/job/noun.ts';
+import { capitalised, listed, nounOf, regularPlural } from '../../src/job/words/noun.ts';
 
 describe('what an item is called', () => {
   it.each([

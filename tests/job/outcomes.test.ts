@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { distinctOutcomes } from '../../src/job/outcomes.ts';
+import { distinctOutcomes } from '../../src/job/builds/outcomes.ts';
 import { connector, guide, part } from './builder.ts';
 
 const lamps = { lamps: { halogen: 'Halogen headlamps', led: 'LED headlamps' } };

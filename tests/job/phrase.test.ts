@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { actionWords, countWords, mentionWords } from '../../src/job/phrase.ts';
+import { actionWords, countWords, mentionWords } from '../../src/job/words/phrase.ts';
 import type { Verb } from '../../src/model/inline.ts';
 import type { Item, Side } from '../../src/model/item.ts';
 import { usualWords } from '../../src/trade/words.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { nounOf } from '../../src/job/index.ts';
-import { tellApart } from '../../src/job/tell-apart.ts';
+import { tellApart } from '../../src/job/words/tell-apart.ts';
 import type { Item } from '../../src/model/item.ts';
 
 function nouns(...labels: readonly string[]): readonly string[] {

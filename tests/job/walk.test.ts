@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { actionsOf, placedInStep } from '../../src/job/walk.ts';
-import { whenKey } from '../../src/job/when.ts';
+import { actionsOf, placedInStep } from '../../src/job/actions/walk.ts';
+import { whenKey } from '../../src/job/builds/when.ts';
 import type { Block } from '../../src/model/block.ts';
 import { action, nowhere, prose, stepOf, text, when, written } from './builder.ts';
 

@@ -6,7 +6,7 @@ import { pageAddress } from '../../src/pages/frame/context.ts';
 import { guidePage } from '../../src/pages/guide/guide-page.ts';
 import { buildFragment } from '../../src/pages/overview/cover.ts';
 import type { PickTable } from '../../src/pages/overview/pick-data.ts';
-import { codeDrawing } from '../../templates/scripts/code.ts';
+import { codeDrawing } from '../../templates/scripts/guide/code.ts';
 import { svgText } from '../drawings/draw.ts';
 import * as fixture from './fixture.ts';
 import { guideHtml, page } from './render.ts';

@@ -1,6 +1,6 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
-import { contrast, grounds, rgb } from '../../src/site/accent.ts';
+import { contrast, grounds, rgb } from '../../src/site/device/accent.ts';
 import { signalPanel, signalWords } from '../../src/trade/signal-words.ts';
 
 const folder = new URL('../../templates/styles/', import.meta.url);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { passesInWords } from '../../src/pages/steps/tightening.ts';
+import { passesInWords } from '../../src/pages/steps/tightening/tightening.ts';
 import { parseTorque } from '../../src/units/torque.ts';
 import * as fixture from './fixture.ts';
 import { guideHtml } from './render.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CrowfootUse } from '../../src/job/crowfoot.ts';
+import type { CrowfootUse } from '../../src/job/actions/crowfoot.ts';
 import { torqueCheck } from '../../src/pages/steps/typed-check.ts';
 import { parseQuantity } from '../../src/units/parse.ts';
 import { parseTorque } from '../../src/units/torque.ts';

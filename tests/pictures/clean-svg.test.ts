@@ -2,7 +2,7 @@ import rehypeStringify from 'rehype-stringify';
 import sharp from 'sharp';
 import { unified } from 'unified';
 import { describe, expect, test } from 'vitest';
-import { type CleanOptions, cleanSvg } from '../../src/pictures/clean-svg.ts';
+import { type CleanOptions, cleanSvg } from '../../src/pictures/svg/clean-svg.ts';
 
 function cleaned(shapes: string, options: Partial<CleanOptions> = {}, root = 'viewBox="0 0 100 60"'): string {
   const text = `<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" ${root}>${shapes}</svg>`;

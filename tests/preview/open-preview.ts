@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import type { News } from '../../src/preview/site-under-pen.ts';
 import { type Preview, startPreview } from '../../src/preview/start.ts';
-import { diskFiles } from '../../src/shop/disk-files.ts';
+import { diskFiles } from '../../src/shop/files/disk-files.ts';
 import { type Bench, bench, repository } from '../driver.ts';
 import { pictureStore } from '../picture-store.ts';
 

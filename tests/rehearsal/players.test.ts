@@ -8,7 +8,7 @@ import type { Guide } from '../../src/model/guide.ts';
 import type { Job, PlannedStep } from '../../src/model/job.ts';
 import { firstBuilds } from '../../src/pages/rehearsal/rehearsal.ts';
 import { diskFiles } from '../../src/shop/index.ts';
-import { inspectGuide } from '../../src/shop/inspect-guide.ts';
+import { inspectGuide } from '../../src/shop/inspect/inspect-guide.ts';
 import { openWorkspace } from '../../src/shop/open-workspace.ts';
 import type { Session, Task } from '../../templates/scripts/rehearse/session.ts';
 import { pictureStore } from '../picture-store.ts';

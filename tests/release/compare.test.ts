@@ -2,8 +2,10 @@ import { resolve } from 'node:path';
 import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { changesWork, compare, type GuideChange } from '../../src/release/compare.ts';
-import { comparisonJson, comparisonSchemaJson } from '../../src/release/comparison-json.ts';
+import { changesWork, compare, type GuideChange } from '../../src/release/compare/compare.ts';
+import { comparisonJson, comparisonSchemaJson } from '../../src/release/compare/comparison-json.ts';
+import { inNamesOf } from '../../src/release/compare/same-names.ts';
+import { tellChanges } from '../../src/release/compare/say.ts';
 import {
   type Fact,
   type GuideRecord,
@@ -11,8 +13,6 @@ import {
   type RecordNode,
   recordSchemaJson,
 } from '../../src/release/record.ts';
-import { inNamesOf } from '../../src/release/same-names.ts';
-import { tellChanges } from '../../src/release/say.ts';
 import { expectText } from '../expect-text.ts';
 import { runs, samples } from '../samples.ts';
 import { history, states } from './edits.ts';

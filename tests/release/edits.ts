@@ -4,12 +4,12 @@ import { readGuide } from '../../src/guide/index.ts';
 import { computeJob } from '../../src/job/index.ts';
 import type { GuideRecord } from '../../src/release/record.ts';
 import { recordOf } from '../../src/release/record-of.ts';
-import { diskFiles } from '../../src/shop/disk-files.ts';
+import { diskFiles } from '../../src/shop/files/disk-files.ts';
+import { readText } from '../../src/shop/files/text-files.ts';
+import { withTexts } from '../../src/shop/files/with-texts.ts';
 import { guideContext } from '../../src/shop/guide-context.ts';
-import { inspectGuide } from '../../src/shop/inspect-guide.ts';
+import { inspectGuide } from '../../src/shop/inspect/inspect-guide.ts';
 import { openWorkspace, type Workspace } from '../../src/shop/open-workspace.ts';
-import { readText } from '../../src/shop/text-files.ts';
-import { withTexts } from '../../src/shop/with-texts.ts';
 
 import { long } from '../samples.ts';
 

@@ -2,10 +2,10 @@ import { mkdir, mkdtemp, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it, onTestFinished } from 'vitest';
-import { diskFiles } from '../../src/shop/disk-files.ts';
+import { diskFiles } from '../../src/shop/files/disk-files.ts';
+import { memoryFiles } from '../../src/shop/files/memory-files.ts';
+import { resolvePath } from '../../src/shop/files/resolve-path.ts';
 import { inspect } from '../../src/shop/index.ts';
-import { memoryFiles } from '../../src/shop/memory-files.ts';
-import { resolvePath } from '../../src/shop/resolve-path.ts';
 
 async function folder() {
   const top = await mkdtemp(join(tmpdir(), 'baybook files '));

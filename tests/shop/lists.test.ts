@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
 import { collector } from '../../src/diagnostics/report.ts';
-import { readCrib } from '../../src/shop/crib.ts';
-import { readFastenerTypes } from '../../src/shop/fastener-types.ts';
-import type { ListEntry } from '../../src/shop/list-entries.ts';
-import { readSettings } from '../../src/shop/settings.ts';
+import { readCrib } from '../../src/shop/lists/crib.ts';
+import { readFastenerTypes } from '../../src/shop/lists/fastener-types.ts';
+import type { ListEntry } from '../../src/shop/lists/list-entries.ts';
+import { readSettings } from '../../src/shop/lists/settings.ts';
 import { lineColumn, sourceFile } from '../../src/source/source-file.ts';
 
 function reading<T>(

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { accentStyle, contrast, grounds, legible, rgb } from '../../src/site/accent.ts';
+import { accentStyle, contrast, grounds, legible, rgb } from '../../src/site/device/accent.ts';
 
 describe('contrast', () => {
   it('is that of published pairs (WCAG 2.2; computed with wcag-contrast)', () => {

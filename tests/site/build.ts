@@ -1,15 +1,15 @@
 import { guideFacts } from '../../src/checks/index.ts';
 import { summaryOf } from '../../src/pages/reference/guide-summary.ts';
 import { type NoteAsk, watched } from '../../src/shop/asks.ts';
-import type { Inspection } from '../../src/shop/inspection.ts';
-import type { WorkspaceFiles } from '../../src/shop/workspace-files.ts';
+import type { WorkspaceFiles } from '../../src/shop/files/workspace-files.ts';
+import type { Inspection } from '../../src/shop/inspect/inspection.ts';
 import { assembleSite } from '../../src/site/assemble.ts';
+import { KEPT_UNASKED } from '../../src/site/device/parcels.ts';
 import type { Published } from '../../src/site/folder/output-folder.ts';
 import { openOutputFolder } from '../../src/site/folder/output-folder.ts';
 import { readFonts } from '../../src/site/fonts.ts';
 import { makeGuide } from '../../src/site/guides/make-guide.ts';
 import { readKit } from '../../src/site/kit.ts';
-import { KEPT_UNASKED } from '../../src/site/parcels.ts';
 import { type Publication, publicationOf } from '../../src/site/publication.ts';
 import { sitePages } from '../../src/site/site-pages.ts';
 import { fileHashes } from '../../src/store/file-hashes.ts';

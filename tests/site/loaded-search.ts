@@ -1,6 +1,6 @@
-import type { SearchData } from '../../src/site/search-data.ts';
-import type { searchScripts } from '../../src/site/search-index.ts';
-import { joinedSearch } from '../../templates/scripts/search-parts.ts';
+import type { SearchData } from '../../src/site/search/search-data.ts';
+import type { searchScripts } from '../../src/site/search/search-index.ts';
+import { joinedSearch } from '../../templates/scripts/search/search-parts.ts';
 
 /** What a page has once it has run the scripts of the search, in parts or not; they may set nothing else. */
 export async function loadedSearch(scripts: ReturnType<typeof searchScripts>): Promise<SearchData> {

@@ -3,9 +3,9 @@ import { link, mkdir, readdir, readFile, stat, symlink, utimes, writeFile } from
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { workerScript } from '../../src/site/device/worker.ts';
 import { type Disk, realDisk } from '../../src/site/folder/disk.ts';
 import { openOutputFolder } from '../../src/site/folder/output-folder.ts';
-import { workerScript } from '../../src/site/worker.ts';
 import { sha256 } from '../../src/store/content-hash.ts';
 import { fileHashes } from '../../src/store/file-hashes.ts';
 import { noStore } from '../../src/store/store.ts';

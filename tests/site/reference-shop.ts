@@ -1,6 +1,6 @@
 import type { Guide } from '../../src/model/guide.ts';
 import { inspect, memoryFiles } from '../../src/shop/index.ts';
-import type { Inspection } from '../../src/shop/inspection.ts';
+import type { Inspection } from '../../src/shop/inspect/inspection.ts';
 import * as fixture from '../pages/fixture.ts';
 import { inspection } from './workspace.ts';
 

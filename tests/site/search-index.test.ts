@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { deadLinks, pageLinks } from '../../src/site/guides/link-check.ts';
-import { searchEntries } from '../../src/site/search-entries.ts';
-import { searchData, searchScripts } from '../../src/site/search-index.ts';
-import { searchEngine } from '../../templates/scripts/search-engine.ts';
+import { searchEntries } from '../../src/site/search/search-entries.ts';
+import { searchData, searchScripts } from '../../src/site/search/search-index.ts';
+import { searchEngine } from '../../templates/scripts/search/search-engine.ts';
 import { buildSite, publicationFor } from './build.ts';
 import { loadedSearch } from './loaded-search.ts';
 import { referenceInspection } from './reference-shop.ts';

@@ -1,9 +1,9 @@
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
-import { searchEntries } from '../../src/site/search-entries.ts';
-import { searchData, searchScripts } from '../../src/site/search-index.ts';
-import { searchEngine } from '../../templates/scripts/search-engine.ts';
+import { searchEntries } from '../../src/site/search/search-entries.ts';
+import { searchData, searchScripts } from '../../src/site/search/search-index.ts';
+import { searchEngine } from '../../templates/scripts/search/search-engine.ts';
 import { pictureStore } from '../picture-store.ts';
 import { publicationFor } from './build.ts';
 import { loadedSearch } from './loaded-search.ts';

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { siteManifest } from '../../src/site/manifest.ts';
-import { workerScript } from '../../src/site/worker.ts';
+import { siteManifest } from '../../src/site/device/manifest.ts';
+import { workerScript } from '../../src/site/device/worker.ts';
 import { buildSite } from './build.ts';
 import { files, filesBelow, inspection, outputFolder } from './workspace.ts';
 

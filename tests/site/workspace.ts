@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import type { Guide } from '../../src/model/guide.ts';
 import type { Job } from '../../src/model/job.ts';
-import type { Inspection } from '../../src/shop/inspection.ts';
-import { memoryFiles } from '../../src/shop/memory-files.ts';
+import { memoryFiles } from '../../src/shop/files/memory-files.ts';
+import type { Inspection } from '../../src/shop/inspect/inspection.ts';
 import * as fixture from '../pages/fixture.ts';
 
 /** A drawing, for every picture that the fixture shows. */

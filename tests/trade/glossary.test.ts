@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { glossary, isTermOf, namesOfDrive, standardWords, termOfDrive } from '../../src/trade/glossary.ts';
+import {
+  glossary,
+  isTermOf,
+  namesOfDrive,
+  standardWords,
+  termOfDrive,
+} from '../../src/trade/glossary/glossary.ts';
 import { signalWords } from '../../src/trade/signal-words.ts';
 import { drive as readDrive } from './read.ts';
 

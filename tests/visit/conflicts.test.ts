@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { notChecked } from '../../src/checks/index.ts';
-import { stepsOf } from '../../src/job/walk.ts';
+import { stepsOf } from '../../src/job/actions/walk.ts';
 import { notCheckedWords } from '../../src/pages/overview/not-checked.ts';
 import { inspect, memoryFiles } from '../../src/shop/index.ts';
 import { visitRouteCut } from '../../src/visit/rules.ts';

@@ -1,8 +1,8 @@
 import { resolve } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { stepsOf } from '../../src/job/walk.ts';
+import { stepsOf } from '../../src/job/actions/walk.ts';
 import type { Guide } from '../../src/model/guide.ts';
-import { diskFiles } from '../../src/shop/disk-files.ts';
+import { diskFiles } from '../../src/shop/files/disk-files.ts';
 import { baybook, bench, repository } from '../driver.ts';
 import { randomWorkspace } from './random-guides.ts';
 import { type Bookable, bookable } from './request.ts';

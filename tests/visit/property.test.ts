@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { placedInStep, stepsOf } from '../../src/job/walk.ts';
+import { placedInStep, stepsOf } from '../../src/job/actions/walk.ts';
 import type { Block } from '../../src/model/block.ts';
 import type { Guide, Step } from '../../src/model/guide.ts';
 import type { Prose } from '../../src/model/prose.ts';

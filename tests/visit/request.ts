@@ -2,11 +2,11 @@ import type { Finding } from '../../src/diagnostics/finding.ts';
 import { collector } from '../../src/diagnostics/report.ts';
 import { readGuide } from '../../src/guide/index.ts';
 import { computeJob } from '../../src/job/index.ts';
+import { readText } from '../../src/shop/files/text-files.ts';
+import type { WorkspaceFiles } from '../../src/shop/files/workspace-files.ts';
 import { guideContext } from '../../src/shop/guide-context.ts';
-import { inspectGuide } from '../../src/shop/inspect-guide.ts';
+import { inspectGuide } from '../../src/shop/inspect/inspect-guide.ts';
 import { openWorkspace, type Workspace } from '../../src/shop/open-workspace.ts';
-import { readText } from '../../src/shop/text-files.ts';
-import type { WorkspaceFiles } from '../../src/shop/workspace-files.ts';
 import { type PlannedVisit, planVisit, type VisitRequest } from '../../src/visit/index.ts';
 
 /** Guides of a workspace, inspected, ready to be planned in any combination. */

@@ -5,7 +5,7 @@ import type { Guide } from '../../model/guide.ts';
 import type { Supply } from '../../model/item.ts';
 import type { Span } from '../../source/span.ts';
 import { formatQuantity } from '../../units/format.ts';
-import { linkTarget } from '../links.ts';
+import { linkTarget } from '../names/links.ts';
 
 /** What is needed of a guide to judge it together with all others, as plain data that can be kept. */
 export interface GuideFacts {

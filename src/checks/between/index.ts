@@ -1,4 +1,4 @@
-import { anchorMissingElsewhere } from '../anchor-missing.ts';
+import { anchorMissingElsewhere } from '../names/anchor-missing.ts';
 import type { BetweenRule } from '../rule.ts';
 import { productFactsDiffer } from './product-facts-differ.ts';
 

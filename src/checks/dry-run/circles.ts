@@ -1,4 +1,4 @@
-import { type Relation, relationsOf } from '../../job/relations.ts';
+import { type Relation, relationsOf } from '../../job/actions/relations.ts';
 import type { Item } from '../../model/item.ts';
 
 /** Relations that lead from an item back to it, once round. */

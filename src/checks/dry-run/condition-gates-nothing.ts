@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { actionsOf, provesOf, stepsOf } from '../../job/index.ts';
-import { referencesOf } from '../references.ts';
+import { referencesOf } from '../names/references.ts';
 import type { Rule } from '../rule.ts';
 
 const guide = (needs: string) =>

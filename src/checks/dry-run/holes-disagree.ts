@@ -1,7 +1,7 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import { featuresOf } from '../../job/actions/target.ts';
 import type { Feature } from '../../job/index.ts';
 import { allHold, handledCount, holesOf, whensOfTarget } from '../../job/index.ts';
-import { featuresOf } from '../../job/target.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Build, When } from '../../model/when.ts';
 import { buildsOf, buildsWith, witnessNotes } from '../builds/witness.ts';

@@ -1,8 +1,8 @@
 import { shareAPanel } from '../../cut/shape/neighbours.ts';
 import { cutsOnPanel, isCutAway, type PanelCut } from '../../cut/shape/on-panel.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import { type Feature, featuresOf } from '../../job/actions/target.ts';
 import { actionsOf, allHold, findTarget, stepsOf, targetNoun, whensOfTarget } from '../../job/index.ts';
-import { type Feature, featuresOf } from '../../job/target.ts';
 import type { CutTemplate } from '../../model/cut-template.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Action, Verb } from '../../model/inline.ts';

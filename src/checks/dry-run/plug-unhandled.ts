@@ -1,7 +1,7 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import { actionsOf, stepsOf, totalCount } from '../../job/index.ts';
 import type { Verb } from '../../model/inline.ts';
-import { referencesOf } from '../references.ts';
+import { referencesOf } from '../names/references.ts';
 import type { Rule } from '../rule.ts';
 
 const plug = (action: string) =>

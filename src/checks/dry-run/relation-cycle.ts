@@ -1,5 +1,5 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import type { Relation } from '../../job/relations.ts';
+import type { Relation } from '../../job/actions/relations.ts';
 import type { Item } from '../../model/item.ts';
 import { compareSpans } from '../../source/span.ts';
 import type { Rule } from '../rule.ts';

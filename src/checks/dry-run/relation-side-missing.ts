@@ -1,6 +1,6 @@
 import type { Report } from '../../diagnostics/report.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { type Relation, relationsOf } from '../../job/relations.ts';
+import { type Relation, relationsOf } from '../../job/actions/relations.ts';
 import type { CutTemplate } from '../../model/cut-template.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Item } from '../../model/item.ts';

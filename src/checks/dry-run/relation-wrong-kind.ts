@@ -1,5 +1,5 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { related, relationsOf } from '../../job/relations.ts';
+import { related, relationsOf } from '../../job/actions/relations.ts';
 import { articled } from '../kinds.ts';
 import type { Rule } from '../rule.ts';
 import { circled } from './circles.ts';

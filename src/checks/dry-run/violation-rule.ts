@@ -1,7 +1,7 @@
 import type { Note } from '../../diagnostics/finding.ts';
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import { ownPlace } from '../../job/actions/own-place.ts';
 import { findTarget, stepsOf, targetNoun, traitsForAuthor } from '../../job/index.ts';
-import { ownPlace } from '../../job/own-place.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Violation, ViolationKind } from '../../model/violation.ts';
 import type { Span } from '../../source/span.ts';

@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import { featuresOf } from '../../job/actions/target.ts';
 import { actionsOf, findTarget, stepsOf, targetNoun } from '../../job/index.ts';
-import { featuresOf } from '../../job/target.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Action, Verb } from '../../model/inline.ts';
 import type { When } from '../../model/when.ts';

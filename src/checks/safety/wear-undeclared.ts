@@ -1,7 +1,7 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
 import type { Wear } from '../../model/item.ts';
 import { actionsWritten } from '../actions-written.ts';
-import { referencesOf } from '../references.ts';
+import { referencesOf } from '../names/references.ts';
 import type { Rule } from '../rule.ts';
 
 const templateText = `:::cut-template[Notch]{#notch panel=cover face=outside}

@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import { isIn } from '../../job/actions/uses.ts';
 import { handledCount } from '../../job/index.ts';
-import { isIn } from '../../job/uses.ts';
 import type { Build } from '../../model/when.ts';
 import { buildsOf } from '../builds/witness.ts';
 import { articled } from '../kinds.ts';

@@ -1,5 +1,5 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { cuttersOf } from '../../job/cutters.ts';
+import { cuttersOf } from '../../job/actions/cutters.ts';
 import { actionsOf, listed, stepsOf } from '../../job/index.ts';
 import type { Tool } from '../../model/item.ts';
 import { isWritten } from '../language/written.ts';

@@ -1,6 +1,6 @@
 import type { RuleCard } from '../../diagnostics/rule-card.ts';
+import { featuresOf } from '../../job/actions/target.ts';
 import { type Feature, listed } from '../../job/index.ts';
-import { featuresOf } from '../../job/target.ts';
 import type { Tool } from '../../model/item.ts';
 import { formatBoth, formatQuantity } from '../../units/format.ts';
 import type { Rule, Subject } from '../rule.ts';

@@ -1,6 +1,6 @@
 import type { Note } from '../../diagnostics/finding.ts';
+import { featuresOf } from '../../job/actions/target.ts';
 import { type Feature, isFixing } from '../../job/index.ts';
-import { featuresOf } from '../../job/target.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Fastener, Item, KitItem } from '../../model/item.ts';
 import type { Written } from '../../source/span.ts';

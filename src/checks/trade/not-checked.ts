@@ -1,9 +1,9 @@
 import { shareAPanel } from '../../cut/shape/neighbours.ts';
-import { cuttersOf } from '../../job/cutters.ts';
-import { lengthless, piecesOn } from '../../job/grip.ts';
+import { cuttersOf } from '../../job/actions/cutters.ts';
+import { lengthless, piecesOn } from '../../job/actions/grip.ts';
+import { type Feature, featuresOf } from '../../job/actions/target.ts';
+import { placeOfTemplate } from '../../job/builds/template-place.ts';
 import { actionsOf, enumerateBuilds, findTarget, isFixing, stepsOf } from '../../job/index.ts';
-import { type Feature, featuresOf } from '../../job/target.ts';
-import { placeOfTemplate } from '../../job/template-place.ts';
 import type { CutTemplate } from '../../model/cut-template.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Fastener, Item, KitItem, Rating } from '../../model/item.ts';

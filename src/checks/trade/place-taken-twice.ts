@@ -1,6 +1,6 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
+import { isIn } from '../../job/actions/uses.ts';
 import { isCounted, totalCount } from '../../job/index.ts';
-import { isIn } from '../../job/uses.ts';
 import type { Connector, KitItem, Part } from '../../model/item.ts';
 import { buildsOf } from '../builds/witness.ts';
 import type { Rule, Subject } from '../rule.ts';

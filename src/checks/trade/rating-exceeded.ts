@@ -1,5 +1,5 @@
 import { finding, type RuleCard } from '../../diagnostics/rule-card.ts';
-import { isIn } from '../../job/uses.ts';
+import { isIn } from '../../job/actions/uses.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Rating } from '../../model/item.ts';
 import { claimAboveWeakest, weakestLink } from '../../trade/towing.ts';

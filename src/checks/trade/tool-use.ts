@@ -1,4 +1,5 @@
-import { bindsTool } from '../../job/actions.ts';
+import { bindsTool } from '../../job/actions/actions.ts';
+import { actionsOf } from '../../job/actions/walk.ts';
 import {
   findTarget,
   isFixing,
@@ -8,7 +9,6 @@ import {
   type Target,
   toolsOf,
 } from '../../job/index.ts';
-import { actionsOf } from '../../job/walk.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Action, Ref } from '../../model/inline.ts';
 import type { Fastener, KitItem, Tool } from '../../model/item.ts';

@@ -1,8 +1,8 @@
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Violation } from '../../model/violation.ts';
 import type { Build, Option } from '../../model/when.ts';
-import { fewestTraits } from '../build-words.ts';
-import { stepsOf } from '../walk.ts';
+import { stepsOf } from '../actions/walk.ts';
+import { fewestTraits } from '../builds/build-words.ts';
 import type { Fault, Ledger } from './ledger.ts';
 import type { PlanSet } from './plan-set.ts';
 import { laterRemedy } from './remedy.ts';

@@ -2,7 +2,7 @@ import type { Verb } from '../../model/inline.ts';
 import type { ItemKind } from '../../model/item.ts';
 import type { StateName } from '../../model/violation.ts';
 import type { Span } from '../../source/span.ts';
-import { actionRule } from '../actions.ts';
+import { actionRule } from '../actions/actions.ts';
 import { type Cell, cellsIn, type Fault, type Ledger, lotsAt, plansIn, replacedIn, tell } from './ledger.ts';
 import type { Lot } from './lot.ts';
 import { fillsPlace, holdingOf, isInPlace, nextState, slidesUnder } from './next-state.ts';

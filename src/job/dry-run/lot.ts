@@ -3,10 +3,10 @@ import type { Ref } from '../../model/inline.ts';
 import type { Item, Side } from '../../model/item.ts';
 import type { StateName } from '../../model/violation.ts';
 import type { Span, Written } from '../../source/span.ts';
-import { isFixing } from '../actions.ts';
-import { handledEach } from '../phrase.ts';
-import { type Relation, related } from '../relations.ts';
-import { featuresOf } from '../target.ts';
+import { isFixing } from '../actions/actions.ts';
+import { type Relation, related } from '../actions/relations.ts';
+import { featuresOf } from '../actions/target.ts';
+import { handledEach } from '../words/phrase.ts';
 import { sharesSide } from './shares-side.ts';
 import { type Thing, thingOf } from './thing.ts';
 

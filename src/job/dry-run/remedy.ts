@@ -1,7 +1,7 @@
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Verb } from '../../model/inline.ts';
 import type { Violation } from '../../model/violation.ts';
-import { ownPlace } from '../own-place.ts';
+import { ownPlace } from '../actions/own-place.ts';
 import type { Fault } from './ledger.ts';
 import type { PlayedStep, Script } from './script.ts';
 

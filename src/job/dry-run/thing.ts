@@ -1,7 +1,7 @@
 import type { Item, ItemKind } from '../../model/item.ts';
 import type { Span } from '../../source/span.ts';
 import type { Dimension } from '../../units/quantity.ts';
-import { isFixing } from '../actions.ts';
+import { isFixing } from '../actions/actions.ts';
 
 /** What the judge knows of an item: plain facts, which a guide publishes for its rehearsal. */
 export interface Thing {

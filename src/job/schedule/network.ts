@@ -1,9 +1,9 @@
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Build } from '../../model/when.ts';
 import { expectation } from '../../trade/labour.ts';
+import { usesOfStep } from '../actions/uses.ts';
 import { type DoneStep, type Precedence, withoutDetours } from '../precedence.ts';
 import { sideTime } from '../time.ts';
-import { usesOfStep } from '../uses.ts';
 import type { Activity, ToolInUse } from './activity.ts';
 
 /** A step, or one side of it, with what must come before it. */

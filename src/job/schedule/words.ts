@@ -1,7 +1,7 @@
 import type { HelperCall, Schedule } from '../../model/schedule.ts';
 import { DAY, formatRun } from '../../units/estimate.ts';
 import { base } from '../../units/quantity.ts';
-import { listed } from '../noun.ts';
+import { listed } from '../words/noun.ts';
 
 /**
  * "Helper needed from minute 20 to 32 and from minute 41 to 48", of a job beyond a day "from 1 d 5 h to 1 d 5 h 12 min

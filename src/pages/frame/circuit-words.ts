@@ -1,4 +1,4 @@
-import { listed } from '../../job/noun.ts';
+import { listed } from '../../job/words/noun.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Ref } from '../../model/inline.ts';
 import type { Circuit } from '../../model/item.ts';

@@ -1,6 +1,6 @@
 import { markup } from '../../html/markup.ts';
-import { sectionsOf } from '../../job/uses.ts';
-import { stepsOf } from '../../job/walk.ts';
+import { sectionsOf } from '../../job/actions/uses.ts';
+import { stepsOf } from '../../job/actions/walk.ts';
 import type { Figure } from '../../model/block.ts';
 import type { Guide, Section, Step } from '../../model/guide.ts';
 import type { Job, Plan } from '../../model/job.ts';

@@ -1,5 +1,5 @@
-import { anyTraitsInWords, traitsOf, whenInWords } from '../../job/build-words.ts';
-import { holds } from '../../job/when.ts';
+import { anyTraitsInWords, traitsOf, whenInWords } from '../../job/builds/build-words.ts';
+import { holds } from '../../job/builds/when.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Job, Plan } from '../../model/job.ts';
 import type { When } from '../../model/when.ts';

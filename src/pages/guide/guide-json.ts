@@ -1,8 +1,8 @@
 import { notChecked } from '../../checks/index.ts';
+import { actionsOf, type Placed } from '../../job/actions/walk.ts';
 import { portable } from '../../job/dry-run/portable.ts';
 import { scriptOf } from '../../job/dry-run/script.ts';
 import { actionWords, findTarget, isCounted, isFixing, zonesOfStep, zonesOfThing } from '../../job/index.ts';
-import { actionsOf, type Placed } from '../../job/walk.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Action } from '../../model/inline.ts';
 import type { Item } from '../../model/item.ts';

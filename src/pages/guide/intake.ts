@@ -1,5 +1,5 @@
 import { zonesOfThing } from '../../job/index.ts';
-import { lowered } from '../../job/noun.ts';
+import { lowered } from '../../job/words/noun.ts';
 import type { CutTemplate } from '../../model/cut-template.ts';
 import type { Part } from '../../model/item.ts';
 import type { GuideContext } from '../frame/context.ts';

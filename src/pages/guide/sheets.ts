@@ -4,7 +4,7 @@ import { type GuideContext, shownStep, stepRef } from '../frame/context.ts';
 import { sharedRows } from '../frame/plans.ts';
 import type { Shown } from '../frame/shared-views.ts';
 import { benchItemWords } from '../steps/bench.ts';
-import { torquesOf } from '../steps/torques.ts';
+import { torquesOf } from '../steps/tightening/torques.ts';
 import { evidenceRows } from './evidence-rows.ts';
 import type { BagView, CountRow, SheetsView, SignOffRow, TorqueRow } from './sheet-views.ts';
 

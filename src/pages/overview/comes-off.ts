@@ -1,5 +1,5 @@
+import { actionsOf } from '../../job/actions/walk.ts';
 import { countWords, listed } from '../../job/index.ts';
-import { actionsOf } from '../../job/walk.ts';
 import type { Connector, Fastener, Item, Part } from '../../model/item.ts';
 import { type GuideContext, stepRef } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';

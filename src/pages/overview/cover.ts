@@ -1,7 +1,7 @@
 import { qrCode, qrModules } from '../../drawings/qr-code.ts';
 import type { Markup } from '../../html/markup.ts';
 import { stringify } from '../../html/stringify.ts';
-import { capitalised, listed, lowered } from '../../job/noun.ts';
+import { capitalised, listed, lowered } from '../../job/words/noun.ts';
 import type { Block } from '../../model/block.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Build } from '../../model/when.ts';

@@ -2,7 +2,7 @@ import { profileFor } from '../../drawings/fastener-profile.ts';
 import type { Fastener, FastenerType, KitItem } from '../../model/item.ts';
 import type { Shop } from '../../model/shop.ts';
 import type { Drive } from '../../trade/drives.ts';
-import type { FastenerShape } from '../../trade/glossary.ts';
+import type { FastenerShape } from '../../trade/glossary/glossary.ts';
 
 /** Drives that tell the shape by themselves; a recess may sit in a pan head, a countersunk one or a flange. */
 const telling: ReadonlySet<Drive['kind']> = new Set(['hexagon', 'push-in', 'pull-out']);

@@ -1,4 +1,4 @@
-import { tellChanges } from '../../release/say.ts';
+import { tellChanges } from '../../release/compare/say.ts';
 import { unverifiedInShort } from '../../release/standing.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { dateWords } from '../frame/identity.ts';

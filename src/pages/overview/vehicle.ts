@@ -1,5 +1,5 @@
 import { zonesOfStep, zonesOfThing } from '../../job/index.ts';
-import { capitalised } from '../../job/noun.ts';
+import { capitalised } from '../../job/words/noun.ts';
 import type { PictureBox } from '../../model/block.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Item } from '../../model/item.ts';

@@ -1,10 +1,10 @@
 import { type PanelView, panelViews } from '../../cut/drawing/panel-view.ts';
 import { resolve } from '../../cut/shape/resolve.ts';
 import { type Markup, markup } from '../../html/markup.ts';
+import { placeOfTemplate } from '../../job/builds/template-place.ts';
+import { templateVariants } from '../../job/builds/template-variants.ts';
+import { allHold } from '../../job/builds/when.ts';
 import { listed } from '../../job/index.ts';
-import { placeOfTemplate } from '../../job/template-place.ts';
-import { templateVariants } from '../../job/template-variants.ts';
-import { allHold } from '../../job/when.ts';
 import type { CutTemplate } from '../../model/cut-template.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { OrderReason, Visit, VisitSaving, VisitTimes } from '../../model/visit.ts';

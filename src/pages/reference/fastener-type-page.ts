@@ -1,7 +1,7 @@
 import { fastenerProfile } from '../../drawings/fastener-profile.ts';
 import { stringify } from '../../html/stringify.ts';
 import type { FastenerType } from '../../model/item.ts';
-import { type FastenerShape, glossary } from '../../trade/glossary.ts';
+import { type FastenerShape, glossary } from '../../trade/glossary/glossary.ts';
 import { frameOf, type PageContext } from '../frame/context.ts';
 import { termPath } from '../frame/reference-paths.ts';
 import { shapeOfType } from '../overview/fastener-shape.ts';

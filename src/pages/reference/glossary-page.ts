@@ -3,7 +3,7 @@ import { fastenerProfile } from '../../drawings/fastener-profile.ts';
 import type { Markup } from '../../html/markup.ts';
 import { stringify } from '../../html/stringify.ts';
 import type { FastenerType, Tool, Wear } from '../../model/item.ts';
-import { type GlossaryTerm, glossary, isTermOf, standardWords } from '../../trade/glossary.ts';
+import { type GlossaryTerm, glossary, isTermOf, standardWords } from '../../trade/glossary/glossary.ts';
 import { frameOf, type PageContext } from '../frame/context.ts';
 import { fastenerTypePath, toolPath } from '../frame/reference-paths.ts';
 import type { LinkView } from '../frame/shared-views.ts';

@@ -1,11 +1,11 @@
 import { plainText } from '../../html/prose.ts';
+import { actionsOf, stepsOf } from '../../job/actions/walk.ts';
 import { countWords, isFixing } from '../../job/index.ts';
-import { actionsOf, stepsOf } from '../../job/walk.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Fastener, Item, KitItem } from '../../model/item.ts';
 import type { Job } from '../../model/job.ts';
 import type { Shop } from '../../model/shop.ts';
-import { glossary, isTermOf } from '../../trade/glossary.ts';
+import { glossary, isTermOf } from '../../trade/glossary/glossary.ts';
 import type { SignalWord } from '../../trade/signal-words.ts';
 import { formatBoth, formatQuantity, quantityOf } from '../../units/format.ts';
 import type { Millimetres } from '../../units/quantity.ts';

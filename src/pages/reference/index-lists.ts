@@ -1,4 +1,4 @@
-import { capitalised } from '../../job/noun.ts';
+import { capitalised } from '../../job/words/noun.ts';
 import type { PageContext } from '../frame/context.ts';
 import {
   fastenerTypePath,

@@ -1,7 +1,7 @@
 import { driveGlyph } from '../../drawings/drive-glyph.ts';
 import { stringify } from '../../html/stringify.ts';
 import { type Drive, formatDrive } from '../../trade/drives.ts';
-import { termOfDrive } from '../../trade/glossary.ts';
+import { termOfDrive } from '../../trade/glossary/glossary.ts';
 import type { PageContext } from '../frame/context.ts';
 import { termPath } from '../frame/reference-paths.ts';
 import type { FactView, ReferenceView } from './reference-views.ts';

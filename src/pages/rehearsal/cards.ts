@@ -1,3 +1,6 @@
+import { isIn } from '../../job/actions/uses.ts';
+import { actionsOf } from '../../job/actions/walk.ts';
+import { allHold } from '../../job/builds/when.ts';
 import {
   capitalised,
   countWords,
@@ -9,16 +12,13 @@ import {
   lowered,
   stepsOf,
 } from '../../job/index.ts';
-import { isIn } from '../../job/uses.ts';
-import { actionsOf } from '../../job/walk.ts';
-import { allHold } from '../../job/when.ts';
 import type { Guide } from '../../model/guide.ts';
 import type { Action, Verb } from '../../model/inline.ts';
 import type { Item } from '../../model/item.ts';
 import type { BagLine, FastenerLine, Job, Plan } from '../../model/job.ts';
 import type { Shop } from '../../model/shop.ts';
 import type { Drive } from '../../trade/drives.ts';
-import type { FastenerShape } from '../../trade/glossary.ts';
+import type { FastenerShape } from '../../trade/glossary/glossary.ts';
 import { orderWords, tighteningOrder } from '../../trade/pattern.ts';
 import { sharedRows } from '../frame/plans.ts';
 import { shapeOfItem } from '../overview/fastener-shape.ts';

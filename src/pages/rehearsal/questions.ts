@@ -1,3 +1,4 @@
+import { actionsOf, stepsOf } from '../../job/actions/walk.ts';
 import {
   actionWords,
   capitalised,
@@ -10,7 +11,6 @@ import {
   type Target,
   toolsOf,
 } from '../../job/index.ts';
-import { actionsOf, stepsOf } from '../../job/walk.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Action } from '../../model/inline.ts';
 import type { Item, Tool } from '../../model/item.ts';

@@ -1,9 +1,9 @@
 import { plainText } from '../../html/prose.ts';
+import { usesOfStep } from '../../job/actions/uses.ts';
+import { actionsOf, placedIn } from '../../job/actions/walk.ts';
 import { actionsIn, portable } from '../../job/dry-run/portable.ts';
 import { scriptOf } from '../../job/dry-run/script.ts';
 import { findTarget, isFixing, mentionWords, provesOf, stepsOf, targetNoun } from '../../job/index.ts';
-import { usesOfStep } from '../../job/uses.ts';
-import { actionsOf, placedIn } from '../../job/walk.ts';
 import type { Prove } from '../../model/block.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Action } from '../../model/inline.ts';

@@ -10,7 +10,7 @@ import { photoView } from './evidence.ts';
 import { figureView } from './figure.ts';
 import { readingsOf } from './readings.ts';
 import { templateView } from './template.ts';
-import type { TighteningOrder } from './tightening.ts';
+import type { TighteningOrder } from './tightening/tightening.ts';
 
 /**
  * The blocks of a section or step as the page prints them; what is said only on reversal is left out.

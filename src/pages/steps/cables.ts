@@ -1,4 +1,4 @@
-import { placedInStep } from '../../job/walk.ts';
+import { placedInStep } from '../../job/actions/walk.ts';
 import type { Step } from '../../model/guide.ts';
 import type { Circuit } from '../../model/item.ts';
 import { cableWords } from '../frame/circuit-words.ts';

@@ -2,7 +2,7 @@ import type { DrawingPoint } from '../../drawings/leader.ts';
 import { marksOverlay } from '../../drawings/marks.ts';
 import { type PictureSize, placeMarks } from '../../drawings/place-marks.ts';
 import { stringify } from '../../html/stringify.ts';
-import { capitalised } from '../../job/noun.ts';
+import { capitalised } from '../../job/words/noun.ts';
 import type { Figure, PictureBox } from '../../model/block.ts';
 import type { Side } from '../../model/item.ts';
 import type { GuideContext } from '../frame/context.ts';
@@ -10,8 +10,8 @@ import { shownWhen } from '../frame/plans.ts';
 import { isBlank, proseMarkup } from '../frame/prose.ts';
 import type { SizedPicture } from '../frame/shared-views.ts';
 import type { FigureView, MarksView, UndoneView } from './block-views.ts';
-import { orderOnFigure } from './orders-on-figures.ts';
-import type { TighteningOrder } from './tightening.ts';
+import { orderOnFigure } from './tightening/orders-on-figures.ts';
+import type { TighteningOrder } from './tightening/tightening.ts';
 
 /**
  * A picture with its caption, its lettered marks and their key, and the side that it shows.

@@ -1,4 +1,4 @@
-import { lowered } from '../../job/noun.ts';
+import { lowered } from '../../job/words/noun.ts';
 import type { Step } from '../../model/guide.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { litId, placeAnchor, placeName, placesOfStep } from '../overview/vehicle.ts';

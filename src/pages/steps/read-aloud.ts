@@ -1,7 +1,7 @@
+import { sectionsOf } from '../../job/actions/uses.ts';
+import { allHold } from '../../job/builds/when.ts';
 import { actionsOf, actionWords, findTarget, isFixing, mentionWords, targetNoun } from '../../job/index.ts';
-import { capitalised } from '../../job/noun.ts';
-import { sectionsOf } from '../../job/uses.ts';
-import { allHold } from '../../job/when.ts';
+import { capitalised } from '../../job/words/noun.ts';
 import type { Block } from '../../model/block.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Plan, PlannedStep } from '../../model/job.ts';

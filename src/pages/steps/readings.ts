@@ -1,5 +1,5 @@
+import { placedIn } from '../../job/actions/walk.ts';
 import { listed } from '../../job/index.ts';
-import { placedIn } from '../../job/walk.ts';
 import type { Block } from '../../model/block.ts';
 import type { Measure, Side } from '../../model/item.ts';
 import { formatReading } from '../../units/format.ts';

@@ -2,8 +2,8 @@ import type { Markup } from '../../html/markup.ts';
 import type { Shown, StepRef, VaryingView } from '../frame/shared-views.ts';
 import type { BlockView, ReadingView } from './block-views.ts';
 import type { PlaceView } from './place.ts';
-import type { PositionsView, StackView } from './stacks.ts';
-import type { TighteningView } from './tightening.ts';
+import type { PositionsView, StackView } from './tightening/stacks.ts';
+import type { TighteningView } from './tightening/tightening.ts';
 import type { TypedCheck } from './typed-check.ts';
 
 /** One step. */

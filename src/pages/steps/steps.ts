@@ -1,4 +1,4 @@
-import { capitalised } from '../../job/noun.ts';
+import { capitalised } from '../../job/words/noun.ts';
 import type { Step } from '../../model/guide.ts';
 import type { Ref } from '../../model/inline.ts';
 import type { Side } from '../../model/item.ts';
@@ -16,10 +16,10 @@ import { settingsOf } from './evidence.ts';
 import { inspectionsOf } from './inspections.ts';
 import { placeView } from './place.ts';
 import { expectedWords, readingsOf } from './readings.ts';
-import { stacksOf } from './stacks.ts';
 import type { StepView } from './step-views.ts';
-import { drawnOrder, tighteningOrders } from './tightening.ts';
-import { torquesOf } from './torques.ts';
+import { stacksOf } from './tightening/stacks.ts';
+import { drawnOrder, tighteningOrders } from './tightening/tightening.ts';
+import { torquesOf } from './tightening/torques.ts';
 import { undoneFigures } from './undone-figures.ts';
 
 /** One step as the page prints it. */

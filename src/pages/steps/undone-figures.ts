@@ -1,10 +1,10 @@
-import { actionsOf, inlinesOf } from '../../job/walk.ts';
+import { actionsOf, inlinesOf } from '../../job/actions/walk.ts';
 import type { Figure } from '../../model/block.ts';
 import type { Step } from '../../model/guide.ts';
 import type { GuideContext } from '../frame/context.ts';
 import type { BlockView } from './block-views.ts';
 import { figureView } from './figure.ts';
-import type { TighteningOrder } from './tightening.ts';
+import type { TighteningOrder } from './tightening/tightening.ts';
 
 /**
  * The pictures of the step that a derived one undoes, which it shows as its own: with the way back where the drawing

@@ -1,5 +1,5 @@
 import { directiveNames } from '../../guide/index.ts';
-import { nounOf } from '../../job/noun.ts';
+import { nounOf } from '../../job/words/noun.ts';
 import type { SourceFile } from '../../source/source-file.ts';
 import { readMarkdown } from '../../syntax/read.ts';
 

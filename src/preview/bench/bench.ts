@@ -1,14 +1,14 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { pictureBox, picturePoint } from '../../directives/attribute-types.ts';
+import { pictureBox, picturePoint } from '../../directives/attributes/attribute-types.ts';
 import { marksOverlay } from '../../drawings/marks.ts';
 import { placeMarks } from '../../drawings/place-marks.ts';
 import { stringify } from '../../html/stringify.ts';
 import { inspectPicture } from '../../pictures/inspect.ts';
 import { shownUpright, turnedRight } from '../../pictures/show.ts';
-import { resolvePath } from '../../shop/resolve-path.ts';
-import { readText } from '../../shop/text-files.ts';
-import type { WorkspaceFiles } from '../../shop/workspace-files.ts';
+import { resolvePath } from '../../shop/files/resolve-path.ts';
+import { readText } from '../../shop/files/text-files.ts';
+import type { WorkspaceFiles } from '../../shop/files/workspace-files.ts';
 import type { SourceFile } from '../../source/source-file.ts';
 import { contentHash, sha256 } from '../../store/content-hash.ts';
 import { itemsOf, type KnownItems, type PointedItem } from './bench-items.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { contentHash, sha256 } from '../../store/content-hash.ts';
-import { listedIn, workerPath } from '../worker.ts';
+import { listedIn, workerPath } from '../device/worker.ts';
 
 /** Lists what Baybook has written into the folder, so that it never touches anything else. */
 export const listName = '.baybook-files.json';

@@ -1,4 +1,4 @@
-import { diskFiles } from '../../shop/disk-files.ts';
+import { diskFiles } from '../../shop/files/disk-files.ts';
 import { openWorkspace } from '../../shop/open-workspace.ts';
 import { folderStore, type StorePlace } from '../../store/store.ts';
 import { readFonts } from '../fonts.ts';

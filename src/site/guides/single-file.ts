@@ -7,7 +7,7 @@ import type { FrameView } from '../../pages/frame/shared-views.ts';
 import type { GuidePages } from '../../pages/guide/guide-page.ts';
 import type { GuideView } from '../../pages/guide/guide-views.ts';
 import type { PictureView } from '../../pages/steps/block-views.ts';
-import { accentStyle } from '../accent.ts';
+import { accentStyle } from '../device/accent.ts';
 import { pageFeet } from '../page-feet.ts';
 import type { PublishedGuide } from '../publication.ts';
 import { screenSizes } from './pictures.ts';

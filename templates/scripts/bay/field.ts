@@ -1,5 +1,5 @@
-import type { Keeper } from './keeper.ts';
-import { TICKED, withValue } from './progress.ts';
+import type { Keeper } from './kept/keeper.ts';
+import { TICKED, withValue } from './kept/progress.ts';
 
 /** A field of the page: a text that is typed in, or a box that is ticked. */
 export interface Field {

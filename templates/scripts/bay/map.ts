@@ -1,7 +1,7 @@
 import { make } from './elements.ts';
-import type { Keeper } from './keeper.ts';
-import { progressWords } from './step-list.ts';
-import { numberOf, type Stop, stopsOf, titleOf } from './stops.ts';
+import type { Keeper } from './kept/keeper.ts';
+import { progressWords } from './screen/step-list.ts';
+import { numberOf, type Stop, stopsOf, titleOf } from './screen/stops.ts';
 
 /**
  * The map of the guide: what stands where and what of it is done, beside the page where there is room, else one touch

@@ -1,9 +1,9 @@
 import type { BayData } from '../../../src/pages/guide/bay-data.ts';
-import { readAddress } from '../address.ts';
-import type { PickTable } from '../plan.ts';
+import { readAddress } from '../guide/address.ts';
+import type { PickTable } from '../guide/plan.ts';
 import { button, make } from './elements.ts';
-import type { Keeper } from './keeper.ts';
-import { fresh, isBegun, type Progress } from './progress.ts';
+import type { Keeper } from './kept/keeper.ts';
+import { fresh, isBegun, type Progress } from './kept/progress.ts';
 
 /**
  * Tells in plain lines what the technician must know of: a guide that has changed, a device that keeps nothing,

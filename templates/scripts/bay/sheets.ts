@@ -1,5 +1,5 @@
 import type { Field } from './field.ts';
-import type { Keeper } from './keeper.ts';
+import type { Keeper } from './kept/keeper.ts';
 
 /** A cell of a sheet that is printed, and the fields whose values it is filled with. */
 interface Filled {

@@ -1,9 +1,9 @@
 import type { BayData } from '../../../src/pages/guide/bay-data.ts';
-import type { Picker } from '../picker.ts';
+import type { Picker } from '../guide/picker.ts';
 import { make, say } from './elements.ts';
 import { type Field, wordsOf } from './field.ts';
-import type { Keeper } from './keeper.ts';
-import { isBegun, type Progress, TICKED } from './progress.ts';
+import type { Keeper } from './kept/keeper.ts';
+import { isBegun, type Progress, TICKED } from './kept/progress.ts';
 import { verdictOn } from './verdicts.ts';
 
 /** A line of the evidence on the print, and the fields of the page that it stands for. */

@@ -1,23 +1,23 @@
 import type { BayData } from '../../../src/pages/guide/bay-data.ts';
-import { readAddress } from '../address.ts';
+import { readAddress } from '../guide/address.ts';
+import type { Picker } from '../guide/picker.ts';
+import type { PickTable } from '../guide/plan.ts';
 import { startPaper } from '../paper/start.ts';
-import type { Picker } from '../picker.ts';
-import type { PickTable } from '../plan.ts';
-import { startAwake } from './awake.ts';
 import { evidenceBoxes, gatherBoxes, proofBoxes, roundBoxes } from './boxes.ts';
 import { say } from './elements.ts';
 import { keepFields, numbered } from './field.ts';
-import { type Keeper, openKeeper } from './keeper.ts';
+import { type Keeper, openKeeper } from './kept/keeper.ts';
+import { startMove } from './kept/move.ts';
 import { startMap } from './map.ts';
-import { startMove } from './move.ts';
 import { linkWords, showNews } from './news.ts';
-import { startScreen } from './screen.ts';
+import { startAwake } from './screen/awake.ts';
+import { startScreen } from './screen/screen.ts';
+import { addWaits, showRunning } from './screen/waits.ts';
 import { fillSheets } from './sheets.ts';
 import { holdSignOff } from './sign-off.ts';
 import { addTicks } from './ticks.ts';
 import { readingFields, torqueFields } from './typed.ts';
 import { addVerdicts } from './verdicts.ts';
-import { addWaits, showRunning } from './waits.ts';
 import { startZones } from './zones.ts';
 
 /**

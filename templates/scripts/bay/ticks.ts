@@ -1,7 +1,7 @@
 import type { BayData, BayStep } from '../../../src/pages/guide/bay-data.ts';
 import { capitalised, make, say } from './elements.ts';
-import type { Keeper } from './keeper.ts';
-import { type Part, withTick } from './progress.ts';
+import type { Keeper } from './kept/keeper.ts';
+import { type Part, withTick } from './kept/progress.ts';
 
 /** Gives each step its tick, one for each side where it is done on each, below the step's text. */
 export function addTicks(keeper: Keeper): void {

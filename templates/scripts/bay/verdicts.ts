@@ -1,8 +1,8 @@
 import type { Dimension } from '../../../src/units/quantity.ts';
-import { readMeasured } from '../measured.ts';
+import { readMeasured } from '../guide/measured.ts';
 import { make, say } from './elements.ts';
 import type { Field } from './field.ts';
-import type { Keeper } from './keeper.ts';
+import type { Keeper } from './kept/keeper.ts';
 
 /** Says of each value that is typed in whether it is one that the guide expects. */
 export function addVerdicts(fields: readonly Field[], keeper: Keeper): void {

@@ -1,5 +1,5 @@
 import { make } from '../bay/elements.ts';
-import { guardsOf, stepsOf } from '../bay/stops.ts';
+import { guardsOf, stepsOf } from '../bay/screen/stops.ts';
 import { blockOf, headAgain, messageOf, partsOf, stepOf } from './compact.ts';
 import { copyOf, wordsIn } from './copy.ts';
 import { coverPieces } from './cover.ts';

@@ -1,5 +1,5 @@
-import type { Keeper } from '../bay/keeper.ts';
-import { isBegun } from '../bay/progress.ts';
+import type { Keeper } from '../bay/kept/keeper.ts';
+import { isBegun } from '../bay/kept/progress.ts';
 import type { KeptRecord } from './kept.ts';
 import { intakeLines, recheckLines, signatureLines } from './page-facts.ts';
 import type { RecordKeeper } from './record-keeper.ts';

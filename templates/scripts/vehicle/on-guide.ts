@@ -1,8 +1,8 @@
 import { VEHICLE_RECORD_FORM, VEHICLE_RECORD_VERSION } from '../../../src/vehicle/record.ts';
 import { button, make, say } from '../bay/elements.ts';
-import type { Keeper } from '../bay/keeper.ts';
-import { noteOpenRecord, openRecordOf } from '../bay/open-record.ts';
-import { fresh, isBegun } from '../bay/progress.ts';
+import type { Keeper } from '../bay/kept/keeper.ts';
+import { noteOpenRecord, openRecordOf } from '../bay/kept/open-record.ts';
+import { fresh, isBegun } from '../bay/kept/progress.ts';
 import { loadStyle } from '../beside.ts';
 import { evidenceCameras } from './camera.ts';
 import { fillCover, vehicleLines } from './cover.ts';

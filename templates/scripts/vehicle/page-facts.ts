@@ -1,7 +1,7 @@
 import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import { parseRecheck } from '../../../src/units/recheck.ts';
 import { wordsOf } from '../bay/field.ts';
-import type { Keeper } from '../bay/keeper.ts';
+import type { Keeper } from '../bay/kept/keeper.ts';
 import type { KeptRecord } from './kept.ts';
 
 type Line = KeptRecord['intake'][number];

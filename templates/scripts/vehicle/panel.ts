@@ -1,5 +1,5 @@
 import { button, make, say } from '../bay/elements.ts';
-import type { Keeper } from '../bay/keeper.ts';
+import type { Keeper } from '../bay/kept/keeper.ts';
 import { cameraFor } from './camera.ts';
 import { saveRecord } from './file.ts';
 import { dayOf, type KeptRecord, nameOf } from './kept.ts';

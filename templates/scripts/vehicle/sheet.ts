@@ -1,6 +1,6 @@
 import type { RecordedWork } from '../../../src/vehicle/record.ts';
 import { make } from '../bay/elements.ts';
-import { TICKED } from '../bay/progress.ts';
+import { TICKED } from '../bay/kept/progress.ts';
 import { dayOf, editionOf, type KeptRecord, nameOf, type WholeRecord } from './kept.ts';
 import { drawn } from './photograph.ts';
 

@@ -1,6 +1,6 @@
 import type { RecordedWork } from '../../../src/vehicle/record.ts';
-import type { Keeper } from '../bay/keeper.ts';
-import type { Progress } from '../bay/progress.ts';
+import type { Keeper } from '../bay/kept/keeper.ts';
+import type { Progress } from '../bay/kept/progress.ts';
 import type { KeptRecord } from './kept.ts';
 import { findings } from './page-facts.ts';
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BayData } from '../../../src/pages/guide/bay-data.ts';
 import { usualWords } from '../../../src/trade/words.ts';
-import { carryOver } from '../../../templates/scripts/bay/carry-over.ts';
+import { carryOver } from '../../../templates/scripts/bay/kept/carry-over.ts';
 import {
   fresh,
   isBegun,
@@ -11,8 +11,8 @@ import {
   withTick,
   withValue,
   withWait,
-} from '../../../templates/scripts/bay/progress.ts';
-import { progressText, readProgress } from '../../../templates/scripts/bay/progress-text.ts';
+} from '../../../templates/scripts/bay/kept/progress.ts';
+import { progressText, readProgress } from '../../../templates/scripts/bay/kept/progress-text.ts';
 
 const step = (id: string, fingerprint: string, sides = false) => ({
   id,

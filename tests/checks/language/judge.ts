@@ -3,7 +3,7 @@ import { collector } from '../../../src/diagnostics/report.ts';
 import { computeJob } from '../../../src/job/index.ts';
 import type { Block } from '../../../src/model/block.ts';
 import type { Prose } from '../../../src/model/prose.ts';
-import { defaultSettings } from '../../../src/shop/settings.ts';
+import { defaultSettings } from '../../../src/shop/lists/settings.ts';
 import { guide as guideOf, nowhere } from '../../job/builder.ts';
 import type { Labelled, Place } from './labelled.ts';
 

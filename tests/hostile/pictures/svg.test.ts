@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import rehypeStringify from 'rehype-stringify';
 import { unified } from 'unified';
 import { describe, expect, test } from 'vitest';
-import { cleanSvg } from '../../../src/pictures/clean-svg.ts';
 import { inspectPicture } from '../../../src/pictures/inspect.ts';
+import { cleanSvg } from '../../../src/pictures/svg/clean-svg.ts';
 import { runs } from '../../samples.ts';
 
 const head =

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { computeJob } from '../../../src/job/index.ts';
-import { reverseSteps } from '../../../src/job/reverse.ts';
+import { reverseSteps } from '../../../src/job/reverse/reverse.ts';
 import type { Guide } from '../../../src/model/guide.ts';
 import type { Item } from '../../../src/model/item.ts';
 import { runs } from '../../samples.ts';

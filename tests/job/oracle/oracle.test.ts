@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { distinctOutcomes } from '../../../src/job/builds/outcomes.ts';
 import { dryRun } from '../../../src/job/dry-run/index.ts';
-import { distinctOutcomes } from '../../../src/job/outcomes.ts';
 import { guide, item } from '../builder.ts';
 import { jobOf } from './jobs.ts';
 import { broken, type Job, type RuleName, rules } from './oracle.ts';
