@@ -27,6 +27,20 @@ describe('build', () => {
     expect((await build()).out).toMatch(/ files, 0 new or changed, 0 removed\n$/);
   });
 
+  it('is refused in a sentence while another is at work on the same site, and that one publishes', async () => {
+    const { build, page } = await bench(sound);
+    const [first, second] = await Promise.all([build(), build()]);
+    expect([first, second].map(({ code }) => code).sort()).toEqual([0, 1]);
+    expect(first.code === 1 ? first : second).toMatchObject({
+      out: '',
+      err: expect.stringMatching(
+        /^nothing was published: another build \(process \d+ on .+\) has been writing to the output folder for \d+ s; wait until it is done, or delete \.baybook-lock there if it no longer runs\n$/,
+      ),
+    });
+    expect(await page('index.html')).toContain('Example guide');
+    expect((await build()).out).toMatch(/ files, 0 new or changed, 0 removed\n$/);
+  });
+
   it('leaves the last good site untouched where a guide has an error', async () => {
     const { build, change, site } = await bench(sound);
     await build();

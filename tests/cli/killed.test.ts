@@ -1,13 +1,8 @@
-import { spawn } from 'node:child_process';
-import { mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
-import { expect, it, onTestFinished } from 'vitest';
-import { repository } from '../driver.ts';
+import { expect, it } from 'vitest';
 import { exampleWorkspace } from '../example-workspace.ts';
 import { long } from '../samples.ts';
-import { filesBelow } from '../site/workspace.ts';
+import { programBench } from './program-bench.ts';
 
 const look = '::step[Look around]{#look}\n\nLook behind the edge.\n';
 const faulty = exampleWorkspace(look.replace('the edge', 'the :tool[lamp]'))['example/guide.md'] ?? '';
@@ -27,60 +22,14 @@ function workspace(van: string, guide: string): { readonly [path: string]: strin
   };
 }
 
-/** A folder with a workspace, and the program as it was built, run in it with one store or another. */
-async function bench() {
-  const folder = await mkdtemp(join(tmpdir(), 'baybook killed '));
-  onTestFinished(() => rm(folder, { recursive: true, force: true }));
-  return {
-    have: async (files: { readonly [path: string]: string }) => {
-      await rm(join(folder, 'guides'), { recursive: true, force: true });
-      for (const [path, text] of Object.entries(files)) {
-        const full = join(folder, 'guides', path);
-        await mkdir(dirname(full), { recursive: true });
-        await writeFile(full, text);
-      }
-    },
-    /** @param killedAfter milliseconds, after which the program is killed where it still runs */
-    build: async (store: string, killedAfter?: number) => {
-      const env = { ...process.env, XDG_CACHE_HOME: join(folder, store) };
-      const began = performance.now();
-      const child = spawn(process.execPath, [join(repository, 'dist/cli/main.js'), 'build'], {
-        cwd: folder,
-        env,
-      });
-      let said = '';
-      for (const stream of [child.stdout, child.stderr])
-        stream.on('data', (chunk) => {
-          said += chunk;
-        });
-      const timer = killedAfter === undefined ? null : setTimeout(() => child.kill('SIGKILL'), killedAfter);
-      const killed = await new Promise<boolean>((done) => {
-        child.on('close', (_, signal) => done(signal === 'SIGKILL'));
-      });
-      if (timer) clearTimeout(timer);
-      return { killed, said, took: performance.now() - began };
-    },
-    /** The site without Baybook's list of it, and what else of Baybook's lies there. */
-    site: async () => {
-      const files = [...(await filesBelow(join(folder, 'site')))];
-      return new Map(files.filter(([path]) => path !== '.baybook-files.json'));
-    },
-    remnants: async () => {
-      const names = await readdir(join(folder, 'site')).catch(() => []);
-      return names.filter((name) => /staging|switch|lock/.test(name));
-    },
-    forget: (store: string) => rm(join(folder, store), { recursive: true, force: true }),
-  };
-}
-
 // Each turn is three runs of the whole program; the switch itself is tried at each of its points in every run.
 it.runIf(long)(
   'leaves, wherever a build was killed, the whole old or the whole new site after the next command',
   {
-    timeout: 1_800_000,
+    timeout: 7_200_000,
   },
   async () => {
-    const { have, build, site, remnants, forget } = await bench();
+    const { have, build, site, remnants, forget } = await programBench();
     await have(old);
     const cold = (await build('store')).took;
     const before = await site();
