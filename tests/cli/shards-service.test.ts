@@ -1,14 +1,16 @@
 import { cp, mkdtemp, readFile, rm } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, it, onTestFinished } from 'vitest';
+import { build } from 'esbuild';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { parse } from 'yaml';
 import { z } from 'zod';
 import { type Bench, baybook, bench, repository } from '../driver.ts';
 import { exampleWorkspace } from '../example-workspace.ts';
 import { long } from '../samples.ts';
 
-/** What the plan uses of a workflow, by its published syntax; any other key would be a slip. */
+/** What the plan uses of a workflow, to be read here; the service's own parser holds it to the whole syntax. */
 const step = z.union([
   z.strictObject({ run: z.string() }),
   z.strictObject({
@@ -37,15 +39,59 @@ const workflow = z.strictObject({
   }),
 });
 
-async function plan() {
+async function planText(): Promise<string> {
   const chapter = await readFile(join(repository, 'handbook/machines.md'), 'utf8');
-  const [, text = ''] = /^```yaml \S+\n([\s\S]*?)^```$/m.exec(chapter) ?? [];
-  return workflow.parse(parse(text)).jobs;
+  return /^```yaml \S+\n([\s\S]*?)^```$/m.exec(chapter)?.[1] ?? '';
 }
 
-it('the plan for a service in the handbook has the shape of one', async () => {
-  const { part } = await plan();
-  expect(part.strategy.matrix.part).toEqual([1, 2, 3, 4]);
+async function plan() {
+  return workflow.parse(parse(await planText())).jobs;
+}
+
+describe('the plan for a service in the handbook', () => {
+  /**
+   * The faults that the service finds in a plan before it runs it, by the parser that it publishes for editors
+   * (`@actions/workflow-parser`). As it is published, bundlers alone can load it.
+   */
+  async function serviceParser(): Promise<(text: string) => Promise<readonly string[]>> {
+    const folder = await mkdtemp(join(tmpdir(), 'baybook parser '));
+    onTestFinished(() => rm(folder, { recursive: true, force: true }));
+    const outfile = join(folder, 'parser.cjs');
+    const stdin = { contents: 'export * from "@actions/workflow-parser"', resolveDir: repository };
+    await build({ stdin, outfile, bundle: true, platform: 'node', format: 'cjs', logLevel: 'silent' });
+    const parser: typeof import('@actions/workflow-parser') = createRequire(import.meta.url)(outfile);
+    return async (content) => {
+      const { context, value } = parser.parseWorkflow(
+        { name: 'site.yml', content },
+        new parser.NoOperationTraceWriter(),
+      );
+      if (value) await parser.convertWorkflowTemplate(context, value);
+      return context.errors.getErrors().map(({ message }) => message);
+    };
+  }
+
+  it('has no fault for the service’s own parser, which finds what is planted in it', async () => {
+    const [text, faultsOf] = [await planText(), await serviceParser()];
+    expect(await faultsOf(text)).toEqual([]);
+    for (const [from, to, fault] of [
+      ['runs-on', 'run-on', /Unexpected value 'run-on'/],
+      ['needs: part', 'needs: parts', /depends on unknown job 'parts'/],
+      ['part: [1, 2, 3, 4]', 'part: 4', /Unexpected value '4'/],
+      ['matrix.part }}/4', 'matrx.part }}/4', /Unrecognized named-value: 'matrx'/],
+      ['branches:', 'branch:', /Unexpected value 'branch'/],
+    ] as const) {
+      expect(text).toContain(from);
+      expect((await faultsOf(text.replace(from, to))).join('\n')).toMatch(fault);
+    }
+  });
+
+  it('has a job for each part that is merged', async () => {
+    const { part, site } = await plan();
+    expect(part.strategy.matrix.part).toEqual([1, 2, 3, 4]);
+    const merge = site.steps.flatMap((one) => ('run' in one ? [one.run] : [])).at(-1);
+    const shards = part.strategy.matrix.part.map((number) => `shard-${number}-of-4`);
+    expect(merge).toBe(`npx baybook merge ${shards.join(' ')}`);
+  });
 });
 
 it.runIf(long)(
