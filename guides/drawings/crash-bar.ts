@@ -1,12 +1,15 @@
 /** The drawings of the crash bar guide. Marks in `guide.md` are fractions of these 640 × 400 boxes. */
-import { hexHead, nut } from './hardware.ts';
-import { box, centreLine, circle, path, sheet } from './pen.ts';
+import { downTube, ferretFront, ferretSide, lugSide } from './ferret.ts';
+import { hexHead } from './hardware.ts';
+import { box, centreLine, circle, closer, ellipse, path, sheet } from './pen.ts';
 
 function spacers(): string {
   const tube = (x: number, width: number): string =>
-    box(x, 110, width, 100, 'item', 3) +
-    path(`M${x} 140H${x + width}M${x} 180H${x + width}`, 'hidden') +
-    centreLine(x - 24, 160, x + width + 24, 160);
+    path(`M${x} 110H${x + width}V210H${x}A22 50 0 0 1 ${x} 110Z`, 'item') +
+    ellipse(x + width, 160, 22, 50, 'item') +
+    ellipse(x + width, 160, 9, 22, 'shade') +
+    path(`M${x - 10} 138H${x + width - 22}M${x - 10} 182H${x + width - 22}`, 'hidden') +
+    centreLine(x - 36, 160, x + width + 36, 160);
   const ticks = Array.from({ length: 51 }, (_, index) => {
     const x = 70 + index * 10;
     return `M${x} 262V${index % 5 === 0 ? 286 : 276}`;
@@ -19,61 +22,57 @@ function spacers(): string {
   );
 }
 
+/** The left bar on its lugs, from the side: wheel and fork in front, the finned engine behind the tube. */
 function bar(): string {
-  const joint = (y: number, from: number, to: number): string =>
-    box(from, y - 22, to - from, 44, 'item', 2) +
-    path(`M${from} ${y - 9}H${to}M${from} ${y + 9}H${to}`, 'hidden') +
-    box(to, y - 34, 120, 68, 'back', 8) +
-    box(120, y - 16, 20, 32, 'item', 3) +
-    path(`M140 ${y - 6}H${to + 120}M140 ${y + 6}H${to + 120}`, 'hidden') +
-    box(to + 120, y - 18, 24, 36, 'item', 2) +
-    path(`M${to + 120} ${y - 7}H${to + 144}M${to + 120} ${y + 7}H${to + 144}`, 'detail') +
-    centreLine(96, y, to + 172, y);
+  const [x, y, scale] = [132, 160, 2.8] as const;
+  const joint = (at: number, lug: number): string =>
+    box(168, at - 20, lug - 168, 40, 'item', 2) +
+    path(`M168 ${at - 8}H${lug}M168 ${at + 8}H${lug}`, 'hidden') +
+    box(lug, at - 30, 92, 60, 'part', 8) +
+    box(108, at - 16, 20, 32, 'item', 3) +
+    path(`M128 ${at - 6}H${lug + 92}M128 ${at + 6}H${lug + 92}`, 'hidden') +
+    box(lug + 92, at - 18, 24, 36, 'item', 2) +
+    path(`M${lug + 92} ${at - 7}H${lug + 116}M${lug + 92} ${at + 7}H${lug + 116}`, 'detail') +
+    centreLine(84, at, lug + 144, at);
   return sheet(
-    path('M296 20L396 380H464L364 20Z', 'part'),
-    joint(112, 178, 290),
-    joint(292, 178, 366),
+    closer(x, y, scale, ferretSide('')),
+    closer(x, y, scale, downTube()),
+    joint(92, 232),
+    joint(312, 286),
     path(
-      'M140 20C130 60 140 80 140 112V292C140 330 130 350 120 384H158C168 350 178 330 178 292V112C178 80 168 60 178 20Z',
-      'part',
+      'M130 0C120 40 128 60 128 92V312C128 350 120 370 110 400H150C160 370 168 350 168 312V92C168 60 160 40 170 0Z',
+      'item',
     ),
   );
 }
 
+/** The bridge from the front, the engine behind it. */
 function bridge(): string {
   return sheet(
-    path('M20 168H250V232H20Z', 'part'),
-    path('M390 168H620V232H390Z', 'part'),
-    box(170, 146, 300, 108, 'item', 10),
-    path('M320 146V254', 'hidden'),
-    hexHead(224, 200, 20),
-    hexHead(284, 200, 20),
-    hexHead(356, 200, 20),
-    hexHead(416, 200, 20),
-    nut(320, 320, 16),
-    path('M320 254V304', 'detail'),
-    centreLine(10, 200, 630, 200),
+    ferretFront(),
+    path('M0 250C40 216 80 214 130 214H260V266H130C90 266 60 270 0 300Z', 'part'),
+    path('M640 250C600 216 560 214 510 214H380V266H510C550 266 580 270 640 300Z', 'part'),
+    box(176, 194, 288, 92, 'item', 10),
+    path('M320 194V286', 'hidden'),
+    hexHead(226, 240, 20),
+    hexHead(284, 240, 20),
+    hexHead(356, 240, 20),
+    hexHead(414, 240, 20),
+    centreLine(110, 240, 530, 240),
   );
 }
 
 /** The Tansy Ferret from its left side, facing left: its platform's picture. */
 export function tansyFerret(): string {
-  const wheel = (x: number): string =>
-    circle(x, 300, 76, 'shade') + circle(x, 300, 54, 'part') + circle(x, 300, 10, 'back');
   return sheet(
-    path('M20 378H620', 'detail'),
-    wheel(118),
-    wheel(520),
-    path('M118 300L206 110M132 304L220 114', 'bold'),
-    path('M186 92H252M206 110L240 60', 'bold'),
-    path('M214 128L236 322H420L452 214L300 130Z', 'part'),
-    path('M262 206H372L392 306H272Z', 'back'),
-    path('M276 222H366M280 242H370M284 262H374', 'detail'),
-    path('M236 118C280 78 350 84 372 128L452 168C420 176 400 178 300 170C262 168 240 150 236 118Z', 'back'),
-    path('M396 160L560 132L572 150L470 190Z', 'shade'),
-    path('M420 322L520 300M430 250L520 300', 'bold'),
-    circle(228, 184, 13, 'item'),
-    circle(242, 284, 13, 'item'),
+    ferretSide(
+      [
+        [218, 184],
+        [242, 284],
+      ]
+        .map(([x = 0, y = 0]) => lugSide(x, y) + circle(x - 14, y, 9, 'item'))
+        .join(''),
+    ),
   );
 }
 

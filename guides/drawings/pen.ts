@@ -61,6 +61,35 @@ export function poly(
   return path(close ? `${d}Z` : d, ink);
 }
 
+/** A straight tube, bar or rod between two points, by its width; its ends are square. */
+export function rod(
+  x1: number,
+  y1: number,
+  x2: number,
+  y2: number,
+  width: number,
+  ink: Ink = 'part',
+): string {
+  const length = Math.hypot(x2 - x1, y2 - y1);
+  const [dx, dy] = [((y2 - y1) / length) * (width / 2), ((x1 - x2) / length) * (width / 2)];
+  return poly(
+    [
+      [x1 + dx, y1 + dy],
+      [x2 + dx, y2 + dy],
+      [x2 - dx, y2 - dy],
+      [x1 - dx, y1 - dy],
+    ],
+    ink,
+  );
+}
+
+/** A flat ring, through which what lies behind it is seen. */
+export function ring(x: number, y: number, outer: number, inner: number, ink: Ink = 'part'): string {
+  const round = (r: number, sweep: 0 | 1): string =>
+    `M${n(x - r)} ${n(y)}A${r} ${r} 0 1 ${sweep} ${n(x + r)} ${n(y)}A${r} ${r} 0 1 ${sweep} ${n(x - r)} ${n(y)}Z`;
+  return path(round(outer, 1) + round(inner, 0), ink);
+}
+
 /** Moves, turns (degrees, clockwise) and scales what it is given. */
 export function place(
   x: number,
@@ -74,6 +103,22 @@ export function place(
   const size = sx === 1 && sy === 1 ? '' : ` scale(${sx} ${sy})`;
   return `<g transform="translate(${n(x)} ${n(y)})${rotate}${size}">${content}</g>`;
 }
+
+/**
+ * A part of a view as seen from nearer: its place `x,y` comes to the left upper corner, all of it `scale` times as
+ * large, its lines no wider than before. So the neighbours stand in a close view as they stand in the whole.
+ */
+export const closer = (x: number, y: number, scale: number, view: string): string =>
+  place(
+    -x * scale,
+    -y * scale,
+    view.replace(/stroke-width="([\d.]+)"/g, (_, width) => `stroke-width="${n(Number(width) / scale)}"`),
+    0,
+    scale,
+  );
+
+/** What is drawn of the left half of a 640 wide view, and the same mirrored on the right. */
+export const both = (left: string): string => left + place(640, 0, left, 0, [-1, 1]);
 
 /** A solid arrow for motion from one point to another. */
 export function arrow(x1: number, y1: number, x2: number, y2: number, width = 12): string {

@@ -2,6 +2,7 @@
 import { tansyFerret } from './crash-bar.ts';
 import { tealSkerry } from './depth-transducer.ts';
 import { box, circle, path, sheet } from './pen.ts';
+import { coverSide, wicketSide } from './wicket.ts';
 
 const wheel = (x: number, y: number, r: number): string =>
   circle(x, y, r, 'shade') + circle(x, y, r * 0.55, 'part') + circle(x, y, 5, 'back');
@@ -26,22 +27,9 @@ function dray(): string {
   );
 }
 
-function wicket(): string {
-  return sheet(
-    path('M20 350H620', 'detail'),
-    path(
-      'M44 296C38 274 42 246 58 238L178 216L256 144C264 136 274 132 288 132H492C510 132 522 140 530 156L572 222C590 230 598 250 598 280V300C598 310 592 314 584 314H60C50 314 46 306 44 296Z',
-      'part',
-    ),
-    path('M596 250H548C552 280 548 300 542 312H584C596 312 600 296 596 250Z', 'item'),
-    path('M208 214L266 156H352V214ZM364 156H482L506 214H364Z', 'back'),
-    path('M198 222H560M358 150V306M196 224V300M510 220C520 250 500 270 496 300', 'detail'),
-    path('M214 232C232 224 252 226 262 234L258 252H220Z', 'item'),
-    path('M60 242L96 236L98 254L54 258Z', 'back'),
-    wheel(146, 312, 44),
-    wheel(494, 312, 44),
-  );
-}
+/** The rear bumper cover and, through the door, the lower centre of the dash are tinted. */
+const wicket = (): string =>
+  sheet(wicketSide(path(coverSide, 'item') + path('M212 226H252L246 262H222Z', 'item')));
 
 /** File names under `platforms/pictures/`. */
 export const platforms: Readonly<Record<string, string>> = {

@@ -1,17 +1,7 @@
 /** The drawings of the shared procedures. Marks in the procedures are fractions of these 640 × 400 boxes. */
-import {
-  boltSide,
-  clipHead,
-  firTree,
-  gripHand,
-  hexHead,
-  lever,
-  lobeHead,
-  locator,
-  palmHand,
-  smallPlug,
-} from './hardware.ts';
-import { box, cable, circle, ellipse, path, place, sheet, turnArrow, way } from './pen.ts';
+import { boltSide, clipHead, firTree, hexHead, lever, lobeHead, smallPlug } from './hardware.ts';
+import { box, cable, circle, closer, ellipse, path, place, sheet, turnArrow, way } from './pen.ts';
+import { lampLines, lampSide, rearCover, tailLampSkin, wicketRear, wicketSide } from './wicket.ts';
 
 /** The negative lead off and bagged. */
 function battery(): string {
@@ -34,129 +24,113 @@ function battery(): string {
     ),
     path('M530 140C548 150 590 150 604 140', 'bold'),
     way(({ arrow }) => arrow(436, 140, 512, 116)),
-    locator(24, 300, 0.2, 0.08),
   );
 }
 
+/** A grab handle above the door of the load space, from inside; the roof's edge runs above it. */
 function handle(): string {
   return sheet(
-    box(20, 40, 600, 40, 'back', 4),
-    path('M60 80V120M580 80V120', 'hidden'),
+    path('M0 0H640V56C420 40 220 40 0 56Z', 'back'),
+    path('M0 56C220 40 420 40 640 56V96C420 82 220 82 0 96Z', 'part'),
+    path('M96 400V200C96 160 110 140 150 136M640 128C440 118 280 120 150 136', 'bold'),
+    path('M116 400V210C116 176 126 160 160 156C290 142 440 138 640 148', 'detail'),
+    path('M116 400V210C116 176 126 160 160 156C290 142 440 138 640 148V400Z', 'shade'),
+    path('M0 240H80M0 256H80M30 256V400', 'detail'),
     path(
-      'M90 120H210C226 120 230 130 240 150C270 220 370 220 400 150C410 130 414 120 430 120H550C566 120 570 136 566 152C540 232 470 276 320 276C170 276 100 232 74 152C70 136 74 120 90 120Z',
+      'M140 104H244C258 104 262 114 270 132C294 192 386 192 410 132C418 114 422 104 436 104H540C554 104 558 118 554 134C532 204 466 240 340 240C214 240 148 204 126 134C122 118 126 104 140 104Z',
       'part',
     ),
-    box(112, 132, 72, 70, 'shade', 8),
-    box(456, 132, 72, 70, 'shade', 8),
-    lobeHead(148, 166, 18),
-    lobeHead(492, 166, 18),
-    path('M112 206L96 250C96 258 176 258 188 250L184 206Z', 'item'),
-    path('M456 206L452 250C464 258 544 258 544 250L528 206Z', 'item'),
-    turnArrow(60, 210, 34, 300, 420),
-    way(({ arrow }) => arrow(320, 296, 320, 366, 20)),
-    locator(586, 306, 0.9, 0.6),
+    box(160, 116, 62, 60, 'shade', 8),
+    box(458, 116, 62, 60, 'shade', 8),
+    lobeHead(191, 146, 17),
+    lobeHead(489, 146, 17),
+    path('M160 180L148 220C148 228 220 228 232 220L222 180Z', 'item'),
+    path('M458 180L448 220C460 228 532 228 532 220L520 180Z', 'item'),
+    turnArrow(108, 182, 34, 300, 420),
+    way(({ arrow }) => arrow(340, 262, 340, 340, 20)),
   );
 }
 
+/** The roof edge, the side rail and the wall in section, seen from behind; the load space is left below. */
 function lining(): string {
   return sheet(
-    path('M20 70C200 44 420 44 540 78C580 92 596 120 600 180V380', 'bold'),
-    path('M20 86C200 60 420 60 530 92C566 104 580 128 584 180V380', 'detail'),
+    path('M0 34C200 18 430 18 540 52C584 66 602 96 606 160V400H640V0H0Z', 'back'),
+    path('M0 34C200 18 430 18 540 52C584 66 602 96 606 160V400', 'bold'),
+    path('M0 50C200 36 420 36 512 62V118H566V168C574 150 572 110 540 84', 'detail'),
+    path('M512 62H540C556 76 566 100 566 168H540V118H512Z', 'shade'),
+    path('M566 196V400H590V196Z', 'part'),
+    path('M566 240H590M566 300H590', 'detail'),
     path(
-      'M20 108C160 92 260 96 320 120C380 146 430 190 452 262L436 270C414 206 366 164 312 138C256 114 160 110 20 126Z',
+      'M0 96C160 80 260 84 320 110C380 138 424 186 446 258L430 266C408 202 366 156 312 128C256 102 160 98 0 114Z',
       'item',
     ),
-    path('M250 56V118C250 132 276 132 276 118V56', 'bold'),
-    circle(388, 84, 6, 'part'),
-    place(392, 146, firTree(), 20),
-    circle(500, 96, 6, 'part'),
-    path('M150 62V92', 'detail'),
-    cable('M176 64C176 90 190 104 182 124'),
-    place(178, 146, smallPlug(0, 0, 90)),
-    palmHand(446, 276),
-    way(({ arrow }) => arrow(300, 190, 262, 268, 18)),
-    locator(30, 306, 0.9, 0.6),
+    path('M0 56C200 42 400 46 470 66C500 76 508 96 512 118', 'hidden'),
+    path('M250 40V108C250 124 278 124 278 108V40', 'bold'),
+    ellipse(388, 52, 9, 5, 'shade'),
+    place(398, 138, firTree(), 24),
+    path('M392 92L388 62', 'hidden'),
+    ellipse(490, 60, 9, 5, 'shade'),
+    cable('M150 42C150 60 176 70 166 92'),
+    place(164, 116, smallPlug(0, 0, 90)),
+    box(120, 104, 44, 12, 'part', 3),
+    path('M0 384H560M40 384V400M140 384V400M240 384V400M340 384V400M440 384V400', 'detail'),
+    way(({ arrow }) => arrow(300, 166, 262, 236, 18)),
   );
 }
+
+/** The left lamp in its corner of the body, with the tailgate open; `x,y` of the view is the left upper corner. */
+const LAMP = [62, 134, 3.1] as const;
 
 function tailLamp(): string {
   return sheet(
-    path('M40 30H360C388 30 396 44 396 66V300L380 372H40Z', 'back'),
-    path('M420 40H610V372H420Z', 'part'),
-    path('M440 60H590V200H440Z', 'back'),
-    path('M388 66V330', 'detail'),
-    path('M96 60H340V300H120C100 220 92 140 96 60Z', 'hidden'),
-    hexHead(366, 104, 14),
-    hexHead(366, 158, 14),
-    path('M70 92H312V322H96C76 244 68 170 70 92Z', 'item'),
-    path('M92 116H290V196H88M94 216H290V298H108', 'detail'),
-    cable('M330 210C372 220 372 240 360 256'),
-    place(358, 270, smallPlug(0, 0, 90)),
-    way(({ arrow }) => arrow(190, 250, 150, 360, 22)),
-    locator(586, 306, 0.1, 0.95),
+    closer(...LAMP, wicketRear({ open: true, leftLamp: false })),
+    closer(...LAMP, [168, 194].map((y) => hexHead(161, y, 4.6)).join('')),
+    path('M150 120L132 146M150 316L132 340', 'hidden'),
+    cable('M246 220C262 236 250 262 232 268'),
+    place(238, 286, smallPlug(0, 0, 90)),
+    place(-62, 24, closer(...LAMP, path(tailLampSkin, 'item') + lampLines)),
+    way(({ arrow }) => arrow(132, 236, 74, 316, 22)),
   );
 }
 
 function corner(): string {
+  const [x, y, scale] = [436, 190, 3] as const;
   return sheet(
-    path('M20 60H470L520 110V150H20Z', 'back'),
-    path('M380 66H470L506 106V146H380Z', 'shade'),
-    path(
-      'M270 150H520C560 160 590 200 592 250V320C590 340 570 350 540 350H240A210 210 0 0 0 270 150Z',
-      'part',
-    ),
-    path('M20 150H270A210 210 0 0 1 240 350', 'detail'),
-    path('M258 196H588M248 300H590', 'detail'),
-    circle(70, 350, 130, 'back'),
-    circle(70, 350, 82, 'part'),
-    path('M20 150A236 236 0 0 1 212 372', 'bold'),
-    place(435, 118, boltSide(46, 12)),
-    way(({ turn }) => turn(435, 104, 34, 300, 180)),
+    closer(x, y, scale, wicketSide(path(lampSide, 'shade'))),
+    place(430, 164, boltSide(30, 12)),
+    way(({ turn }) => turn(430, 150, 34, 300, 180)),
     ...[
-      [256, 196],
-      [260, 240],
-      [250, 286],
-    ].map(([x = 0, y = 0]) => lobeHead(x, y, 13)),
-    locator(590, 8, 0.1, 0.92),
+      [342, 220],
+      [354, 272],
+      [352, 336],
+    ].map(([sx = 0, sy = 0]) => lobeHead(sx, sy, 14)),
   );
 }
 
 function rearOff(): string {
-  const cover =
-    'M60 196C80 172 130 164 200 164H440C510 164 560 172 580 196L572 300C556 326 510 334 440 336H200C130 334 84 326 68 300Z';
   return sheet(
-    path('M110 14H530L556 96H84Z', 'back'),
-    path('M150 26H490L500 70H140Z', 'part'),
-    box(120, 92, 400, 34, 'back', 4),
-    box(566, 70, 28, 90, 'shade', 4),
-    box(46, 70, 28, 90, 'shade', 4),
-    path('M64 162L68 190M576 162L572 190', 'hidden'),
-    cable('M326 108C324 118 330 124 328 132'),
-    path(cover, 'part'),
-    path('M84 236H556', 'detail'),
-    box(256, 196, 128, 40, 'shade', 4),
-    place(328, 146, smallPlug(0, 0, 90)),
-    ...[200, 260, 320, 380, 440].map((x) => clipHead(x, 316, 12)),
-    gripHand(62, 268, 60),
-    gripHand(578, 268, -60, true),
-    way(({ arrow }) => arrow(240, 344, 226, 394, 20) + arrow(400, 344, 414, 394, 20)),
+    closer(0, 100, 1, wicketRear({ open: true, cover: false })),
+    cable('M326 186C330 210 318 224 326 238'),
+    place(326, 250, smallPlug(0, 0, 90)),
+    place(32, 54, closer(0, 0, 0.9, rearCover())),
+    box(274, 276, 92, 26, 'back', 4),
+    ...[196, 258, 320, 382, 444].map((x) => clipHead(x, 352, 11)),
+    way(({ arrow }) => arrow(122, 330, 70, 392, 24) + arrow(518, 330, 570, 392, 24)),
   );
 }
 
 function eyeCap(): string {
   return sheet(
-    path('M20 40H620V360H20Z', 'part'),
-    path('M20 90H620M20 320H620', 'detail'),
-    circle(400, 200, 76, 'shade'),
-    circle(400, 200, 40, 'back'),
-    path('M376 200H424M400 176V224', 'detail'),
-    path('M340 222C320 240 300 240 290 226', 'bold'),
-    circle(240, 206, 74, 'item'),
-    ellipse(240, 206, 56, 56, 'item'),
-    path('M226 278H254V290H226Z', 'shade'),
-    lever(244, 284, 32),
-    way(({ turn }) => turn(330, 120, 70, 330, 210)),
-    locator(576, 232, 0.8, 0.98),
+    closer(392, 226, 3.4, wicketRear()),
+    circle(366, 212, 52, 'shade'),
+    circle(366, 212, 30, 'back'),
+    path('M348 212H384M366 194V230', 'detail'),
+    path('M318 226C304 240 292 240 282 230', 'bold'),
+    circle(240, 220, 56, 'item'),
+    circle(240, 220, 42, 'item'),
+    path('M228 274H252V286H228Z', 'shade'),
+    lever(242, 280, 32),
+    way(({ turn }) => turn(310, 146, 62, 330, 210)),
   );
 }
 

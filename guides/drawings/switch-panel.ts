@@ -1,18 +1,10 @@
 /** The drawings of the switch panel guide. Marks in `guide.md` are fractions of these 640 × 400 boxes. */
-import {
-  clipHead,
-  crossHead,
-  hatch,
-  hexHead,
-  lever,
-  locator,
-  pinchHand,
-  smallPlug,
-  tape,
-} from './hardware.ts';
-import { accentLine, arrow, box, cable, centreLine, circle, path, place, sheet, way } from './pen.ts';
+import { clipHead, crossHead, hatch, hexHead, lever, smallPlug, tape } from './hardware.ts';
+import { accentLine, arrow, box, cable, centreLine, circle, closer, path, place, sheet, way } from './pen.ts';
+import { dashPanel, wicketDash } from './wicket.ts';
 
-const DASH = locator(592, 316, 0.5, 0.26);
+/** The lower centre of the dash: its left upper corner in the view from the seats, and how much nearer. */
+const CENTRE = [200, 180, 2.7] as const;
 
 /** The panel with its four rockers from the front, its middle at the origin. */
 const rockers = (): string =>
@@ -23,43 +15,50 @@ const rockers = (): string =>
 
 function dash(): string {
   return sheet(
-    path('M20 60C120 30 520 30 620 60V372H20Z', 'back'),
-    path('M150 96H490L470 300H170Z', 'shade'),
-    path('M160 90H480L466 286H174Z', 'part'),
-    path('M174 104H466L454 272H186Z', 'detail'),
+    closer(...CENTRE, wicketDash(path(dashPanel, 'shade') + path('M256 322H384L382 350H258Z', 'part'))),
+    path('M176 134H462L444 350H194Z', 'part'),
+    path('M190 148H448L432 336H206Z', 'detail'),
     ...[
-      [200, 140],
-      [440, 140],
-      [206, 236],
-      [434, 236],
+      [216, 178],
+      [422, 178],
+      [224, 286],
+      [414, 286],
     ].map(
       ([x = 0, y = 0]) =>
         `<circle cx="${x}" cy="${y}" r="13" fill="none" stroke="#1b1f22" stroke-width="1.3" stroke-dasharray="6 4"/>${clipHead(x, y, 6)}`,
     ),
-    circle(320, 214, 30, 'back'),
-    circle(320, 214, 20, 'shade'),
-    crossHead(244, 318, 13),
-    crossHead(396, 318, 13),
-    path('M180 300H460L470 340H170Z', 'detail'),
-    place(466, 284, lever(0, 0, 24)),
-    way(({ arrow }) => arrow(320, 290, 320, 388, 20)),
-    locator(8, 318, 0.5, 0.26),
+    circle(319, 282, 30, 'back'),
+    circle(319, 282, 20, 'shade'),
+    crossHead(238, 378, 13),
+    crossHead(400, 378, 13),
+    place(440, 338, lever(0, 0, 18)),
+    way(({ arrow }) => arrow(319, 318, 319, 396, 20)),
   );
 }
 
+/** The lower dash in section from the right, the seats to the right: before the panel and behind it. */
 function depth(): string {
   return sheet(
-    path('M220 30H238V130H220ZM220 270H238V370H220Z', 'part'),
-    path('M120 118H150V130H196V270H150V282H120Z', 'item'),
-    path('M120 150H104V180H120M120 220H104V250H120', 'part'),
-    path('M268 110H286V290H268V262H280V138H268Z', 'item'),
-    arrow(176, 200, 212, 200, 10),
-    path('M290 232H466M290 224V240M466 224V240', 'bold'),
-    path('M290 232L304 226V238ZM466 232L452 226V238Z', 'shade'),
-    path('M470 40C520 80 520 320 470 370H600V40Z', 'back'),
-    path('M500 60C540 110 540 300 500 350', 'detail'),
-    path('M238 130H470M238 270H470', 'hidden'),
-    locator(8, 318, 0.5, 0.26),
+    place(
+      640,
+      0,
+      path('M420 30H438V130H420ZM420 270H438V370H420Z', 'part') +
+        path('M420 30C380 14 340 20 300 20M438 30C500 10 560 20 640 44', 'bold') +
+        path('M420 370H396C376 370 360 380 350 400', 'bold') +
+        path('M320 118H350V130H396V270H350V282H320Z', 'item') +
+        path('M320 150H304V180H320M320 220H304V250H320', 'part') +
+        path('M468 110H486V290H468V262H480V138H468Z', 'item') +
+        path('M490 232H578M490 224V240M578 224V240', 'bold') +
+        path('M490 232L504 226V238ZM578 232L564 226V238Z', 'shade') +
+        path('M640 60C600 70 580 120 580 200C580 280 600 330 640 344Z', 'back') +
+        path('M640 84C616 96 602 140 602 200C602 260 616 304 640 318', 'detail') +
+        path('M438 130H578M438 270H578', 'hidden') +
+        path('M28 400C20 330 36 250 70 236C110 226 130 300 250 320C276 326 284 350 280 400Z', 'back') +
+        path('M60 258C90 300 150 336 240 344', 'detail'),
+      0,
+      [-1, 1],
+    ),
+    arrow(264, 200, 226, 200, 10),
   );
 }
 
@@ -88,7 +87,6 @@ function opening(): string {
     path('M90 40H550', 'bold'),
     circle(320, 320, 30, 'back'),
     circle(320, 320, 20, 'shade'),
-    DASH,
   );
 }
 
@@ -108,18 +106,20 @@ function cutter(): string {
     path('M552 200L574 214M548 224L576 240M546 250L576 266M546 276L576 292M550 304L576 318', 'detail'),
     arrow(520, 266, 520, 226, 14),
     arrow(520, 274, 520, 314, 14),
-    locator(30, 290, 0.5, 0.26),
   );
 }
 
 function exploded(): string {
   return sheet(
-    path('M250 40L390 70V350L250 380Z', 'part'),
-    path('M284 140L356 152V266L284 280Z', 'shade'),
-    place(130, 210, rockers(), 0, 1.2),
+    path('M232 30L408 62V356L232 388Z', 'part'),
+    path('M246 46L394 74V344L246 372Z', 'detail'),
+    path('M284 132L356 146V262L284 276Z', 'shade'),
+    path('M258 184L266 186V230L258 232Z', 'shade'),
+    path('M304 320A16 13 0 1 0 336 316A16 13 0 1 0 304 320', 'back'),
+    place(118, 204, rockers(), 0, 1.2),
     place(
-      520,
-      210,
+      532,
+      204,
       box(-60, -60, 120, 120, 'item', 8) +
         box(-40, -40, 80, 80, 'part', 4) +
         [
@@ -132,38 +132,52 @@ function exploded(): string {
           .join(''),
     ),
     ...[
-      [62, 154],
-      [198, 154],
-      [62, 266],
-      [198, 266],
+      [50, 148],
+      [186, 148],
+      [50, 260],
+      [186, 260],
     ].map(([x = 0, y = 0]) => crossHead(x, y, 9)),
-    path('M72 154L470 160M72 266L470 260', 'hidden'),
-    arrow(216, 210, 272, 210, 18),
-    arrow(452, 210, 400, 210, 18),
-    locator(8, 318, 0.5, 0.26),
+    path('M60 148L482 154M60 260L482 254', 'hidden'),
+    arrow(206, 204, 268, 204, 18),
+    arrow(464, 204, 408, 204, 18),
   );
 }
 
+/** The feed from the fuse box behind the left kick panel, over the pedals, to the opening; the earth on the tunnel. */
 function wiring(): string {
   return sheet(
-    path('M20 90C120 50 520 50 620 90V230H470L450 372H190L170 230H20Z', 'back'),
-    box(256, 130, 150, 90, 'shade', 8),
-    box(60, 120, 110, 90, 'part', 6),
-    path('M76 136H154M76 150H154M76 164H154M76 178H154', 'detail'),
-    place(142, 176, smallPlug(0, 0, 180)),
-    box(182, 150, 22, 32, 'item', 3),
-    box(210, 150, 22, 32, 'item', 3),
-    path('M188 158H198M216 158H226', 'detail'),
-    cable('M164 176C176 200 190 220 230 226C280 232 300 200 330 186'),
-    cable('M244 226C300 240 380 250 430 300'),
-    place(346, 182, smallPlug(0, 0, 0)),
-    hexHead(440, 310, 15),
-    path('M420 330H462', 'bold'),
-    locator(592, 316, 0.5, 0.26),
+    closer(0, 118, 1.45, wicketDash(path(dashPanel, 'shade'))),
+    box(20, 176, 84, 110, 'part', 6),
+    path('M32 194H92M32 210H92M32 226H92M32 242H92', 'detail'),
+    place(96, 262, smallPlug(0, 0, 180)),
+    box(120, 226, 18, 30, 'item', 3),
+    box(146, 226, 18, 30, 'item', 3),
+    path('M125 234H133M151 234H159', 'detail'),
+    cable('M118 262C200 266 250 240 330 224C380 216 420 200 440 212'),
+    cable('M330 224C360 250 376 300 372 318'),
+    place(452, 220, smallPlug(0, 0, 30)),
+    hexHead(372, 326, 13),
+    path('M352 344H392', 'bold'),
   );
 }
 
-/** The alarm lamp and the dash panel in section: out to the front, or in from there until the collar lies flat. */
+/** The opening of the dash, and below it the dash panel tipped forward, its back up: plug and socket face each other. */
+function plugIn(): string {
+  return sheet(
+    closer(...CENTRE, wicketDash(path(dashPanel, 'shade'))),
+    path('M150 268H488L530 394H108Z', 'part'),
+    path('M168 280H470L502 382H136Z', 'detail'),
+    path('M212 296H426L440 370H198Z', 'item'),
+    path('M232 308H406L416 358H222Z', 'part'),
+    box(284, 318, 70, 32, 'shade', 4),
+    box(292, 310, 54, 14, 'item', 2),
+    cable('M196 160C250 176 312 160 318 210'),
+    place(318, 234, smallPlug(0, 0, 90), 0, 1.7),
+    arrow(318, 256, 318, 304, 14),
+  );
+}
+
+/** The alarm lamp and the dash panel in section, the seats to the right: out to the front, or in from there until the collar lies flat. */
 function alarmLamp(out: boolean): string {
   const x = out ? 236 : 292;
   const lamp =
@@ -177,15 +191,21 @@ function alarmLamp(out: boolean): string {
       'detail',
     );
   return sheet(
-    box(320, 30, 26, 126, 'part'),
-    box(320, 244, 26, 126, 'part'),
-    hatch(320, 30, 26, 126, 9),
-    hatch(320, 244, 26, 126, 9),
-    path('M120 60C170 90 170 310 120 340', 'hidden'),
-    lamp,
-    out ? pinchHand(404, 200, 0) : pinchHand(206, 200, 180, true),
-    out ? arrow(200, 330, 120, 330, 16) : arrow(120, 330, 200, 330, 16),
-    DASH,
+    place(
+      640,
+      0,
+      path('M346 30H640V370H346Z', 'back') +
+        path('M420 30V370M346 60H420M346 340H420', 'detail') +
+        box(320, 30, 26, 126, 'part') +
+        box(320, 244, 26, 126, 'part') +
+        hatch(320, 30, 26, 126, 9) +
+        hatch(320, 244, 26, 126, 9) +
+        path('M320 30C280 30 260 20 240 0M320 370C280 370 250 380 240 400', 'bold') +
+        lamp,
+      0,
+      [-1, 1],
+    ),
+    out ? arrow(160, 200, 236, 200, 20) : arrow(480, 200, 380, 200, 20),
   );
 }
 
@@ -197,6 +217,7 @@ export const switchPanel: Readonly<Record<string, string>> = {
   cutter: cutter(),
   fit: exploded(),
   wiring: wiring(),
+  'plug-in': plugIn(),
   'alarm-lamp-out': alarmLamp(true),
   'alarm-lamp-in': alarmLamp(false),
 };
