@@ -8,21 +8,33 @@ export const WIDE = 3;
 export const NARROW = 1.3;
 export const INK = '#1b1f22';
 export const ACCENT = '#0b6e5f';
-const TINT = '#bfe3da';
-const GREY = '#e8ebea';
-const SHADE = '#c9cfcd';
+export const TINT = '#bfe3da';
+export const GREY = '#e8ebea';
+export const SHADE = '#c9cfcd';
 
 /**
- * How a shape is drawn: `part` is what the step is about, `item` what the hand takes, `back` what stands
- * behind it, `shade` an opening or a dark face, `detail` a fine line, `bold` a wide line, `hidden` what
- * cannot be seen from here.
+ * How a shape is drawn: `part` is what the step is about, `item` what the hand takes, `face` a plain face of what is
+ * round it, `back` what stands behind it, `glass` a pane, `shade` an opening or a dark face, `detail` a fine
+ * line, `bold` a wide line, `hidden` what cannot be seen from here.
  */
-export type Ink = 'part' | 'item' | 'back' | 'shade' | 'detail' | 'bold' | 'hidden' | 'glove';
+export type Ink =
+  | 'part'
+  | 'item'
+  | 'face'
+  | 'back'
+  | 'glass'
+  | 'shade'
+  | 'detail'
+  | 'bold'
+  | 'hidden'
+  | 'glove';
 
 const INKS: Readonly<Record<Ink, string>> = {
   part: attributes('#fff', INK, WIDE),
   item: attributes(TINT, INK, WIDE),
+  face: attributes('#fff', INK, NARROW),
   back: attributes(GREY, INK, NARROW),
+  glass: attributes('#dfe7ea', INK, NARROW),
   shade: attributes(SHADE, INK, NARROW),
   detail: attributes('none', INK, NARROW),
   bold: attributes('none', INK, WIDE),
@@ -196,3 +208,16 @@ export const small = (content: string): string =>
 export const cable = (d: string): string =>
   `<path d="${d}" fill="none" stroke="${INK}" stroke-width="${WIDE * 3.4}" stroke-linejoin="round" stroke-linecap="round"/>` +
   `<path d="${d}" fill="none" stroke="${TINT}" stroke-width="${WIDE * 1.6}" stroke-linejoin="round" stroke-linecap="round"/>`;
+
+/** A part of a drawing that is seen through a window, as two states side by side; `shift` moves what is seen to the right. */
+export const window = (
+  id: string,
+  x: number,
+  y: number,
+  w: number,
+  h: number,
+  content: string,
+  shift = 0,
+): string =>
+  `<clipPath id="${id}"><rect x="${n(x)}" y="${n(y)}" width="${n(w)}" height="${n(h)}"/></clipPath>` +
+  `<g clip-path="url(#${id})">${shift === 0 ? content : place(shift, 0, content)}</g>`;

@@ -1,29 +1,23 @@
-/** Side views of the two invented vehicles, facing left. */
+/** The invented vehicles, facing left, on whose pictures their zones lie. */
+import { camera } from './camera.ts';
 import { tansyFerret } from './crash-bar.ts';
 import { tealSkerry } from './depth-transducer.ts';
-import { box, circle, path, sheet } from './pen.ts';
+import { cover, face, scenery, van } from './dray.ts';
+import { path, sheet, TINT } from './pen.ts';
 import { coverSide, wicketSide } from './wicket.ts';
 
-const wheel = (x: number, y: number, r: number): string =>
-  circle(x, y, r, 'shade') + circle(x, y, r * 0.55, 'part') + circle(x, y, 5, 'back');
-
+/** The Dray from its left, a little from the front and from above, so that its zones lie side by side. */
 function dray(): string {
+  const seen = camera({ round: 56, above: 9, scale: 0.108, point: [2700, 980, 0], stands: [352, 348] });
+  const tinted = (d: string): string => face(seen, d, TINT);
   return sheet(
-    path('M20 350H620', 'detail'),
-    path(
-      'M48 300C42 280 42 250 52 232L128 212L196 112C202 100 212 96 226 96H592C604 96 608 104 608 116V300C608 310 604 314 594 314H60C52 314 50 308 48 300Z',
-      'part',
+    van(seen, { end: cover(seen, 0, true) }),
+    scenery(
+      tinted('M2780 -200 2480L2780 200 2480L2780 200 2560L2780 -200 2560Z'),
+      tinted('M2780 200 2480L3180 200 2480L3180 200 2560L2780 200 2560Z'),
+      tinted('M2780 -200 2560L3180 -200 2560L3180 200 2560L2780 200 2560Z'),
+      tinted('M1950 960 1370L2180 958 1370L2250 930 1800C2250 930 1880 2120 930 1880 2110 930 1800Z'),
     ),
-    path('M46 262L120 258C126 290 122 300 118 312H60C50 312 46 300 46 262Z', 'item'),
-    path('M606 264H560V312H594C604 312 606 306 606 264Z', 'back'),
-    path('M146 210L204 120H268V210Z', 'back'),
-    path('M136 212V300M276 106V308M284 120H430V308H284ZM440 106V308', 'detail'),
-    path('M284 214H600M136 232H276', 'detail'),
-    path('M200 250C196 226 216 222 222 236L226 262H252V284H206Z', 'back'),
-    box(360, 84, 90, 12, 'item', 3),
-    path('M56 236L84 228L92 246L54 250Z', 'back'),
-    wheel(150, 312, 44),
-    wheel(506, 312, 44),
   );
 }
 
