@@ -69,7 +69,7 @@ const arch = (x: number): string =>
   `M${x - 430} ${HALF} 330C${x - 440} ${HALF} 600 ${x - 240} ${HALF} 790 ${x} ${HALF} 790C${x + 240} ${HALF} 790 ${x + 440} ${HALF} 600 ${x + 430} ${HALF} 330`;
 
 const side = `M380 ${HALF} 330L5380 ${HALF} 330L5400 ${HALF} 1200L5400 910 2280C5400 900 2400 5360 890 2440 5240 880 2440L1760 880 2440C1680 880 2440 1620 880 2420 1560 880 2340L900 965 1310L470 ${HALF} 1080Z`;
-const farSide = `M470 -${HALF} 1080L900 -965 1310L1560 -880 2340L5400 -910 2280L5380 -${HALF} 330L1500 -${HALF} 330Z`;
+const farSide = `M470 -${HALF} 1080L900 -965 1310L1560 -880 2340L5200 -890 2380L5380 -${HALF} 330L1500 -${HALF} 330Z`;
 const front = (v: Camera): string =>
   `${begin(nose(v, 50, 300))}L470 ${HALF} 1080${nose(v, 130, 1060, true)}Z`;
 const bonnet = (v: Camera): string =>

@@ -215,3 +215,16 @@ export const crossHead = (x: number, y: number, r = 11): string =>
     circle(0, 0, r, 'item') +
       path(`M${n(-r * 0.55)} 0H${n(r * 0.55)}M0 ${n(-r * 0.55)}V${n(r * 0.55)}`, 'bold'),
   );
+
+/** A flat gloved hand from the side, palm up under a load at the origin, the forearm going down and right. */
+export const flatHand = (x: number, y: number, mirror = false): string =>
+  place(
+    x,
+    y,
+    path(
+      'M-34 1H22C38 2 46 10 52 22L86 96L50 110L22 52C14 38 4 32 -10 24C-20 20 -32 18 -40 14C-46 8 -42 1 -34 1Z',
+      'glove',
+    ) + path('M-12 10C2 10 14 12 24 20M42 92L78 78', 'detail'),
+    0,
+    mirror ? [-1, 1] : 1,
+  );

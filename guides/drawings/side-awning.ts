@@ -1,190 +1,284 @@
 /** The drawings of the side awning guide. Marks in `guide.md` are fractions of these 640 × 400 boxes. */
-import { boltSide, gripHand, locator, palmHand, pinchHand, tape } from './hardware.ts';
-import { arrow, box, circle, path, place, sheet, turnArrow } from './pen.ts';
+import { type Camera, camera, hoop } from './camera.ts';
+import { face, scenery, van } from './dray.ts';
+import { boltSide } from './hardware.ts';
+import { arrow, box, circle, GREY, path, place, SHADE, sheet, TINT, turnArrow, window } from './pen.ts';
 
-const RIGHT = locator(8, 318, 0.98, 0.55);
+/** The right-hand side with its sliding door, the nose to the right; a point of the roof rail stands in the box. */
+const right = (scale: number, x: number, stands: readonly [number, number]): Camera =>
+  camera({ round: 56, above: 9, scale, point: [x, 880, 2370], stands, right: true });
 
-/** The van from its right-hand side, front to the right, from the roof down to `low`. */
-const vanRight = (low: number): string =>
-  path(`M40 ${low}V96C40 76 50 66 70 66H440C470 66 490 76 506 100L560 190L612 214V${low}`, 'part') +
-  path('M40 84H452', 'detail') +
-  path(`M416 110V${low}M512 190V${low}`, 'detail') +
-  path('M424 122H482L520 190H424Z', 'back') +
-  path(`M96 110H404V${low}M96 110V${low}M256 110V${low}`, 'detail');
+/** Where the three brackets sit: millimetres along the van, from the gap behind the front door. */
+const BRACKETS = [2500, 3100, 3700] as const;
+
+const strip = (from: number, to: number, low: number, high: number): string =>
+  `M${from} 892 ${low}L${to} 892 ${low}L${to} 886 ${high}L${from} 886 ${high}Z`;
+
+const holes = (v: Camera, x: number, r: number): string =>
+  face(v, hoop(x, 890, 2345, r, 'side') + hoop(x, 888, 2395, r, 'side'), SHADE);
 
 function rail(): string {
-  const pair = (x: number): string =>
-    circle(x, 152, 9, 'item') +
-    circle(x, 180, 9, 'item') +
-    path(`M${x - 14} 152H${x + 14}M${x - 14} 180H${x + 14}M${x} 138V194`, 'detail');
+  const seen = right(0.27, 3000, [310, 130]);
+  const joints = [2700, 3000, 3300, 3600].map((x) => `M${x} 892 2318L${x} 886 2422`).join('');
+  const crosses = BRACKETS.flatMap((x) =>
+    [2345, 2395].map((z) => `M${x - 26} 890 ${z}L${x + 26} 890 ${z}M${x} 890 ${z - 22}L${x} 890 ${z + 22}`),
+  ).join('');
+  const datum = seen.flat('M2350 884 2300L2350 980 1250L2350 980 700');
   return sheet(
-    path('M20 110C20 90 30 76 60 72H480C520 74 548 96 570 140L620 230V372', 'part'),
-    path('M20 118H492C520 120 540 140 556 168', 'bold'),
-    path('M20 126H490C514 128 534 146 548 172', 'detail'),
-    path('M512 126V372M520 128V372', 'bold'),
-    path('M530 176L600 290H530Z', 'back'),
-    path('M60 220H490V372', 'detail'),
-    tape(96, 130, 400, 72),
-    box(110, 138, 372, 56, 'part'),
-    path('M184 138V194M258 138V194M334 138V194M408 138V194', 'detail'),
-    pair(136),
-    pair(296),
-    pair(456),
-    gripHand(104, 208, 30),
-    gripHand(420, 214, -10, true),
-    RIGHT,
+    van(seen, { slides: true }),
+    scenery(
+      face(seen, strip(2380, 3900, 2295, 2440), '#f3ecd2'),
+      face(seen, strip(2420, 3820, 2312, 2426), '#fff'),
+      face(seen, joints, 'none'),
+      ...BRACKETS.map((x) =>
+        face(seen, hoop(x, 890, 2345, 16, 'side') + hoop(x, 888, 2395, 16, 'side'), TINT),
+      ),
+      face(seen, crosses, 'none'),
+    ),
+    `<path d="${datum}" fill="none" stroke="#0b6e5f" stroke-width="4"/>`,
   );
 }
 
+/** The upper edge of the right-hand side, as a band across the top of a drawing. */
+const band = (content: (v: Camera) => string): string => {
+  const seen = right(0.2, 3100, [320, 60]);
+  return (
+    window('edge', 0, 0, 640, 138, van(seen, { slides: true }) + scenery(content(seen))) +
+    path('M0 138H640', 'bold')
+  );
+};
+
+/**
+ * The roof edge in section, looked at from behind, outside on the right: skin, rain channel, the rail's inner wall and
+ * the sliding door below. The face that is drilled stands at x 166.
+ */
+const edge = (gaps: readonly number[] = []): string =>
+  `<path d="M-60 40C120 30 150 44 160 70L166 120V400H-60Z" fill="#eff2f1"/>` +
+  path('M-60 30H40C120 30 150 44 160 70L166 120V330H150V126L144 78C136 60 110 48 40 48H-60Z', 'shade') +
+  path('M144 84C120 92 96 100 92 128V250C94 284 120 312 150 316', 'bold') +
+  path('M160 70C180 66 200 72 204 84', 'bold') +
+  path('M150 346H178V400H150Z', 'back') +
+  path('M-60 78C10 74 50 90 84 120', 'detail') +
+  gaps.map((y) => `<path d="M146 ${y - 7}H170V${y + 7}H146Z" fill="#fff"/>`).join('');
+
+/** What runs behind the rail, well clear of the drill. */
+const wires = circle(66, 180, 9, 'item') + circle(76, 198, 9, 'item');
+
 function drillTwice(): string {
-  const rail = (hole: number): string =>
-    box(30, 232, 110 - hole / 2, 14, 'back') + box(140 + hole / 2, 232, 130 - hole / 2, 14, 'back');
-  const chuck =
-    path('M-26 -190H26V-120H-26Z', 'part') +
-    path('M-26 -170H26M-26 -150H26', 'detail') +
-    path('M-18 -120H18L12 -96H-12Z', 'back');
+  const tool = (bit: string): string =>
+    bit +
+    path('M96 -18L122 -26V26L96 18Z', 'back') +
+    path('M122 -30H320V30H122Z', 'part') +
+    path('M140 -30V30M156 -30V30', 'detail');
+  const thin = tool(
+    path('M-14 0L-4 -4H96V4H-4Z', 'part') +
+      box(34, -13, 30, 26, 'item', 3) +
+      path('M44 -13V13M54 -13V13', 'detail'),
+  );
+  const thick = tool(
+    path('M-18 0L-4 -11H96V11H-4Z', 'item') +
+      path('M10 -11L24 11M32 -11L46 11M54 -11L68 11M76 -11L90 11', 'detail'),
+  );
   return sheet(
-    path('M320 40V360', 'detail'),
-    rail(8) +
-      place(
-        140,
-        250,
-        chuck +
-          path('M-4 -96V4L0 12L4 4V-96Z', 'part') +
-          box(-14, -60, 28, 30, 'item', 3) +
-          path('M-14 -50H14M-14 -40H14', 'detail'),
-      ),
-    arrow(200, 90, 200, 170, 16),
-    place(
-      300,
+    window(
+      'pilot',
       0,
-      rail(26) +
-        place(
-          140,
-          254,
-          chuck +
-            path('M-12 -96V-4L0 10L12 -4V-96Z', 'item') +
-            path('M-12 -80L12 -66M-12 -56L12 -42M-12 -32L12 -18', 'detail'),
-        ),
+      0,
+      316,
+      400,
+      place(-40, 0, edge([240]) + wires) + place(106, 240, thin) + arrow(300, 176, 236, 176, 14),
     ),
-    arrow(500, 90, 500, 170, 16),
-    path('M40 330C120 316 200 344 290 330', 'bold'),
-    path('M350 330C420 316 520 344 610 330', 'bold'),
-    path('M140 256V318M440 266V318', 'hidden'),
-    locator(596, 8, 0.98, 0.55),
+    window(
+      'full',
+      324,
+      0,
+      316,
+      400,
+      place(-40, 0, edge([240]) + wires) + place(106, 240, thick) + arrow(300, 176, 236, 176, 14),
+      324,
+    ),
+    path('M320 0V400', 'bold'),
   );
 }
 
 function rivetNut(): string {
-  const skin = (x: number): string => box(x - 90, 176, 64, 14, 'back') + box(x + 26, 176, 64, 14, 'back');
-  const collar = (x: number): string => box(x - 40, 164, 80, 12, 'item', 3);
-  const threads = (x: number, top: number, low: number): string =>
-    Array.from({ length: Math.floor((low - top) / 8) }, (_, i) =>
-      path(`M${x - 12} ${top + i * 8}L${x + 12} ${top + 4 + i * 8}`, 'detail'),
-    ).join('');
-  const mandrel = (x: number, low: number): string =>
-    box(x - 12, 60, 24, low - 60, 'part', 2) + threads(x, 70, low);
+  const [top, low] = [256, 270];
+  const skin = (x: number): string => box(x - 90, top, 64, 14, 'back') + box(x + 26, top, 64, 14, 'back');
+  const collar = (x: number): string => box(x - 40, top - 12, 80, 12, 'item', 3);
+  const threads = (x: number, from: number, to: number): string =>
+    path(
+      Array.from(
+        { length: Math.floor((to - from) / 8) },
+        (_, i) => `M${x - 12} ${from + i * 8}L${x + 12} ${from + 4 + i * 8}`,
+      ).join(''),
+      'detail',
+    );
   return sheet(
-    path('M213 40V340M427 40V340', 'detail'),
+    band((v) => BRACKETS.map((x) => holes(v, x, 22)).join('')),
+    path('M213 150V392M427 150V392', 'detail'),
     skin(106),
-    path('M80 170H132V300H80Z', 'item'),
-    box(94, 176, 24, 124, 'part'),
-    threads(106, 240, 300),
+    path(`M80 ${top - 6}H132V380H80Z`, 'item'),
+    box(94, top, 24, 124, 'part'),
+    threads(106, 322, 380),
     collar(106),
-    arrow(106, 40, 106, 140, 16),
+    arrow(106, 156, 106, 232, 14),
     skin(320),
-    path('M294 170H346V300H294Z', 'item'),
-    mandrel(320, 310),
+    path(`M294 ${top - 6}H346V378H294Z`, 'item'),
+    box(308, 160, 24, 226, 'part', 2),
+    threads(320, 164, 384),
     collar(320),
-    box(284, 120, 72, 40, 'part', 4),
-    path('M284 134H356M284 146H356', 'detail'),
-    arrow(376, 110, 376, 50, 14),
+    box(284, 204, 72, 38, 'part', 4),
+    path('M284 218H356M284 230H356', 'detail'),
+    arrow(384, 236, 384, 166, 14),
     skin(534),
-    path('M508 170H560V190C590 196 590 222 560 228V270H508V228C478 222 478 196 508 190Z', 'item'),
-    box(522, 176, 24, 94, 'part'),
-    threads(534, 228, 270),
+    path(
+      `M508 ${top - 6}H560V${low}C590 276 590 302 560 308V350H508V308C478 302 478 276 508 ${low}Z`,
+      'item',
+    ),
+    box(522, top, 24, 94, 'part'),
+    threads(534, 308, 350),
     collar(534),
-    locator(596, 8, 0.98, 0.55),
   );
 }
+
+/** A bracket on the rail in section: plate, bead of sealant, two bolts, and the trough that is open to the top. */
+const onRail =
+  path('M168 116H186V330H168Z', 'shade') +
+  path('M188 80C204 84 214 92 216 106V200H404V150H432V214C432 232 422 240 406 240H324L216 320H188Z', 'item') +
+  place(216, 152, boltSide(70, 14), 90) +
+  place(216, 250, boltSide(70, 14), 90) +
+  path('M188 132V172M188 230V270', 'bold');
 
 function bracket(): string {
   return sheet(
-    path('M40 30C120 30 150 44 160 70L166 120V372H150V126L144 78C136 60 110 48 40 48Z', 'back'),
-    path('M160 70C180 66 200 72 204 84', 'bold'),
-    path('M168 116H186V330H168Z', 'shade'),
-    path(
-      'M188 80C204 84 214 92 216 106H420C450 106 462 126 462 150C462 180 440 196 412 196H392V172H410C424 172 430 164 430 152C430 142 424 136 412 136H330L216 320H188Z',
-      'item',
-    ),
-    place(216, 152, boltSide(70, 14), 90),
-    place(216, 240, boltSide(70, 14), 90),
-    path('M188 132V172M188 220V260', 'bold'),
-    place(262, 158, pinchHand(0, 0, 20)),
+    edge(),
+    onRail,
     turnArrow(232, 152, 34, 210, 330),
-    RIGHT,
+    window('where', 430, 256, 200, 136, overall(0.034, 512, 304)),
+    box(430, 256, 200, 136, 'bold'),
+    path('M430 310L330 244', 'detail'),
   );
 }
 
+/** The right-hand side of the van with the three brackets on its rail. */
+function overall(scale: number, x: number, y: number): string {
+  const seen = right(scale, 3000, [x, y]);
+  return van(seen, { slides: true }) + scenery(...BRACKETS.map((at) => bracketOn(seen, at)));
+}
+
+/** A bracket as it stands off the rail. */
+const bracketOn = (v: Camera, x: number): string =>
+  face(v, `M${x} 892 2300L${x} 1060 2400L${x} 1060 2460L${x} 892 2460Z`, TINT) +
+  face(v, `M${x - 40} 1060 2400L${x + 40} 1060 2400L${x + 40} 1060 2460L${x - 40} 1060 2460Z`, TINT) +
+  face(v, `M${x - 40} 892 2460L${x + 40} 892 2460L${x + 40} 1060 2460L${x - 40} 1060 2460Z`, '#fff');
+
+/** The rolled awning before the brackets: its front end down by some millimetres, all of it out by others. */
+function tube(v: Camera, down: number, out: number): string {
+  const [rear, nose] = [4650, 1650];
+  const y = 1060 + out;
+  const [low, high] = [2400, 2520];
+  return (
+    face(
+      v,
+      `M${nose} ${y} ${low - down}L${rear} ${y} ${low}L${rear} ${y} ${high}L${nose} ${y} ${high - down}Z`,
+      TINT,
+    ) +
+    face(
+      v,
+      `M${nose} ${y} ${low + 40 - down}L${rear} ${y} ${low + 40}M${nose} ${y} ${low + 80 - down}L${rear} ${y} ${low + 80}`,
+      'none',
+    ) +
+    face(
+      v,
+      `M${nose} ${y} ${low - down}L${nose} ${y - 110} ${low - down}L${nose} ${y - 110} ${high - down}L${nose} ${y} ${high - down}Z`,
+      SHADE,
+    ) +
+    face(
+      v,
+      `M${nose} ${y} ${high - down}L${nose} ${y - 110} ${high - down}L${rear} ${y - 110} ${high}L${rear} ${y} ${high}Z`,
+      '#fff',
+    )
+  );
+}
+
+/** A step platform beside the van. */
+const platform = (v: Camera, x: number): string =>
+  face(
+    v,
+    `M${x} 1900 0L${x} 1850 600M${x + 700} 1900 0L${x + 700} 1850 600M${x} 1450 0L${x} 1450 600M${x + 700} 1450 0L${x + 700} 1450 600`,
+    'none',
+  ) +
+  face(v, `M${x} 1450 600L${x + 700} 1450 600L${x + 700} 1850 600L${x} 1850 600Z`, GREY) +
+  face(v, `M${x} 1880 300L${x + 700} 1880 300L${x + 700} 2050 300L${x} 2050 300Z`, GREY);
+
 function lift(): string {
+  const seen = right(0.106, 2900, [284, 104]);
+  const [ax, ay] = seen.at(4500, 1460, 2420);
+  const [bx, by] = seen.at(1900, 1460, 1990);
   return sheet(
-    vanRight(372),
-    ...[100, 248, 396].map((x) => path(`M${x - 12} 78H${x + 12}V112H${x + 4}V92H${x - 12}Z`, 'item')),
-    place(246, 150, box(-196, -14, 392, 28, 'item', 10) + path('M-186 -4H186M-186 5H186', 'detail'), 5),
-    palmHand(120, 160, 0, true),
-    palmHand(152, 162),
-    palmHand(350, 182, 0, true),
-    palmHand(382, 184),
-    arrow(66, 112, 66, 44, 18),
-    box(70, 330, 130, 12, 'back', 3),
-    path('M84 342V390M186 342V390', 'bold'),
-    box(310, 330, 130, 12, 'back', 3),
-    path('M324 342V390M426 342V390', 'bold'),
-    locator(596, 8, 0.98, 0.55),
+    van(seen, { slides: true }),
+    scenery(
+      ...BRACKETS.map((x) => bracketOn(seen, x)),
+      platform(seen, 1700),
+      platform(seen, 3700),
+      tube(seen, 380, 380),
+    ),
+    arrow(ax, ay - 14, ax, ay - 74, 16),
+    arrow(bx, by + 46, bx, by + 14, 10),
   );
 }
 
 function lock(): string {
   return sheet(
-    path(
-      'M60 60H420C470 60 500 90 500 140V210C500 260 470 280 430 280H240V230H420C440 230 450 220 450 200V150C450 126 438 112 414 112H60Z',
-      'item',
-    ),
-    path('M250 120H400V222H250Z', 'part'),
-    path('M266 136H384M266 150H384', 'detail'),
-    path('M318 222V120M342 222V120', 'hidden'),
-    path('M318 230V280M342 230V280', 'hidden'),
-    place(330, 318, boltSide(30, 16), 180),
-    arrow(390, 376, 390, 306, 18),
-    RIGHT,
+    edge(),
+    onRail,
+    path('M452 40H590C620 40 632 60 632 90V200C632 240 610 256 580 256H470C458 256 452 250 452 240Z', 'face'),
+    path('M466 60C560 60 612 70 612 134C612 206 560 240 466 236', 'detail'),
+    circle(540, 150, 56, 'back'),
+    circle(540, 150, 40, 'face'),
+    path('M452 96H346C336 96 330 102 330 112V198H394V136H452Z', 'part'),
+    path('M354 240V170M370 240V170', 'hidden'),
+    place(362, 262, boltSide(70, 13), 180),
+    arrow(362, 364, 362, 296, 16),
   );
 }
 
-/** The rail from its end, opened: the lance goes in by the plug hole and waxes round the rivet nuts. */
+/** The rail along the van, opened: the lance goes in by the plug hole and waxes round the rivet nuts. */
 function railWax(): string {
   return sheet(
-    path('M60 110H560C580 110 590 120 590 140V250C590 270 580 280 560 280H60Z', 'part'),
-    path('M76 126H556C568 126 574 132 574 144V246C574 258 568 264 556 264H76Z', 'back'),
-    ...[280, 440].map(
-      (x) =>
-        box(x - 8, 126, 16, 44, 'item', 2) +
-        path(`M${x - 20} 110H${x + 20}V96H${x - 20}Z`, 'part') +
-        path(`M${x - 8} 136L${x + 8} 140M${x - 8} 146L${x + 8} 150M${x - 8} 156L${x + 8} 160`, 'detail'),
+    band(
+      (v) => face(v, hoop(4500, 890, 2370, 40, 'side'), TINT) + BRACKETS.map((x) => bracketOn(v, x)).join(''),
     ),
-    path('M240 96V40H480V96', 'shade'),
-    circle(60, 196, 30, 'shade'),
-    path('M-10 330C20 300 20 220 60 200C160 190 220 200 330 200', 'bold'),
-    circle(338, 200, 8, 'item'),
-    ...[-60, -30, 0, 30, 60, 120, 150, 210, 240].map((turn) =>
-      place(338, 200, path('M14 0H40', 'detail'), turn),
+    place(
+      0,
+      110,
+      path('M60 90H600C620 90 640 96 640 110V250H60Z', 'shade') +
+        path('M60 106H640V232H60Z', 'face') +
+        [260, 400, 540]
+          .map(
+            (x) =>
+              box(x - 44, 40, 88, 48, 'item', 3) +
+              box(x - 14, 88, 28, 6, 'part') +
+              box(x - 10, 106, 20, 44, 'item', 2) +
+              path(
+                `M${x - 10} 116L${x + 10} 120M${x - 10} 126L${x + 10} 130M${x - 10} 136L${x + 10} 140`,
+                'detail',
+              ),
+          )
+          .join('') +
+        circle(60, 170, 28, 'shade') +
+        path('M-10 290C20 280 20 196 60 172C150 166 200 176 320 176', 'bold') +
+        circle(328, 176, 8, 'item') +
+        [-60, -30, 0, 30, 60, 120, 150, 210, 240]
+          .map((turn) => place(328, 176, path('M14 0H38', 'detail'), turn))
+          .join('') +
+        place(150, 268, circle(0, 0, 20, 'item') + circle(0, 0, 10, 'part')) +
+        arrow(128, 256, 90, 206, 12),
     ),
-    place(150, 340, circle(0, 0, 24, 'item') + circle(0, 0, 12, 'part')),
-    arrow(120, 318, 88, 252, 14),
-    RIGHT,
   );
 }
 
-/** File names under the guide's `pictures/`. */
+/** File names under `side-awning/pictures/`. */
 export const sideAwning: Readonly<Record<string, string>> = {
   rail: rail(),
   drill: drillTwice(),

@@ -60,8 +60,8 @@ describe('a mark on a drawing', () => {
     const section = demo('roof-vent/pictures/section.svg');
     expect(
       await blank(section, [
-        [0.37, 0.27],
-        [0.37, 0.34],
+        [0.6, 0.43],
+        [0.43, 0.564],
       ]),
     ).toEqual([true, false]);
   });
