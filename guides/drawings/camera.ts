@@ -18,7 +18,7 @@ interface Stand {
   readonly right?: boolean;
 }
 
-export type Point = readonly [number, number, number];
+type Point = readonly [number, number, number];
 
 export interface Camera {
   /** Whether a face that looks this way (outwards) is seen, or stands edge on. */

@@ -16,7 +16,7 @@ export const frontView = (scale: number, z: number, y = 200): Camera =>
   camera({ round: 0, above: 8, scale, point: [0, 0, z], stands: [320, y] });
 
 /** A box by its front face (x), from y to y and z to z, and how deep it is: front, top and the side that is seen. */
-export function block(
+function block(
   v: Camera,
   x: number,
   [y1, y2]: readonly [number, number],

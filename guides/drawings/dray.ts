@@ -80,9 +80,10 @@ const roof =
   'M1560 880 2340C1620 880 2420 1680 880 2440 1760 880 2440L5240 880 2440C5380 500 2490 5380 -500 2490 5240 -880 2440L1760 -880 2440C1680 -880 2440 1620 -880 2420 1560 -880 2340C1500 -400 2380 1500 400 2380 1560 880 2340Z';
 const glass =
   'M960 880 1380L1540 800 2270C1500 400 2300 1500 -400 2300 1540 -800 2270L960 -880 1380C900 -400 1400 900 400 1400 960 880 1380Z';
-const door = `M1470 ${HALF} 370L1470 ${HALF} 800C1430 ${HALF} 950 1230 ${HALF} 1100 1180 966 1310L1680 880 2290L2350 882 2290L2350 ${HALF} 1250L2350 ${HALF} 370Z`;
+/** The outline of the front door. */
+export const door = `M1470 ${HALF} 370L1470 ${HALF} 800C1430 ${HALF} 950 1230 ${HALF} 1100 1180 966 1310L1680 880 2290L2350 882 2290L2350 ${HALF} 1250L2350 ${HALF} 370Z`;
 const flank = `M1470 ${HALF} 345L1470 ${HALF} 800C1430 ${HALF} 950 1230 ${HALF} 1100 1180 966 1310L1700 880 2350L5330 890 2350L5400 ${HALF} 1200L5380 ${HALF} 345Z`;
-const pane = 'M1300 958 1350L1712 890 2210L2275 892 2210L2275 958 1350Z';
+const doorPane = 'M1300 958 1350L1712 890 2210L2275 892 2210L2275 958 1350Z';
 const slider = `M2450 ${HALF} 370L2450 ${HALF} 1250L2450 884 2300L3720 884 2300L3720 ${HALF} 1250L3720 ${HALF} 370ZM3720 ${HALF} 1260L5150 ${HALF} 1260M3720 ${HALF} 1220L5150 ${HALF} 1220`;
 const panels = `M2450 ${HALF} 370L2450 884 2380M3900 ${HALF} 620L3900 884 2380M2350 ${HALF} 620L5380 ${HALF} 620`;
 const channel = 'M1760 880 2440L5240 880 2440M1740 880 2400L5330 890 2400';
@@ -189,14 +190,16 @@ function body(v: Camera): string {
   return `<path d="${v.flat(farSide)}${faces}" fill="#fff" stroke-width="5"/><path d="${faces}" fill="#fff" stroke="none"/>`;
 }
 
+const handle = (v: Camera): string =>
+  face(v, `M2180 ${HALF} 1150L2300 ${HALF} 1150L2300 ${HALF} 1110L2180 ${HALF} 1110Z`, GREY);
+
 /** What is seen of the side: `slides` where it is the right one, which has the sliding door. */
-const sideOf = (v: Camera, slides: boolean): string =>
+const sideOf = (v: Camera, slides: boolean, open: boolean): string =>
   `<g stroke="none">${face(v, flank, SIDE)}</g>` +
   face(v, door, 'none') +
-  face(v, pane, GLASS) +
+  (open ? '' : face(v, doorPane, GLASS) + handle(v)) +
   face(v, slides ? slider : panels, 'none') +
   face(v, channel, 'none') +
-  face(v, `M2180 ${HALF} 1150L2300 ${HALF} 1150L2300 ${HALF} 1110L2180 ${HALF} 1110Z`, GREY) +
   face(v, `M5330 ${HALF} 820L5395 ${HALF} 820L5398 940 1480L5330 945 1480Z`, SHADE);
 
 /** How the van is shown. */
@@ -205,12 +208,14 @@ interface Look {
   readonly slides?: boolean;
   /** How far the front edge of the front wheel is turned inwards, in millimetres. */
   readonly turn?: number;
+  /** The front door is left out. */
+  readonly open?: boolean;
   /** What stands in the place of the bumper cover, where that is not on the van as it is. */
   readonly end?: string;
 }
 
 /** The whole van, or what of it lies in the frame. */
-export function van(v: Camera, { slides = false, turn = 0, end }: Look = {}): string {
+export function van(v: Camera, { slides = false, turn = 0, open = false, end }: Look = {}): string {
   const axles = [
     [FRONT_AXLE, turn],
     [REAR_AXLE, 0],
@@ -222,9 +227,9 @@ export function van(v: Camera, { slides = false, turn = 0, end }: Look = {}): st
     face(v, screen, WHITE),
     face(v, glass, GLASS),
     face(v, begin(nose(v, 130, 1060)), 'none'),
-    ...(seesSide(v) ? [sideOf(v, slides), ...axles.map(([x, t]) => wheel(v, x, t))] : []),
+    ...(seesSide(v) ? [sideOf(v, slides, open), ...axles.map(([x, t]) => wheel(v, x, t))] : []),
     headlamps(v),
     end ?? cover(v),
-    mirror(v, 1),
+    open ? '' : mirror(v, 1),
   );
 }

@@ -1,5 +1,5 @@
 /** Fasteners, plugs, tools and hands that the drawings share. Each stands at its own origin until placed. */
-import { ACCENT, box, circle, ellipse, INK, NARROW, n, path, place, poly } from './pen.ts';
+import { box, circle, INK, NARROW, n, path, place, poly } from './pen.ts';
 
 function ring(sides: number, r: number, start = 0): [number, number][] {
   return Array.from({ length: sides }, (_, i) => {
@@ -104,71 +104,6 @@ export const ratchet = (x: number, y: number, turn = 0): string =>
     turn,
   );
 
-/**
- * A gloved hand that grips an edge: four fingers over the edge at the origin, the wrist going down.
- * The fingers point up.
- */
-export function gripHand(x: number, y: number, turn = 0, mirror = false): string {
-  const fingers = [-24, -8, 8, 24].map((fx, i) =>
-    box(fx - 8, i === 0 || i === 3 ? -14 : -20, 16, 48, 'glove', 8),
-  );
-  return place(
-    x,
-    y,
-    path('M-26 20C-32 44 -26 62 -20 76V96H24V76C32 60 36 44 32 20Z', 'glove') +
-      path('M30 34C46 26 54 12 58 0C62 -10 48 -16 43 -6C40 2 36 10 30 14Z', 'glove') +
-      box(-24, 92, 52, 22, 'part', 4) +
-      fingers.join(''),
-    turn,
-    mirror ? [-1, 1] : 1,
-  );
-}
-
-/** A gloved hand with thumb and finger together at the origin, the wrist going right. */
-export const pinchHand = (x: number, y: number, turn = 0, mirror = false): string =>
-  place(
-    x,
-    y,
-    path('M40 26C60 44 76 40 96 34L140 34V-28H96C86 -36 66 -42 52 -36L40 -24Z', 'glove') +
-      path('M0 4C-6 14 4 20 14 18L54 24C66 20 64 6 54 4L16 4Z', 'glove') +
-      path('M0 -2C-8 -12 2 -20 12 -18L40 -26C50 -34 66 -32 70 -24C72 -14 60 -8 50 -8L16 -2Z', 'glove') +
-      path('M70 -24C84 -22 88 -12 80 -6C74 -2 64 -2 56 -4M78 -6C90 0 90 12 80 16', 'detail') +
-      box(136, -34, 24, 74, 'part', 4),
-    turn,
-    mirror ? [1, -1] : 1,
-  );
-
-/** A flat open hand, palm up under a load at the origin, the wrist going down and right. */
-export const palmHand = (x: number, y: number, turn = 0, mirror = false): string =>
-  place(
-    x,
-    y,
-    path('M-56 2C-64 2 -64 14 -56 15L-10 18C-4 34 14 44 30 46L70 62L84 34L46 14C40 2 30 0 20 0Z', 'glove') +
-      path('M-6 2C-2 -8 10 -16 20 -14C28 -12 26 -4 20 -2L10 6', 'glove') +
-      poly(
-        [
-          [64, 66],
-          [84, 28],
-          [104, 38],
-          [84, 76],
-        ],
-        'part',
-      ),
-    turn,
-    mirror ? [-1, 1] : 1,
-  );
-
-/** The van in plan, front up, with a spot where the drawing was taken: `at` is 0–1 across and along. */
-export function locator(x: number, y: number, across: number, along: number): string {
-  return place(
-    x,
-    y,
-    `<path d="M4 10C6 2 30 2 32 10V70C32 76 4 76 4 70Z" fill="#fff" stroke="${INK}" stroke-width="${NARROW}"/>` +
-      `<path d="M6 22C12 17 24 17 30 22M4 28V66M32 28V66" fill="none" stroke="${INK}" stroke-width="${NARROW}"/>` +
-      `<circle cx="${n(4 + 28 * across)}" cy="${n(5 + 70 * along)}" r="6" fill="${ACCENT}" stroke="#fff" stroke-width="1.5"/>`,
-  );
-}
-
 /** Masking tape: a strip with torn ends. */
 export const tape = (x: number, y: number, w: number, h: number): string =>
   `<path d="M${n(x)} ${n(y)}H${n(x + w)}l-4 ${n(h / 4)} 4 ${n(h / 4)} -4 ${n(h / 4)} 4 ${n(h / 4)}H${n(x)}l4 ${n(-h / 4)} -4 ${n(-h / 4)} 4 ${n(-h / 4)}Z" fill="#f3ecd2" stroke="${INK}" stroke-width="${NARROW}"/>`;
@@ -183,13 +118,6 @@ export function hatch(x: number, y: number, w: number, h: number, gap = 14): str
   }
   return path(lines.join(''), 'detail');
 }
-
-/** A grip on a round lamp, seen from the front. */
-export const lampFront = (x: number, y: number, r = 40): string =>
-  circle(x, y, r, 'part') +
-  circle(x, y, r * 0.82, 'back') +
-  ellipse(x, y, r * 0.3, r * 0.3, 'part') +
-  path(`M${n(x - r * 0.5)} ${n(y - r * 0.5)}L${n(x - r * 0.2)} ${n(y - r * 0.2)}`, 'detail');
 
 /** A fir-tree clip from the side: head at the origin, stem up. */
 export const firTree = (): string =>

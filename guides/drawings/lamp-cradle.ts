@@ -23,6 +23,7 @@ import {
   circle,
   ellipse,
   GREY,
+  pane,
   path,
   place,
   SHADE,
@@ -59,10 +60,7 @@ function arch(): string {
   return sheet(
     window(
       'on',
-      0,
-      0,
-      317,
-      400,
+      pane(0, 0, 317, 400),
       van(seen, { turn: 110 }) +
         path(on, 'item') +
         screws.map(([x, y]) => lobeHead(x, y, 8)).join('') +
@@ -70,10 +68,7 @@ function arch(): string {
     ),
     window(
       'back',
-      323,
-      0,
-      317,
-      400,
+      pane(323, 0, 317, 400),
       van(seen, { turn: 110 }) +
         path(gap, 'shade') +
         path(folded, 'item') +
@@ -155,7 +150,11 @@ function topClip(): string {
     bay('M340 -780 1090L340 -520 1090L600 -520 1110L600 -780 1110Z', GREY),
   );
   return sheet(
-    window('front', 0, 0, 640, 200, van(seen) + open + clips.map(([x, y]) => clipHead(x, y, 9)).join('')),
+    window(
+      'front',
+      pane(0, 0, 640, 200),
+      van(seen) + open + clips.map(([x, y]) => clipHead(x, y, 9)).join(''),
+    ),
     path('M0 200H640', 'bold'),
     path('M213 214V390M427 214V390', 'detail'),
     panels(108),
@@ -255,9 +254,9 @@ function onTrestles(patch: string, detail: string): string {
     path(`M${x - 40} 186L${x - 52} 216M${x + 40} 186L${x + 52} 216`, 'bold') +
     box(x - 52, 178, 104, 12, 'shade', 3);
   return sheet(
-    window('above', 0, 0, 640, 214, scenery(cover(seen)) + trestle(180) + trestle(460) + patch),
+    window('above', pane(0, 0, 640, 214), scenery(cover(seen)) + trestle(180) + trestle(460) + patch),
     path('M290 190L20 222M350 190L620 222', 'detail'),
-    window('near', 20, 222, 600, 170, detail),
+    window('near', pane(20, 222, 600, 170), detail),
     box(20, 222, 600, 170, 'bold'),
   );
 }

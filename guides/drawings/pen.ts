@@ -209,15 +209,10 @@ export const cable = (d: string): string =>
   `<path d="${d}" fill="none" stroke="${INK}" stroke-width="${WIDE * 3.4}" stroke-linejoin="round" stroke-linecap="round"/>` +
   `<path d="${d}" fill="none" stroke="${TINT}" stroke-width="${WIDE * 1.6}" stroke-linejoin="round" stroke-linecap="round"/>`;
 
-/** A part of a drawing that is seen through a window, as two states side by side; `shift` moves what is seen to the right. */
-export const window = (
-  id: string,
-  x: number,
-  y: number,
-  w: number,
-  h: number,
-  content: string,
-  shift = 0,
-): string =>
-  `<clipPath id="${id}"><rect x="${n(x)}" y="${n(y)}" width="${n(w)}" height="${n(h)}"/></clipPath>` +
+/** A part of a drawing that is seen through a window of the form `d`; `shift` moves what is seen to the right. */
+export const window = (id: string, d: string, content: string, shift = 0): string =>
+  `<clipPath id="${id}"><path d="${d}"/></clipPath>` +
   `<g clip-path="url(#${id})">${shift === 0 ? content : place(shift, 0, content)}</g>`;
+
+/** The form of a window with square corners. */
+export const pane = (x: number, y: number, w: number, h: number): string => `M${x} ${y}h${w}v${h}h${-w}Z`;

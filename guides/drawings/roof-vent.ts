@@ -12,6 +12,7 @@ import {
   GREY,
   INK,
   NARROW,
+  pane,
   path,
   place,
   sheet,
@@ -192,14 +193,11 @@ function joint(): string {
     box(416, 84, 28, 9, 'item') +
     circle(210, 82, 30, 'bold');
   return sheet(
-    window('whole', 0, 0, 640, 128, strip),
+    window('whole', pane(0, 0, 640, 128), strip),
     path('M188 104L20 150M232 104L620 150', 'detail'),
     window(
       'near',
-      20,
-      150,
-      600,
-      240,
+      pane(20, 150, 600, 240),
       `<path d="M20 284H620V390H20Z" fill="#eff2f1"/>` +
         path('M10 264H300V284H10Z', 'shade') +
         path('M120 246C112 254 108 260 112 264H300C318 264 316 246 300 246Z', 'back') +

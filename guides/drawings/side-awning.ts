@@ -2,7 +2,7 @@
 import { type Camera, camera, hoop } from './camera.ts';
 import { face, scenery, van } from './dray.ts';
 import { boltSide } from './hardware.ts';
-import { arrow, box, circle, GREY, path, place, SHADE, sheet, TINT, turnArrow, window } from './pen.ts';
+import { arrow, box, circle, GREY, pane, path, place, SHADE, sheet, TINT, turnArrow, window } from './pen.ts';
 
 /** The right-hand side with its sliding door, the nose to the right; a point of the roof rail stands in the box. */
 const right = (scale: number, x: number, stands: readonly [number, number]): Camera =>
@@ -43,7 +43,7 @@ function rail(): string {
 const band = (content: (v: Camera) => string): string => {
   const seen = right(0.2, 3100, [320, 60]);
   return (
-    window('edge', 0, 0, 640, 138, van(seen, { slides: true }) + scenery(content(seen))) +
+    window('edge', pane(0, 0, 640, 138), van(seen, { slides: true }) + scenery(content(seen))) +
     path('M0 138H640', 'bold')
   );
 };
@@ -82,18 +82,12 @@ function drillTwice(): string {
   return sheet(
     window(
       'pilot',
-      0,
-      0,
-      316,
-      400,
+      pane(0, 0, 316, 400),
       place(-40, 0, edge([240]) + wires) + place(106, 240, thin) + arrow(300, 176, 236, 176, 14),
     ),
     window(
       'full',
-      324,
-      0,
-      316,
-      400,
+      pane(324, 0, 316, 400),
       place(-40, 0, edge([240]) + wires) + place(106, 240, thick) + arrow(300, 176, 236, 176, 14),
       324,
     ),
@@ -154,7 +148,7 @@ function bracket(): string {
     edge(),
     onRail,
     turnArrow(232, 152, 34, 210, 330),
-    window('where', 430, 256, 200, 136, overall(0.034, 512, 304)),
+    window('where', pane(430, 256, 200, 136), overall(0.034, 512, 304)),
     box(430, 256, 200, 136, 'bold'),
     path('M430 310L330 244', 'detail'),
   );

@@ -1,164 +1,255 @@
 /** The drawings of the swivel seat guide. Marks in `guide.md` are fractions of these 640 × 400 boxes. */
+import { type Camera, hoop } from './camera.ts';
+import { face, scenery } from './dray.ts';
 import {
-  boltSide,
-  clipHead,
-  crossHead,
-  gripHand,
-  lobeHead,
-  locator,
-  palmHand,
-  pinchHand,
-  plug,
-  ratchet,
-  smallPlug,
-} from './hardware.ts';
-import { arrow, box, cable, circle, type Ink, path, place, sheet, turnArrow, way } from './pen.ts';
+  adapter,
+  doorway,
+  extrude,
+  inDoorway,
+  intoCab,
+  onSeat,
+  roundSeatBox,
+  seat,
+  seatBox,
+} from './dray-cab.ts';
+import { boltSide, clipHead, crossHead, lobeHead, plug, ratchet, smallPlug } from './hardware.ts';
+import {
+  arrow,
+  box,
+  cable,
+  circle,
+  pane,
+  path,
+  place,
+  SHADE,
+  sheet,
+  TINT,
+  turnArrow,
+  way,
+  window,
+} from './pen.ts';
 
-const SEAT = locator(592, 316, 0.75, 0.3);
+const spot = (v: Camera, draw: (x: number, y: number) => string, x: number, y: number, z: number): string => {
+  const [px, py] = v.at(x, y, z);
+  return draw(px, py);
+};
 
-/** The seat from its left side, facing left; the front foot of the rail stands at the origin. */
-const seatSide = (ink: Ink = 'part'): string =>
-  path(
-    'M-10 -70C-24 -70 -28 -50 -16 -42L150 -26C180 -26 190 -40 196 -60L230 -220C234 -240 212 -250 202 -236L156 -84C150 -74 140 -70 128 -70Z',
-    ink,
-  ) +
-  path('M206 -244C200 -262 206 -282 222 -282C240 -282 244 -258 236 -240Z', ink) +
-  path('M-14 -44L150 -28M170 -96L208 -224', 'detail') +
-  box(-6, -26, 182, 12, 'back', 3) +
-  path('M0 -14V0H20V-14M150 -14V0H170V-14', 'part');
-
-const seatBox = (x: number, y: number): string =>
-  path(`M${x} ${y}H${x + 210}L${x + 222} ${y + 110}H${x - 12}Z`, 'back') + path(`M20 ${y + 110}H600`, 'bold');
+/** The skirt round the front and the near side of the seat box. */
+const skirtOf = (v: Camera): string =>
+  extrude(
+    v,
+    [
+      [1590, 450],
+      [1620, 770],
+      [2140, 770],
+      [2160, 450],
+    ],
+    360,
+    810,
+    TINT,
+  ) + face(v, 'M1660 812 510L1680 812 720L2090 812 720L2100 812 510Z', 'none');
 
 function skirt(): string {
+  const v = intoCab(0.42, [330, 150]);
   return sheet(
-    path('M210 30C220 16 420 16 430 30L444 176H196Z', 'back'),
-    path('M180 176C160 190 164 220 190 224H450C476 220 480 190 460 176Z', 'part'),
-    path('M210 200H430', 'detail'),
-    path('M170 226H470L484 250H156Z', 'back'),
-    path('M126 244H514L530 352H110Z', 'item'),
-    path('M146 262H494M140 336H502', 'detail'),
-    crossHead(140, 322, 13),
-    crossHead(500, 322, 13),
-    clipHead(210, 250, 10),
-    clipHead(320, 250, 10),
-    clipHead(430, 250, 10),
-    way(({ arrow }) => arrow(270, 350, 256, 394, 18) + arrow(370, 350, 384, 394, 18)),
-    SEAT,
+    scenery(roundSeatBox(v), seatBox(v), skirtOf(v), seat(v)),
+    [430, 585, 740].map((y) => spot(v, (x, py) => clipHead(x, py, 8), 1616, y, 735)).join(''),
+    [395, 775].map((y) => spot(v, (x, py) => crossHead(x, py, 10), 1594, y, 500)).join(''),
+    way(({ arrow: motion }) => {
+      const [ax, ay] = v.at(1580, 585, 580);
+      const [bx, by] = v.at(1400, 585, 580);
+      return motion(ax, ay, bx, by, 16);
+    }),
   );
 }
 
+const BOLTS = [
+  [1590, 430],
+  [1590, 730],
+  [2110, 430],
+  [2110, 730],
+] as const;
+
 function seatBolts(): string {
-  const rail = (x: number): string =>
-    box(x - 20, 50, 40, 310, 'back', 6) +
-    path(`M${x - 8} 96V318M${x + 8} 96V318`, 'detail') +
-    lobeHead(x, 80, 16) +
-    lobeHead(x, 332, 16);
+  const v = intoCab(0.42, [330, 200]);
+  const rail = (y: number): string =>
+    extrude(
+      v,
+      [
+        [1550, 802],
+        [1550, 830],
+        [2160, 830],
+        [2160, 802],
+      ],
+      y - 36,
+      y + 36,
+      SHADE,
+    ) + face(v, `M1630 ${y} 831L2070 ${y} 831`, 'none');
+  const [sx, sy] = v.at(1590, 730, 832);
+  const ghost = v.flat(
+    'M1540 340 900L1540 820 900L2090 820 900L2090 340 900ZM2000 340 980L2000 820 980L2180 820 1400L2180 340 1400Z',
+  );
   return sheet(
-    box(140, 30, 300, 350, 'part', 10),
-    path('M190 120H390V300H190Z', 'detail'),
-    rail(218),
-    rail(362),
-    arrow(290, 60, 290, 20, 14),
-    place(514, 340, ratchet(0, 0)),
-    path('M508 340H520V368L514 374L508 368Z', 'item'),
-    way(({ turn }) => turn(362, 80, 34, 40, -120)),
-    path('M380 96L494 330', 'hidden'),
-    SEAT,
+    scenery(roundSeatBox(v), seatBox(v), rail(430), rail(730)),
+    path(ghost, 'hidden'),
+    BOLTS.map(([x, y]) => spot(v, (px, py) => lobeHead(px, py, 12), x, y, 832)).join(''),
+    place(sx + 86, sy + 76, ratchet(0, 0)),
+    path(`M${sx + 80} ${sy + 76}h12v28l-6 8l-6 -8Z`, 'item'),
+    path(`M${sx + 4} ${sy + 12}L${sx + 78} ${sy + 108}`, 'hidden'),
+    way(({ turn }) => turn(sx, sy, 28, 330, 190)),
+  );
+}
+
+/** A plug on its loom out of the seat box, and its other half at the seat. */
+function plugPair(v: Camera, x: number, tipped: number, down: number): string {
+  const [x1, y1] = v.at(x, 600, 800);
+  const [sx, sz] = onSeat(x, 850, { tipped });
+  const [x2, y2] = v.at(sx, 600, sz);
+  return (
+    cable(`M${x1} ${y1}C${x1 - 6} ${y1 - 20} ${x1 + 8} ${y1 - 30} ${x1} ${y1 - 40}`) +
+    place(x1, y1 - 42, smallPlug(0, 0, -90)) +
+    cable(`M${x2} ${y2}C${x2} ${y2 + 14} ${x2 + 4} ${y2 + 16} ${x2 + 2} ${y2 + down}`)
   );
 }
 
 function tipped(): string {
+  const v = doorway(0.42, [1850, 860], [330, 220]);
+  const at = { tipped: 34 };
+  const [tx, tz] = onSeat(1540, 900, at);
+  const [ax, ay] = v.at(tx, 700, tz);
   return sheet(
-    seatBox(190, 280),
-    place(352, 268, place(-160, 0, seatSide()), 34),
-    gripHand(226, 138, 118),
-    cable('M236 284C230 262 232 256 240 246'),
-    place(238, 232, smallPlug(0, 0, -60)),
-    cable('M280 284C278 274 284 270 292 270'),
-    place(300, 264, smallPlug(0, 0, -40)),
-    arrow(150, 260, 118, 196, 18),
-    place(128, 330, plug(1)),
-    path('M84 300C84 290 96 290 108 296', 'bold'),
-    arrow(110, 300, 110, 268, 10),
-    path('M146 318L226 250', 'hidden'),
-    SEAT,
+    inDoorway(v, seatBox(v) + seat(v, at) + plugPair(v, 1700, 34, 24) + plugPair(v, 1880, 34, 16)),
+    arrow(ax + 44, ay + 60, ax + 30, ay + 4, 16),
+    window(
+      'close',
+      pane(0, 270, 190, 130),
+      `<rect y="270" width="190" height="130" fill="#fff"/>${place(150, 350, plug(1.2))}`,
+    ),
+    box(0, 270, 190, 130, 'bold'),
+    arrow(118, 316, 118, 284, 10),
   );
 }
 
 function heater(): string {
+  const v = doorway(0.62, [1960, 920], [330, 210]);
+  const at = { tipped: 34 };
+  const [ux, uz] = onSeat(1960, 846, at);
+  const [px, py] = v.at(ux, 825, uz);
+  const tube = (x: number): string => {
+    const [tx, tz] = onSeat(x, 838, at);
+    return face(v, hoop(tx, 822, tz, 22, 'side'), SHADE);
+  };
   return sheet(
-    path('M60 60H580C600 60 606 74 600 90L560 330H80L40 90C34 74 40 60 60 60Z', 'part'),
-    path('M90 90H550L530 190H110Z', 'back'),
-    path('M120 110H520M124 130H516M128 150H512M132 170H508', 'detail'),
-    box(80, 208, 480, 26, 'back', 12),
-    box(90, 290, 460, 26, 'back', 12),
-    place(360, 226, plug(1.8)),
-    box(360, 206, 60, 40, 'part', 4),
-    path('M390 206V190H430V150', 'bold'),
-    way(({ arrow }) => arrow(300, 360, 210, 360, 18)),
-    SEAT,
+    inDoorway(v, seatBox(v) + seat(v, at) + tube(1640) + tube(2060)),
+    place(px - 10, py + 16, place(0, 0, plug(1.1)), 212),
+    box(px - 14, py - 2, 30, 26, 'part', 4),
+    way(({ arrow: motion }) => motion(px + 30, py + 70, px + 92, py + 106, 16)),
   );
 }
 
 function seatOut(): string {
+  const v = doorway(0.25, [1900, 1000], [330, 222]);
+  const out = { up: 260, out: 760, fill: TINT };
+  const [ux, uy] = v.at(1800, 590, 1060);
+  const [ox, oy] = v.at(1420, 1300, 1100);
   return sheet(
-    seatBox(170, 290),
-    place(216, 232, seatSide('item'), 0, 0.8),
-    palmHand(206, 222, 0, true),
-    palmHand(356, 226),
-    path('M530 20C560 60 572 120 572 180V390', 'bold'),
-    path('M544 20C574 60 586 120 586 180V390', 'detail'),
-    arrow(120, 200, 120, 120, 20),
-    arrow(470, 240, 550, 240, 20),
-    locator(8, 8, 0.75, 0.3),
+    inDoorway(v, seatBox(v) + arrow(ux, uy + 20, ux, uy - 40, 14)),
+    scenery(seat(v, out)),
+    arrow(ox + 20, oy + 6, ox - 20, oy + 62, 16),
   );
 }
 
-function adapter(): string {
+const disc = (v: Camera, r: number, fill: string): string => face(v, hoop(1880, 585, 838, r, 'floor'), fill);
+
+const plate = (v: Camera): string =>
+  adapter(v) +
+  disc(v, 190, '#fff') +
+  disc(v, 160, 'none') +
+  face(
+    v,
+    'M1640 800 800L1640 800 830L1690 800 830L1690 960 830L1740 960 830L1740 960 800L1640 960 800Z',
+    '#fff',
+  );
+
+function adapterOn(): string {
+  const v = intoCab(0.5, [330, 220]);
   return sheet(
-    box(150, 36, 340, 328, 'back', 10),
-    box(170, 56, 300, 288, 'item', 14),
-    circle(320, 200, 118, 'part'),
-    circle(320, 200, 96, 'detail'),
-    circle(320, 200, 40, 'shade'),
-    ...[
-      [198, 84],
-      [442, 84],
-      [198, 316],
-      [442, 316],
-    ].map(([x = 0, y = 0]) => lobeHead(x, y, 16)),
-    path('M462 190H560C576 190 576 214 560 214H462', 'part'),
-    arrow(320, 140, 320, 104, 14),
-    path('M222 100L418 300M418 100L222 300', 'hidden'),
-    locator(8, 8, 0.75, 0.3),
+    scenery(roundSeatBox(v), seatBox(v), plate(v), disc(v, 60, SHADE)),
+    (
+      [
+        [1670, 410],
+        [1670, 760],
+        [2090, 410],
+        [2090, 760],
+      ] as const
+    )
+      .map(([x, y]) => spot(v, (px, py) => lobeHead(px, py, 12), x, y, 838))
+      .join(''),
+    spot(v, (x, y) => spot(v, (x2, y2) => arrow(x, y, x2, y2, 12), 1670, 585, 838), 1770, 585, 838),
   );
 }
 
 function loop(): string {
+  const v = intoCab(0.5, [330, 250]);
+  const [x, y] = v.at(1880, 585, 838);
   return sheet(
-    path('M100 230H270V250H100ZM370 230H540V250H370Z', 'back'),
-    path('M120 250V370M520 250V370', 'bold'),
-    path('M110 196H280V222H110ZM360 196H530V222H360Z', 'item'),
-    path('M268 190H292V262H280V204H268ZM372 190H348V262H360V204H372Z', 'part'),
-    cable('M320 372V220C320 160 250 160 250 118C250 76 330 74 362 100C388 122 402 84 446 62'),
-    turnArrow(320, 296, 56, 160, 40),
-    SEAT,
+    scenery(roundSeatBox(v), seatBox(v), plate(v), disc(v, 74, TINT), disc(v, 50, SHADE)),
+    cable(
+      `M${x} ${y + 6}C${x - 4} ${y - 60} ${x - 70} ${y - 70} ${x - 60} ${y - 130}C${x - 50} ${y - 180} ${x + 60} ${y - 180} ${x + 60} ${y - 120}C${x + 60} ${y - 80} ${x + 100} ${y - 90} ${x + 130} ${y - 130}`,
+    ),
+    path(`M${x - 25} ${y + 4}A26 17 0 0 0 ${x + 25} ${y + 4}`, 'bold'),
+    turnArrow(x, y + 6, 110, 160, 40),
+  );
+}
+
+/** The seat on the adapter: tipped back for its plugs, or down. */
+function onAdapter(v: Camera, back: number): string {
+  return (
+    seatBox(v) +
+    adapter(v) +
+    face(
+      v,
+      'M1640 800 800L1640 800 830L1690 800 830L1690 930 830L1740 930 830L1740 930 800L1640 930 800Z',
+      '#fff',
+    ) +
+    seat(v, { tipped: back, up: 40 })
+  );
+}
+
+function seatSet(): string {
+  const v = doorway(0.42, [1850, 860], [330, 220]);
+  const at = { tipped: 34 };
+  const [tx, tz] = onSeat(1540, 900, at);
+  const [ax, ay] = v.at(tx, 700, tz);
+  const joined = (x: number): string => {
+    const [x1, y1] = v.at(x, 600, 838);
+    const [sx, sz] = onSeat(x, 850, { tipped: 34, up: 40 });
+    const [x2, y2] = v.at(sx, 600, sz);
+    return (
+      cable(`M${x1} ${y1}C${x1 - 6} ${y1 - 30} ${x2 + 8} ${y2 + 30} ${x2} ${y2}`) +
+      place((x1 + x2) / 2 - 2, (y1 + y2) / 2 - 8, smallPlug(0, 0, -90))
+    );
+  };
+  return sheet(
+    inDoorway(v, onAdapter(v, 34) + joined(1700) + joined(1880)),
+    arrow(ax + 60, ay - 40, ax + 74, ay + 26, 16),
   );
 }
 
 function seatOn(): string {
+  const v = doorway(0.36, [1850, 960], [330, 200]);
+  const bolt = (x: number): string => {
+    const [px, py] = v.at(x, 790, 800);
+    return place(px, py + 16, boltSide(26, 8), 180);
+  };
+  const [hx, hy] = v.at(1700, 930, 815);
+  const [tx, ty] = v.at(1880, 590, 1000);
   return sheet(
-    seatBox(190, 286),
-    box(186, 270, 218, 14, 'item', 4),
-    box(210, 258, 170, 12, 'item', 4),
-    place(226, 258, seatSide(), 0, 0.85),
-    place(232, 300, boltSide(34, 9), 180),
-    place(366, 300, boltSide(34, 9), 180),
-    path('M196 276H126C114 276 110 286 118 290', 'bold'),
-    turnArrow(296, 30, 74, 150, 30),
-    place(110, 296, pinchHand(0, 0, 128, false)),
-    SEAT,
+    inDoorway(v, onAdapter(v, 0)),
+    bolt(1800),
+    bolt(2090),
+    circle(hx, hy, 5, 'item'),
+    turnArrow(tx, ty - 30, 74, 150, 30),
   );
 }
 
@@ -169,7 +260,8 @@ export const swivelSeat: Readonly<Record<string, string>> = {
   tipped: tipped(),
   heater: heater(),
   'seat-out': seatOut(),
-  adapter: adapter(),
+  adapter: adapterOn(),
   loop: loop(),
+  'seat-set': seatSet(),
   'seat-on': seatOn(),
 };
