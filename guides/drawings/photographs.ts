@@ -1,16 +1,14 @@
 /**
- * Renders the photograph-like pictures of the demo, with grain and shade. Each is stored turned, with the EXIF
- * orientation that sets it upright, a date and a position, as a phone would; the position is in the open sea.
- * Run: `npx tsx guides/drawings/photographs.ts`.
+ * The photograph-like pictures of the demo, with grain and shade. Each is stored turned, with the EXIF orientation that
+ * sets it upright, a date and a position, as a phone would; the position is in the open sea.
  */
-import { join } from 'node:path';
 import sharp from 'sharp';
 import { scenes } from './scenes.ts';
 
 const WIDTH = 1200;
 const HEIGHT = 900;
 
-/** A photograph: where it goes, the EXIF orientation it is stored with, and what it shows. */
+/** A photograph: where it goes below `guides/`, the EXIF orientation it is stored with, and what it shows. */
 interface Photograph {
   readonly file: string;
   readonly orientation: 3 | 6 | 8;
@@ -99,7 +97,7 @@ const panel = `
   ${[380, 492, 604, 716].map(rocker).join('')}
   <circle cx="600" cy="690" r="62" fill="#1a1c1e" stroke="#0c0e10" stroke-width="6"/><circle cx="600" cy="690" r="40" fill="#0d0e0f"/>`;
 
-const photographs: readonly Photograph[] = [
+export const photographs: readonly Photograph[] = [
   { file: 'lamp-cradle/pictures/bench.jpg', orientation: 6, scene: bench },
   { file: 'flush-sensors/pictures/finished.jpg', orientation: 8, scene: rear },
   { file: 'switch-panel/pictures/fitted.jpg', orientation: 3, scene: panel },
@@ -129,16 +127,16 @@ function grain(): Buffer {
   return pixels;
 }
 
-const noise = grain();
-for (const { file, orientation, scene } of photographs) {
+/** The bytes of a photograph, as a camera would store them. */
+export async function taken({ orientation, scene }: Photograph): Promise<Buffer> {
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" width="${WIDTH}" height="${HEIGHT}">${scene}</svg>`;
   const upright = await sharp(Buffer.from(svg))
     .blur(1.1)
-    .composite([{ input: noise, raw: { width: WIDTH, height: HEIGHT, channels: 4 } }])
+    .composite([{ input: grain(), raw: { width: WIDTH, height: HEIGHT, channels: 4 } }])
     .removeAlpha()
     .png()
     .toBuffer();
-  await sharp(upright)
+  return sharp(upright)
     .rotate(STORED_TURN[orientation])
     .jpeg({ quality: 62, mozjpeg: true })
     .withMetadata({ orientation })
@@ -151,5 +149,5 @@ for (const { file, orientation, scene } of photographs) {
         GPSLongitude: '30/1 15/1 0/1',
       },
     })
-    .toFile(join(import.meta.dirname, '..', file));
+    .toBuffer();
 }

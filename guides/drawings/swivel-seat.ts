@@ -231,7 +231,7 @@ function seatSet(): string {
     );
   };
   return sheet(
-    inDoorway(v, onAdapter(v, 34) + joined(1700) + joined(1880)),
+    inDoorway(v, onAdapter(v, 34) + joined(1690) + joined(1800) + joined(1910)),
     arrow(ax + 60, ay - 40, ax + 74, ay + 26, 16),
   );
 }
