@@ -32,9 +32,10 @@ export function firstSentence(text: string): string {
 
 /** The lines of an example as they are shown: what is too long on purpose need not be read to its end. */
 export function excerptLines(text: string): readonly string[] {
+  // Some examples are too long by thousands of lines: no more are taken apart than are shown.
   const lines = text
     .trimEnd()
-    .split('\n')
+    .split('\n', 41)
     .map((line) => (line.length > 160 ? `${line.slice(0, 160)}…` : line));
   return lines.length > 40 ? [...lines.slice(0, 40), '…'] : lines;
 }

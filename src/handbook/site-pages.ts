@@ -2,6 +2,7 @@ import type { ElementContent } from 'hast';
 import type { RuleExample } from '../diagnostics/rule-card.ts';
 import type { Markup } from '../html/markup.ts';
 import { stringify } from '../html/stringify.ts';
+import { oncePer } from '../job/once.ts';
 import { frameOf, type PageContext } from '../pages/frame/context.ts';
 import { handbookFolder } from '../pages/frame/reference-paths.ts';
 import type { FrameView, LinkView } from '../pages/frame/shared-views.ts';
@@ -79,12 +80,9 @@ export function handbookPages(
   const pages = new Map([
     ['index.html', view('Handbook', { up: null, body: words(opening), wants: wantViews(chapters) })],
     ...own,
-    [
-      'directives.html',
-      view('Everything that a guide may say', { entries: directiveEntries.map(entryView) }),
-    ],
-    ['files.html', view('The files of a workspace', { entries: fileEntries.map(entryView) })],
-    ['rules.html', view('What a check finds', { rules: ruleCards.map(ruleView) })],
+    ['directives.html', view('Everything that a guide may say', { entries: entryViews(directiveEntries) })],
+    ['files.html', view('The files of a workspace', { entries: entryViews(fileEntries) })],
+    ['rules.html', view('What a check finds', { rules: ruleViews(ruleCards) })],
   ]);
   return new Map([...pages].map(([name, made]) => [handbookFolder + name, made]));
 }
@@ -109,6 +107,10 @@ function wantViews(chapters: readonly Chapter[]): HandbookView['wants'] {
     { want: 'Understand a finding', links: [rules] },
   ];
 }
+
+/** The same for every shop, and some hundred: made once. */
+const entryViews = oncePer((entries: readonly HandbookEntry[]) => entries.map(entryView));
+const ruleViews = oncePer((cards: typeof ruleCards) => cards.map(ruleView));
 
 function entryView({ id, title, lead, rows, example }: HandbookEntry): EntryView {
   return {

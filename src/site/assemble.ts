@@ -132,15 +132,25 @@ export async function assetFiles(
     keepFile(store, 'assets/shop.css', accentStyle(settings.accent)),
     keepFile(store, 'assets/notices.txt', await readNotices()),
     ...pageScripts.map(([name, text]) => keepFile(store, `assets/${name}.js`, text)),
-    keepFile(store, schemaPath, guideSchemaJson()),
-    keepFile(store, 'schema/release.schema.json', recordSchemaJson()),
-    keepFile(store, 'schema/comparison.schema.json', comparisonSchemaJson()),
-    keepFile(store, 'schema/recall.schema.json', recallSchemaJson()),
-    keepFile(store, 'schema/vehicle-record.schema.json', vehicleRecordSchemaJson()),
+    ...schemas().map(([path, text]) => keepFile(store, path, text)),
     keepFile(store, manifestPath, siteManifest(settings)),
     ...(await siteIcons(settings.accent)).map(({ path, bytes }) => keepFile(store, path, bytes)),
   ];
 }
+
+/** The schemas of all data that a site has, by path: the same for every shop, so they are written once. */
+function schemas(): readonly (readonly [string, string])[] {
+  written ??= [
+    [schemaPath, guideSchemaJson()],
+    ['schema/release.schema.json', recordSchemaJson()],
+    ['schema/comparison.schema.json', comparisonSchemaJson()],
+    ['schema/recall.schema.json', recallSchemaJson()],
+    ['schema/vehicle-record.schema.json', vehicleRecordSchemaJson()],
+  ];
+  return written;
+}
+
+let written: readonly (readonly [string, string])[] | null = null;
 
 /** What the shop owns as a classic script that sets one global. */
 function cribScript(crib: readonly CribEntry[]): string {

@@ -5,8 +5,15 @@ import { type Chapter, chapterOf } from '../handbook/chapters.ts';
 
 const folder = fileURLToPath(new URL('../../handbook/', import.meta.url));
 
-/** Reads the handbook's chapters, by name. */
-export async function readChapters(): Promise<readonly Chapter[]> {
+/** Reads the handbook's chapters, by name: once, since they come with the program. */
+export function readChapters(): Promise<readonly Chapter[]> {
+  shipped ??= read();
+  return shipped;
+}
+
+let shipped: Promise<readonly Chapter[]> | null = null;
+
+async function read(): Promise<readonly Chapter[]> {
   const names = (await readdir(folder)).filter((name) => name.endsWith('.md')).sort();
   return Promise.all(
     names.map(async (name) =>

@@ -11,9 +11,17 @@ const top = dirname(own);
 
 /**
  * What makes this Baybook's work different from any other's: its own code, layouts and handbook, the packages that it
- * stands on, and the version of Node. Work that another has left in the store is not taken for its own.
+ * stands on, and the version of Node. Work that another has left in the store is not taken for its own. Read once: the
+ * code that works is the one that was loaded.
  */
 export function ownIdentity(): string {
+  known ??= readIdentity();
+  return known;
+}
+
+let known: string | null = null;
+
+function readIdentity(): string {
   const shipped = [own, join(top, 'templates'), join(top, 'handbook')].flatMap((folder) =>
     readdirSync(folder, { recursive: true, encoding: 'utf8' })
       .filter((name) => /\.(?:js|ts|css|liquid|txt|md)$/.test(name))

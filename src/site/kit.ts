@@ -2,6 +2,7 @@ import type { Fonts } from '../cut/drawing/metrics.ts';
 import type { Chapter } from '../handbook/chapters.ts';
 import { compactStyle } from '../html/compact-style.ts';
 import { styleRequests } from '../html/style-requests.ts';
+import { oncePer } from '../job/once.ts';
 import { type Layouts, prepareLayouts, type RenderLayout } from '../pages/layouts/layouts.ts';
 import type { WorkspaceFiles } from '../shop/files/workspace-files.ts';
 import { readChapters } from './chapters.ts';
@@ -50,7 +51,7 @@ export async function readKit(
   const scripts = scriptNames.map(async (name) => [name, await browserScript(name)] as const);
   const hasOwn = [...templates.own].some((name) => templates.layouts.has(name));
   return {
-    render: hasOwn ? await guardedLayouts(templates.layouts) : prepareLayouts(templates.layouts),
+    render: hasOwn ? await guardedLayouts(templates.layouts) : preparedOnce(templates.layouts),
     styles: templates.styles,
     compactStyles: new Map([...templates.styles].map(([name, text]) => [name, compactStyle(text)])),
     problems: [...templates.own].flatMap((name) =>
@@ -63,6 +64,9 @@ export async function readKit(
     chapters: await readChapters(),
   };
 }
+
+/** The built-in layouts are the same for all sites of a run. */
+const preparedOnce = oncePer((layouts: Layouts) => prepareLayouts(layouts));
 
 /** The guard reads whole pages; a shop without layouts of its own need not load it. */
 async function guardedLayouts(layouts: Layouts): Promise<RenderLayout> {

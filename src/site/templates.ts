@@ -27,12 +27,10 @@ interface TemplateFiles {
  * whatever folder the built-in file stands in, so that a shop need not know the folders.
  */
 export async function readTemplates(workspace: TemplateFiles): Promise<Templates> {
-  const texts = new Map<string, string>();
+  shipped ??= readBuiltIn();
+  const { texts: builtInTexts, ...builtInOnly } = await shipped;
+  const texts = new Map(builtInTexts);
   const own = new Set<string>();
-  const paths = await readdir(builtIn, { recursive: true });
-  for (const path of paths.filter(isTemplate).sort()) {
-    texts.set(basename(path), await readFile(join(builtIn, path), 'utf8'));
-  }
   for (const path of [...workspace.paths].sort()) {
     const name = path.startsWith(ownFolder) ? path.slice(ownFolder.length) : '';
     const bytes = texts.has(name) ? workspace.read(path) : null;
@@ -40,8 +38,22 @@ export async function readTemplates(workspace: TemplateFiles): Promise<Templates
     texts.set(name, new TextDecoder().decode(bytes));
     own.add(name);
   }
+  return own.size === 0 ? { ...builtInOnly, own } : { ...byKind(texts), own };
+}
+
+/** What comes with the program, read once: the same layouts are the same object, which is made ready once. */
+let shipped: ReturnType<typeof readBuiltIn> | null = null;
+
+async function readBuiltIn() {
+  const paths = (await readdir(builtIn, { recursive: true })).filter(isTemplate).sort();
+  const read = async (path: string) => [basename(path), await readFile(join(builtIn, path), 'utf8')] as const;
+  const texts: ReadonlyMap<string, string> = new Map(await Promise.all(paths.map(read)));
+  return { texts, ...byKind(texts) };
+}
+
+function byKind(texts: ReadonlyMap<string, string>): Pick<Templates, 'layouts' | 'styles'> {
   const ending = (end: string) => new Map([...texts].filter(([name]) => name.endsWith(end)));
-  return { layouts: ending('.liquid'), styles: ending('.css'), own };
+  return { layouts: ending('.liquid'), styles: ending('.css') };
 }
 
 /** What of others stands in every site, with its licences. */
