@@ -29,10 +29,11 @@ function sample(): readonly string[] {
   const inOneFile = pages.filter(
     (path) => path.startsWith('guides/') && ![...inPages, ...rehearsals, ...cards].includes(path),
   );
+  // A guide in one file has the page's own content, and files of its own that look at it.
   const guides = [
     ...sampleOf(inPages, 1),
-    ...sampleOf(inOneFile, 1),
     ...sampleOf([...rehearsals, ...cards], 2),
+    ...(long ? inOneFile : []),
   ];
   const handbook = pages.filter((path) => path.startsWith('handbook/'));
   const others = pages.filter((path) => !alike(path) && !/^(?:guides|handbook)\//.test(path));
@@ -91,6 +92,11 @@ describe('the demo shop, every page of it', () => {
   it('shows a job sheet that is clean by axe and leads back with a key', async () => {
     const { page } = await open(site.browser, site.folder, 'guides/crash-bar/index.html');
     await page.click('.paper-job');
+    // Of its sheets, which are built alike, each run takes the cover, one of steps and the last.
+    if (!long)
+      await page.evaluate(
+        `[...document.querySelectorAll('.paper-sheet')].slice(2, -1).forEach((one) => one.remove())`,
+      );
     expect(await axeFaults(page, '.paper-view')).toEqual([]);
     await page.keyboard.press('Escape');
     expect(await page.locator('main').isVisible()).toBe(true);
@@ -189,12 +195,12 @@ describe('the demo shop, every page of it', () => {
   it.each(sampleOf(looks, 2))(
     'is clean by axe with everything unfolded, %s and %i px wide',
     async (colorScheme, width) => {
-      // The glossary, which is long and has nothing of its own, is left to the long run.
-      const kinds = ['index', 'fasteners/', 'guides/', 'handbook/f', 'platforms/', 'tools/'];
-      const firsts = kinds.map((kind) => pages.find((path) => path.startsWith(kind)) ?? kind);
-      // A guide in one file has the page's own content. In each run the kinds take turns.
-      const turn = firsts.filter((_, i) => (i % 2 === 0) === (width === 390));
+      // In each run those kinds that no other file looks at like this, in turn.
+      const kind = width === 390 ? 'guides/' : 'handbook/f';
+      const turn = pages.filter((path) => path.startsWith(kind)).slice(0, 1);
+      // A guide in one file has the page's own content.
       const paths = long ? pages.filter((path) => !/^guides\/(.+)\/\1\.html$/.test(path)) : turn;
+      expect(paths.length).toBeGreaterThan(0);
       expect(await on(paths, (path) => violations(path, colorScheme, width))).toEqual([]);
     },
   );

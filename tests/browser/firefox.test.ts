@@ -1,9 +1,15 @@
+import { execFileSync } from 'node:child_process';
 import { copyFile, mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { shortFingerprint } from '../../src/pages/frame/identity.ts';
+import { long } from '../samples.ts';
 import { files, inspection } from '../site/workspace.ts';
-import { firefoxSiteForTests } from './site-for-tests.ts';
+import { expectFeet, expectSound, jobSheetOf, printInFirefox } from './job-sheet.ts';
+import { guideData } from './printing.ts';
+import { papers, textOf } from './sheets.ts';
+import { demoForTests, firefoxSiteForTests } from './site-for-tests.ts';
 
 /** What a page tells of itself, worked out in the page. */
 const facts = `({
@@ -14,6 +20,7 @@ const facts = `({
 })`;
 
 const site = firefoxSiteForTests(() => [inspection(), files()]);
+const press = demoForTests();
 
 beforeAll(async () => {
   await mkdir(join(site.top, 'received files'));
@@ -84,6 +91,39 @@ describe('Firefox, from file://', () => {
         expect(new Set(asked.filter((url) => url.startsWith('file:'))).size).toBeLessThanOrEqual(1);
       }
       await context.close();
+    },
+  );
+});
+
+describe('the job sheet', () => {
+  /** In each run one guide on one paper; in the long run the longest on both. */
+  const printed = papers.filter(({ format }) => long || format === 'Letter');
+
+  it.each(printed)(
+    'prints as it was filled on the paper that is asked for, each sheet with its foot, as in Chromium: $format',
+    async (paper) => {
+      const name = long ? 'lamp-cradle' : 'depth-transducer';
+      const data = await guideData(press, name);
+      const file = join(press.top, `job ${name}.pdf`);
+      const { count } = await jobSheetOf(press, press, name, paper, file);
+      expect(expectFeet(file, data)).toBe(count);
+      const size = paper.format === 'A4' ? /595\S* x 84\S* pts/ : /612 x 792 pts/;
+      expect(execFileSync('pdfinfo', [file], { encoding: 'utf8' })).toMatch(size);
+      const { sheet, job, whole } = await printInFirefox(site.browser, press, name, paper);
+      expectSound(sheet, name);
+      expect(expectFeet(job, data)).toBe(sheet.count);
+      expect(sheet.count).toBe(count);
+      const identity = new RegExp(
+        `${data.title}.*Revision ${data.revision}.*Fingerprint ${shortFingerprint(data.fingerprint).replace(/\s/g, ' ')}.*Build: \\S.*(?:Vehicle registration or VIN|Hull number): _+`,
+      );
+      const sheets = textOf(whole).map((text) => text.replace(/\s+/g, ' ').trim());
+      expect(sheets.length).toBeGreaterThan(5);
+      for (const text of sheets) expect(text.slice(-300)).toMatch(identity);
+      // The last thing above the foot is never the heading of what follows.
+      const headings = new Set(data.sections.map(({ title }) => title));
+      const last = sheets.map((text) => text.replace(identity, '').trim());
+      for (const text of last)
+        for (const title of headings) expect(text.endsWith(title), text.slice(-80)).toBe(false);
     },
   );
 });

@@ -2,9 +2,12 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser as Chromium } from 'playwright-core';
 import type { Browser as Firefox } from 'puppeteer-core';
+import { expect } from 'vitest';
+import { shortFingerprint } from '../../src/pages/frame/identity.ts';
+import type { GuideJson } from '../../src/pages/guide/guide-schema.ts';
 import { open } from './browser.ts';
 import { fragmentOf, guideData, type Press } from './printing.ts';
-import type { Paper } from './sheets.ts';
+import { type Paper, textOf } from './sheets.ts';
 
 /** What the sheets of a job sheet hold, read from the page that fills them. */
 export interface JobSheet {
@@ -105,4 +108,30 @@ export async function printInFirefox(
   await page.pdf({ path: job, format, preferCSSPageSize: true });
   await page.close();
   return { sheet, job, whole };
+}
+
+/** Nothing torn, parted, over its sheet or left unsaid, and the first step by the third sheet. */
+export function expectSound(sheet: JobSheet, title: string): void {
+  const { over, parted, lostMessages, steps, messages } = sheet;
+  expect({ over, parted, lostMessages }, title).toEqual({ over: [], parted: [], lostMessages: [] });
+  expect(messages, title).toBeGreaterThan(1);
+  expect(
+    steps.map(([number]) => Number(number)),
+    title,
+  ).toEqual(steps.map((_, index) => index + 1));
+  expect(steps[0]?.[1], title).toBeLessThanOrEqual(3);
+}
+
+/** Title, revision, fingerprint and number at the foot of each sheet of a print. */
+export function expectFeet(file: string, data: GuideJson): number {
+  const sheets = textOf(file).map((text) => text.replace(/\s+/g, ' '));
+  const print = shortFingerprint(data.fingerprint).replace(/\s/g, ' ');
+  for (const [index, text] of sheets.entries()) {
+    const foot = text.slice(-300);
+    for (const words of [data.title, `Revision ${data.revision}`, print, 'Build: '])
+      expect(foot, data.title).toContain(words);
+    expect(foot, data.title).toMatch(/Vehicle registration|Hull number/);
+    expect(foot, data.title).toContain(`Sheet ${index + 1} of ${sheets.length}`);
+  }
+  return sheets.length;
 }

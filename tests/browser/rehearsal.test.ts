@@ -228,7 +228,7 @@ it('runs offline after a visit to another page', async () => {
   await host.stop();
 });
 
-it('runs from file:// in Firefox', async () => {
+it.runIf(long)('runs from file:// in Firefox', async () => {
   const context = await (await firefoxOfWorker()).createBrowserContext();
   const page = await context.newPage();
   await page.goto(pathToFileURL(join(site.folder, rehearsal)).href);

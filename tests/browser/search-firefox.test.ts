@@ -1,13 +1,14 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { long } from '../samples.ts';
 import { referenceInspection } from '../site/reference-shop.ts';
 import { files } from '../site/workspace.ts';
 import { firefoxSiteForTests } from './site-for-tests.ts';
 
 const site = firefoxSiteForTests(() => [referenceInspection(), files()]);
 
-describe('the search in Firefox, from file:// in a nested folder with spaces', () => {
+describe.runIf(long)('the search in Firefox, from file:// in a nested folder with spaces', () => {
   it('finds a misspelt tool and a torque, and leads to the step', async () => {
     // A profile of its own: in another file's the guide would come back with the build that was picked there.
     const context = await site.browser.createBrowserContext();

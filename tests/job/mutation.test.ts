@@ -28,7 +28,7 @@ const reasons = new Map<string, number>();
 const inDemo = { all: 0, tried: 0, undetectable: 0 };
 
 /** How many changes of a guide are tried in each run, spread over it from its first line to its last. */
-const few = 3;
+const few = 2;
 
 describe.each(
   [demo, ...cases].flatMap((workspace) => workspace.clean.map((guide) => ({ guide, workspace }))),
