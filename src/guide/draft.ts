@@ -42,3 +42,8 @@ export interface DraftSection extends Omit<Section, 'steps'> {
 export function isStep(entry: Entry): entry is Step {
   return 'titleText' in entry;
 }
+
+/** The steps of a draft that are worked out already. */
+export function stepsOf({ sections }: Draft): readonly Step[] {
+  return sections.flatMap(({ entries }) => entries.filter(isStep));
+}

@@ -1,6 +1,7 @@
 import type { RuleCard } from '../diagnostics/rule-card.ts';
 import { conditionUnreadable } from './rules/condition-unreadable.ts';
 import { frontMatterMissing } from './rules/front-matter-missing.ts';
+import { guideTooLong } from './rules/guide-too-long.ts';
 import { headingUnnamed } from './rules/heading-unnamed.ts';
 import { idDoubled } from './rules/id-doubled.ts';
 import { optionDoubled } from './rules/option-doubled.ts';
@@ -30,6 +31,7 @@ export { readWords, wordsSchema } from './words.ts';
 export const guideRules: readonly RuleCard[] = [
   conditionUnreadable,
   frontMatterMissing,
+  guideTooLong,
   headingUnnamed,
   idDoubled,
   optionDoubled,

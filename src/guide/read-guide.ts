@@ -8,7 +8,7 @@ import type { SourceFile } from '../source/source-file.ts';
 import { readMarkdown } from '../syntax/read.ts';
 import { assemble } from './assemble.ts';
 import type { ReadingContext } from './context.ts';
-import { type Draft, isStep } from './draft.ts';
+import { type Draft, isStep, stepsOf } from './draft.ts';
 import { expandReversals } from './expand-reversals.ts';
 import { factsOf } from './facts.ts';
 import { finishTemplate } from './finish-template.ts';
@@ -18,6 +18,7 @@ import { directiveNames } from './names.ts';
 import { joinBuilds, limitBuilds, readOptions, withFindings } from './options.ts';
 import { placeProcedures } from './procedures/place-procedures.ts';
 import { placeChains, placedReport } from './procedures/placed-report.ts';
+import { guideTooLong, mostSteps, tooManySteps } from './rules/guide-too-long.ts';
 import { stepHomeless } from './rules/step-homeless.ts';
 import { scopeOf } from './scope.ts';
 import { spellOutSequences } from './spell-out-sequences.ts';
@@ -44,6 +45,12 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
   const known = platform ? limitBuilds(joined, value.when, front, report) : joined;
 
   const assembled = assemble(document, scopeOf(source.path, context, platform, [], report));
+  const own = stepsOf(assembled);
+  const beyond = own[mostSteps];
+  if (beyond) {
+    report(finding(guideTooLong, beyond.at, tooManySteps));
+    return null;
+  }
   reportHomeless(assembled, report);
   reportStrayZones(assembled, report);
   const { draft, brought } = placeProcedures(assembled, {
@@ -52,7 +59,7 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
     options: known.options.map((option) => option.id),
     origins: [],
     report,
-    tally: { placed: 0 },
+    tally: { placed: 0, steps: own.length, characters: 0 },
   });
   const { items: declared, templates, sequences: orders } = uniqueIds(withLeftOut(draft), report);
   const builds = withFindings(known, declared, report);

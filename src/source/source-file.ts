@@ -48,7 +48,10 @@ export function lineColumn(source: SourceFile, offset: number): LineColumn {
 
 /** The text of a line, counted from 1, without its ending. */
 export function lineText(source: SourceFile, line: number): string {
-  const start = source.lineStarts[line - 1] ?? source.text.length;
-  const end = source.lineStarts[line] ?? source.text.length;
-  return source.text.slice(start, end).replace(/[\r\n]+$/, '');
+  const { lineStarts, text } = source;
+  const start = lineStarts[line - 1] ?? text.length;
+  let end = lineStarts[line] ?? text.length;
+  // A line may be the whole file and be asked for by each of its faults: only its end is looked at.
+  while (end > start && (text[end - 1] === '\n' || text[end - 1] === '\r')) end -= 1;
+  return text.slice(start, end);
 }

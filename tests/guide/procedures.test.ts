@@ -119,4 +119,20 @@ describe('a placed procedure', () => {
     });
     expect(findings.map(({ code, at }) => [code, at.file])).toEqual([['procedure-loop', 'procedures/b.md']]);
   });
+
+  it.each([
+    [
+      'steps',
+      Array.from({ length: 150 }, (_, number) => `::step[Look]{#look-${number}}\n\nLook.\n`).join('\n'),
+      2,
+    ],
+    ['characters', `::step[Look]{#look}\n\nLook ${'well '.repeat(30_000)}`, 2],
+  ])('is told of once where with it the guide has too many %s, and is not placed', (what, text, fit) => {
+    const places = ['a', 'b', 'c', 'd'].map((prefix) => `::procedure{of=long prefix=${prefix}}`);
+    const { guide, findings } = readBody(`## Strip {#strip}\n\n${places.join('\n\n')}\n`, { long: text });
+    expect(findings.map(({ code, message }) => [code, message.includes(what)])).toEqual([
+      ['guide-too-long', true],
+    ]);
+    expect(stepsIn(guide).length).toBe(fit * text.split('::step').length - fit);
+  });
 });

@@ -10,8 +10,22 @@ import type { Platform } from '../../model/shop.ts';
 import type { When } from '../../model/when.ts';
 import type { Written } from '../../source/span.ts';
 import type { ReadingContext } from '../context.ts';
-import { type DeclaredTemplate, type Draft, type DraftSection, type Entry, isStep } from '../draft.ts';
+import {
+  type DeclaredTemplate,
+  type Draft,
+  type DraftSection,
+  type Entry,
+  isStep,
+  stepsOf,
+} from '../draft.ts';
 import { readProcedure } from '../read-procedure.ts';
+import {
+  guideTooLong,
+  mostPlacedText,
+  mostSteps,
+  tooManySteps,
+  tooMuchText,
+} from '../rules/guide-too-long.ts';
 import { procedureLoop } from '../rules/procedure-loop.ts';
 import { procedurePlacedTwice } from '../rules/procedure-placed-twice.ts';
 import { procedureStepUnknown } from '../rules/procedure-step-unknown.ts';
@@ -30,8 +44,8 @@ interface Placing {
   readonly options: readonly string[];
   readonly origins: readonly Origin[];
   readonly report: Report;
-  /** How many procedures the guide has placed so far. */
-  readonly tally: { placed: number };
+  /** How much the guide has placed so far: procedures, and their steps (its own counted with them) and characters. */
+  readonly tally: { placed: number; steps: number; characters: number };
 }
 
 /** A draft in which every procedure stands spelled out, and which steps each of them brought. */
@@ -142,6 +156,12 @@ function readFragment(place: ProcedurePlace, placing: Placing): Fragment {
     if (placing.tally.placed === mostPlacements + 1) report(finding(proceduresTooMany, place.at, message));
     return nothing;
   }
+  if (isTooLong(placing.tally)) return nothing;
+  placing.tally.characters += source.text.length;
+  if (isTooLong(placing.tally)) {
+    report(finding(guideTooLong, place.at, tooMuchText));
+    return nothing;
+  }
   const origins: readonly Origin[] = [
     ...placing.origins,
     { kind: 'procedure', procedure: place.of.value, at: place.at },
@@ -149,6 +169,11 @@ function readFragment(place: ProcedurePlace, placing: Placing): Fragment {
   const inner = placedReport(new Map([[source.path, origins]]), report);
   const read = readProcedure(source, context, placing.platform, origins, inner);
   if (!read) return nothing;
+  placing.tally.steps += stepsOf(read.draft).length;
+  if (isTooLong(placing.tally)) {
+    report(finding(guideTooLong, place.at, tooManySteps));
+    return nothing;
+  }
   const { draft } = placeProcedures(read.draft, {
     ...placing,
     origins,
@@ -160,6 +185,10 @@ function readFragment(place: ProcedurePlace, placing: Placing): Fragment {
   );
   const when = optionPassing(place, read.options, placing.options, inspections, report);
   return adapted(draft, place, { ...names, when }, report);
+}
+
+function isTooLong({ steps, characters }: Placing['tally']): boolean {
+  return steps > mostSteps || characters > mostPlacedText;
 }
 
 function adapted(draft: Draft, place: ProcedurePlace, by: Adaptation, report: Report): Fragment {

@@ -48,9 +48,10 @@ export function lostTo(guide: Guide, findings: readonly Finding[], sources: Sour
       if (asked !== undefined) declarations.add(asked);
     }
     const name = /^:{2,3}([a-z-]+)/.exec(line)?.[1];
+    if (name === undefined) continue;
     const named = [...line.matchAll(/#([a-z0-9]+(?:-[a-z0-9]+)*)/g)].flatMap(([, id]) => id ?? []);
     // Most faults cost one attribute: what is named is there all the same.
-    if (name === undefined || (named.length > 0 && named.every((id) => isThere(id, guide)))) continue;
+    if (named.length > 0 && named.every((id) => isThere(id, guide))) continue;
     declarations.add(name);
     if (isWork(name)) open(at);
     const meant = [...named, ...guesses(line)];

@@ -64,18 +64,18 @@ export function span(page: SyntaxPage, { start, end }: Range) {
 
 /** The range from an offset to the end of its line. */
 export function lineFrom(page: SyntaxPage, start: number): Range {
-  const ending = page.source.text.slice(start).search(/[\r\n]/);
-  return { start, end: ending < 0 ? page.source.text.length : start + ending };
+  return firstLine(page, { start, end: page.source.text.length });
+}
+
+/** A range as far as its first line goes; what lies behind it is never looked at, since a line may be the whole file. */
+function firstLine({ source }: SyntaxPage, { start, end }: Range): Range {
+  const ending = source.text.slice(start, end).search(/[\r\n]/);
+  return { start, end: ending < 0 ? end : start + ending };
 }
 
 /** The opening line of a directive, the line of a heading: what a person looks for when told of it. */
 export function openingOf(page: SyntaxPage, { node, at }: PlacedNode): Range {
-  return (
-    node.data?.directive?.fences[0] ?? {
-      start: at.start,
-      end: Math.min(at.end, lineFrom(page, at.start).end),
-    }
-  );
+  return node.data?.directive?.fences[0] ?? firstLine(page, at);
 }
 
 /** A directive as an author names it: `:::note`. */
