@@ -1,3 +1,5 @@
+import { hostOf } from './host-of.ts';
+
 /** A place in a style sheet that makes a browser ask another host. */
 interface StyleRequest {
   /** Counts from 1. */
@@ -5,33 +7,65 @@ interface StyleRequest {
   readonly text: string;
 }
 
-/** What fetches in CSS: an import, and the functions that take an address (CSS Values 4; CSS Images 4). */
-const fetches =
-  /@import\s*(?:url\(\s*)?["']?(?<imported>[^"')\s;]*)|\b(?:url|src)\(\s*["']?(?<address>[^"')]*)|image-set\(\s*["'](?<first>[^"']*)/gi;
+/** What a style sheet is read as (CSS Syntax 3, 4): comments, strings, names, each with its `(`, and single characters. */
+const token =
+  /(?<comment>\/\*[\s\S]*?(?:\*\/|$))|(?<string>"(?:\\[\s\S]|[^"\\\n])*"?|'(?:\\[\s\S]|[^'\\\n])*'?)|(?<name>@?(?:\\(?:[0-9a-f]{1,6}\s?|[^\n])|[-\w\u0080-\uffff])+)(?<opens>\(?)|[^\s]/giu;
+
+/** What follows `url(` where it is no string: all to the bracket that closes it. */
+const bareAddress = /(?!\s*["'])(?:\\[\s\S]|[^)\\])*/y;
 
 /**
- * Where a style sheet asks for what is not in the site: another host, or a scheme other than `data:`. Escapes count
- * as what they stand for, and comments as blanks (CSS Syntax 3), so that neither hides an address.
+ * Where a style sheet asks for what is not in the site: another host, or a scheme other than `data:`. An address
+ * counts in `url()` and wherever a string stands, since functions, imports and variables take strings for addresses;
+ * what is only printed (`content`), or compared in a selector (`[href^="…"]`), asks for nothing.
  */
 export function styleRequests(css: string): readonly StyleRequest[] {
-  const plain = css
-    .replace(/\/\*[\s\S]*?(?:\*\/|$)/g, (comment) => comment.replace(/[^\n]/g, ' '))
-    .replace(
-      /\\(?:([0-9a-f]{1,6})\s?|([^\n]))/gi,
-      (_, code: string | undefined, other: string | undefined) =>
-        code === undefined ? (other ?? '') : characterOf(Number.parseInt(code, 16)),
-    );
-  return [...plain.matchAll(fetches)].flatMap((match) => {
-    const { imported, address, first } = match.groups ?? {};
-    if (!isOutside((imported ?? address ?? first ?? '').trim())) return [];
-    return [{ line: plain.slice(0, match.index).split('\n').length, text: match[0].trim() }];
-  });
+  const found: StyleRequest[] = [];
+  const tell = (at: number, address: string, text: string) => {
+    if (hostOf(address) === 'elsewhere')
+      found.push({ line: css.slice(0, at).split('\n').length, text: text.trim() });
+  };
+  let [functions, brackets] = [0, 0];
+  let [property, lastName] = ['', ''];
+  token.lastIndex = 0;
+  for (let match = token.exec(css); match; match = token.exec(css)) {
+    const [text] = match;
+    const { comment, string, name, opens } = match.groups ?? {};
+    if (comment !== undefined) continue;
+    if (string !== undefined) {
+      const isPrinted = property === 'content' && functions === 0;
+      if (!isPrinted && brackets === 0)
+        tell(match.index, unescaped(string.slice(1)).replace(/["']$/, ''), text);
+    } else if (name !== undefined) {
+      lastName = unescaped(name).toLowerCase();
+      if (opens) functions += 1;
+      if (opens && lastName === 'url') {
+        bareAddress.lastIndex = token.lastIndex;
+        const [address = ''] = bareAddress.exec(css) ?? [];
+        tell(match.index, unescaped(address.replace(/\/\*.*?\*\//gs, '')), text + address);
+        token.lastIndex += address.length;
+      }
+    } else if (text === '(') functions += 1;
+    else if (text === ')') functions = Math.max(0, functions - 1);
+    else if (text === '[') brackets += 1;
+    else if (text === ']') brackets = Math.max(0, brackets - 1);
+    else if (text === ':') property = lastName;
+    else if (/[;{}]/.test(text)) [functions, brackets, property] = [0, 0, ''];
+  }
+  return found;
+}
+
+/** A text with each escape as what it stands for; a line that is carried on is one (CSS Syntax 3, 4.3.5 and 4.3.7). */
+function unescaped(text: string): string {
+  return text.replace(
+    /\\(?:([0-9a-f]{1,6})\s?|(\r\n|[\s\S]))/gi,
+    (_, code: string | undefined, other: string | undefined) => {
+      if (code !== undefined) return characterOf(Number.parseInt(code, 16));
+      return /^[\r\n\f]/.test(other ?? '') ? '' : (other ?? '');
+    },
+  );
 }
 
 function characterOf(point: number): string {
   return point <= 0x10ffff ? String.fromCodePoint(point) : '\ufffd';
-}
-
-function isOutside(address: string): boolean {
-  return /^([a-z][a-z0-9+.-]*:|[\\/]{2})/i.test(address) && !/^data:/i.test(address);
 }

@@ -73,6 +73,15 @@ const inBody = [
   '<style>body { color: red }</style>',
   '<noscript><img src="https://metrics.example/a.gif" alt=""></noscript>',
   '<template><img src="https://metrics.example/a.gif" alt=""></template>',
+  '<svg><rect fill="url(https://pictures.example/a.svg#x)"/></svg>',
+  '<svg><g filter="url(//pictures.example/a.svg#x)"><text>x</text></g></svg>',
+  '<svg><path clip-path="u\\72l(https://pictures.example/a.svg#x)"/></svg>',
+  '<svg><rect><set attributeName="mask" to="url(https://pictures.example/a.svg#x)"/></rect></svg>',
+  '<svg><rect><animate attributeName="fill" values="red;url(https://pictures.example/a.svg#x)"/></rect></svg>',
+  '<img src="a.png" srcset="https://site.invalid,@pictures.example/b.png 2x" alt="">',
+  '<img src="https:pictures.example/a.png" alt="">',
+  '<img src="http:pictures.example/a.png" alt="">',
+  '<picture><source srcset="a.png 1x,https://pictures.example/b.png 2x"><img src="a.png" alt=""></picture>',
 ];
 
 /** What a page may not hold in its head. */
@@ -139,7 +148,7 @@ describe('layouts of a shop’s own', () => {
 
   it('may change everything else', () => {
     const own = frameWith(
-      '<p class="own"><a href="https://shop.example/">Our shop</a> <a href="mailto:bay@shop.example">write</a> <img src="icons/icon.svg" alt=""></p>',
+      '<p class="own"><a href="https://shop.example/">Our shop</a> <a href="mailto:bay@shop.example">write</a> <img src="icons/icon.svg" srcset="icons/icon.svg 1x, data:image/png;base64,AA== 2x" alt=""><svg fill="url(#own)"></svg></p>',
       '<footer class="colophon">',
     );
     expect(renderWith('page.liquid', own.text)).toMatchObject({
@@ -175,8 +184,38 @@ describe('style sheets of a shop’s own', () => {
     'p { background: url(/* */https://pictures.example/a.png) }',
     "p { background: image-set('https://pictures.example/a.png' 1x) }",
     '@font-face { font-family: x; src: url(https://fonts.example/a.woff2) }',
+    // Each of these hides its address from whoever looks for words and not for tokens.
+    "p { background: image-set('a.png' 1x, 'https://pictures.example/a.png' 2x) }",
+    'p { background: url("ht\\9 tps://pictures.example/a.png") }',
+    'p { background: url("\\1 https://pictures.example/a.png") }',
+    'p { background: url("/\\9 /pictures.example/a.png") }',
+    'p { background: url("\\\\\\\\pictures.example/a.png") }',
+    'a { background: url("/*") } b { background: url(https://pictures.example/a.png) } c { background: url("*/") }',
+    'a { background: url(/*) } b { background: url(https://pictures.example/a.png) } c { background: url(*/) }',
+    'a::before { content: "\\"" url(https://pictures.example/a.png) }',
+    'a::before { content: image-set("https://pictures.example/a.png" 1x) }',
+    'p { --own: "https://pictures.example/a.png"; background: image-set(var(--own) 1x) }',
+    'p { background: url(https:pictures.example/a.png) }',
+    'p { background: src("https://pictures.example/a.png") }',
+    '@IMPORT /**/ "\\68ttps://styles.example/a.css";',
   ])('may not ask another host: %s', (rule) => {
     expect(styleRequests(`body {\n color: teal }\n${rule}`)).toMatchObject([{ line: 3 }]);
+  });
+
+  it('is told of an address that a line carries on', () => {
+    expect(styleRequests('p {\n background: url("ht\\\ntps://pictures.example/a.png") }')).toMatchObject([
+      { line: 2 },
+    ]);
+  });
+
+  it('may print an address, and look for one', () => {
+    for (const css of [
+      'a::after { content: "https://shop.example/" attr(href) }',
+      'a[href^="https://"] { color: teal }',
+      'p { font: 1rem "Shop Sans", sans-serif; quotes: "«" "»"; grid-template-areas: "a b" "c d" }',
+      '@font-face { src: local("Shop Sans"), url("own.woff2") format("woff2") }',
+    ])
+      expect(styleRequests(css), css).toEqual([]);
   });
 
   it('may use what stands in the site or in themselves', () => {

@@ -1,4 +1,5 @@
 import { type DefaultTreeAdapterTypes, parse } from 'parse5';
+import { hostOf } from '../../html/host-of.ts';
 import type { Markup } from '../../html/markup.ts';
 import { styleRequests } from '../../html/style-requests.ts';
 
@@ -42,6 +43,15 @@ const fetching = new Set([
   ],
   ...['ping', 'action', 'formaction', 'attributionsrc'],
 ]);
+
+/** Attributes of SVG that take what a style sheet takes (SVG 2, 6.6), or give it to one of these (SVG Animations 2). */
+const styling = new Set([
+  ...['fill', 'stroke', 'filter', 'mask', 'clip-path', 'cursor'],
+  ...['marker', 'marker-start', 'marker-mid', 'marker-end'],
+  ...['values', 'from', 'to', 'by'],
+]);
+
+const svg = 'http://www.w3.org/2000/svg';
 
 /** Where the link of an element may lead when somebody follows it. */
 const followed = new Set(['http:', 'https:', 'mailto:', 'tel:']);
@@ -138,10 +148,12 @@ function attributeFaults(
   if (name === 'attributename' || name === 'attributeName') {
     return /^(xlink:)?href$|^on/i.test(value.trim()) ? fault(`${shown} changes a link or a handler`) : [];
   }
-  if (name === 'style') return styleRequests(value).length > 0 ? fault(`${shown} asks another host`) : [];
+  if (name === 'style' || (element.namespaceURI === svg && styling.has(name.toLowerCase())))
+    return styleRequests(value).length > 0 ? fault(`${shown} asks another host`) : [];
   if (name === 'srcset' || name === 'imagesrcset') {
-    const urls = value.split(',').map((one) => one.trim().split(/\s/)[0] ?? '');
-    return urls.every((url) => staysInSite(url, element)) ? [] : fault(`${shown} asks another host`);
+    return srcsetAddresses(value).every((url) => staysInSite(url, element))
+      ? []
+      : fault(`${shown} asks another host`);
   }
   if (fetching.has(name)) {
     return staysInSite(value, element) ? [] : fault(`${shown} asks another host`);
@@ -162,16 +174,28 @@ function addressOf(text: string): URL | null {
 
 /** An address within the site, or a picture that stands in the page itself. */
 function staysInSite(address: string, { tagName }: Element): boolean {
-  const url = addressOf(address);
-  if (!url) return false;
-  if (url.protocol === 'data:') {
-    return ['img', 'source', 'image'].includes(tagName) && url.pathname.startsWith('image/');
-  }
-  return url.origin === site.origin;
+  const host = hostOf(address);
+  if (host !== 'data') return host === 'site';
+  const isPicture = ['img', 'source', 'image'].includes(tagName);
+  return isPicture && addressOf(address)?.pathname.startsWith('image/') === true;
 }
 
 function attributeOf(element: Element, name: string): string | undefined {
   return element.attrs.find((attribute) => attribute.name === name)?.value;
+}
+
+/** The addresses of a `srcset`: each goes as far as the next blank, and commas at its ends are none of it (HTML Standard, 4.8.4.2.1). */
+function srcsetAddresses(srcset: string): readonly string[] {
+  const address = /[\s,]*([^\s]+)/y;
+  const descriptors = /(?:\([^)]*\)?|[^,(])*/y;
+  const found: string[] = [];
+  for (let match = address.exec(srcset); match; match = address.exec(srcset)) {
+    const [, text = ''] = match;
+    found.push(text.replace(/,+$/, ''));
+    descriptors.lastIndex = address.lastIndex;
+    if (!text.endsWith(',')) address.lastIndex += descriptors.exec(srcset)?.[0].length ?? 0;
+  }
+  return found;
 }
 
 /** The name under which the place of an attribute is kept: as written, with its prefix. */
