@@ -21,9 +21,12 @@ const bareAddress = /(?!\s*["'])(?:\\[\s\S]|[^)\\])*/y;
  */
 export function styleRequests(css: string): readonly StyleRequest[] {
   const found: StyleRequest[] = [];
+  let [line, counted] = [1, 0];
   const tell = (at: number, address: string, text: string) => {
-    if (hostOf(address) === 'elsewhere')
-      found.push({ line: css.slice(0, at).split('\n').length, text: text.trim() });
+    if (hostOf(address) !== 'elsewhere') return;
+    line += css.slice(counted, at).split('\n').length - 1;
+    counted = at;
+    found.push({ line, text: text.trim() });
   };
   let [functions, brackets] = [0, 0];
   let [property, lastName] = ['', ''];
