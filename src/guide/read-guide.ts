@@ -8,7 +8,7 @@ import type { SourceFile } from '../source/source-file.ts';
 import { readMarkdown } from '../syntax/read.ts';
 import { assemble } from './assemble.ts';
 import type { ReadingContext } from './context.ts';
-import { type Draft, isStep, stepsOf } from './draft.ts';
+import { type Draft, draftSteps, isStep } from './draft.ts';
 import { expandReversals } from './expand-reversals.ts';
 import { factsOf } from './facts.ts';
 import { finishTemplate } from './finish-template.ts';
@@ -45,7 +45,7 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
   const known = platform ? limitBuilds(joined, value.when, front, report) : joined;
 
   const assembled = assemble(document, scopeOf(source.path, context, platform, [], report));
-  const own = stepsOf(assembled);
+  const own = draftSteps(assembled);
   const beyond = own[mostSteps];
   if (beyond) {
     report(finding(guideTooLong, beyond.at, tooManySteps));

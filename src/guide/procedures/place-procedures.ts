@@ -14,9 +14,9 @@ import {
   type DeclaredTemplate,
   type Draft,
   type DraftSection,
+  draftSteps,
   type Entry,
   isStep,
-  stepsOf,
 } from '../draft.ts';
 import { readProcedure } from '../read-procedure.ts';
 import {
@@ -169,7 +169,7 @@ function readFragment(place: ProcedurePlace, placing: Placing): Fragment {
   const inner = placedReport(new Map([[source.path, origins]]), report);
   const read = readProcedure(source, context, placing.platform, origins, inner);
   if (!read) return nothing;
-  placing.tally.steps += stepsOf(read.draft).length;
+  placing.tally.steps += draftSteps(read.draft).length;
   if (isTooLong(placing.tally)) {
     report(finding(guideTooLong, place.at, tooManySteps));
     return nothing;
