@@ -126,7 +126,7 @@ export async function assetFiles(
   settings: ShopSettings,
   { kit, store }: Pick<SiteGround, 'kit' | 'store'>,
 ): Promise<readonly MadeFile[]> {
-  const pageScripts = [...kit.scripts].filter(([name]) => name !== 'worker' && name !== 'alone');
+  const pageScripts = [...kit.scripts].filter(([name]) => name !== 'worker');
   return [
     ...[...kit.styles].map(([name, text]) => keepFile(store, `assets/${name}`, text)),
     keepFile(store, 'assets/shop.css', accentStyle(settings.accent)),

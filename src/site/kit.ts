@@ -6,6 +6,7 @@ import { oncePer } from '../job/once.ts';
 import { type Layouts, prepareLayouts, type RenderLayout } from '../pages/layouts/layouts.ts';
 import type { WorkspaceFiles } from '../shop/files/workspace-files.ts';
 import { readChapters } from './chapters.ts';
+import { type AloneScript, scriptFolder } from './guides/folded.ts';
 import { browserScript } from './scripts.ts';
 import { readTemplates } from './templates.ts';
 
@@ -16,8 +17,10 @@ export interface SiteKit {
   readonly styles: ReadonlyMap<string, string>;
   /** The same in as few bytes as they take, as a guide in one file carries them. */
   readonly compactStyles: ReadonlyMap<string, string>;
-  /** The browser scripts, by name. */
+  /** The browser scripts that lie in a site, by name. */
   readonly scripts: ReadonlyMap<string, string>;
+  /** The script of a guide in one file, which unfolds these style sheets as well. */
+  readonly aloneScript: (later: readonly string[]) => AloneScript;
   readonly fonts: Fonts;
   readonly chapters: readonly Chapter[];
   /** What of the shop's own style sheets cannot be published, one sentence each. */
@@ -27,7 +30,6 @@ export interface SiteKit {
 /** The browser scripts that a site has. */
 const scriptNames = [
   'guide',
-  'alone',
   'correct-print',
   'rehearse',
   'cards',
@@ -49,6 +51,7 @@ export async function readKit(
 ): Promise<SiteKit> {
   const templates = await readTemplates({ paths, read: files.read });
   const scripts = scriptNames.map(async (name) => [name, await browserScript(name)] as const);
+  const [alone, unfold] = await Promise.all(['alone', 'unfold'].map(browserScript));
   const hasOwn = [...templates.own].some((name) => templates.layouts.has(name));
   return {
     render: hasOwn ? await guardedLayouts(templates.layouts) : preparedOnce(templates.layouts),
@@ -60,6 +63,7 @@ export async function readKit(
       ),
     ),
     scripts: new Map(await Promise.all(scripts)),
+    aloneScript: scriptFolder(alone ?? '', unfold ?? ''),
     fonts,
     chapters: await readChapters(),
   };

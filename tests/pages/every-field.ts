@@ -168,7 +168,6 @@ const step = (): StepView => ({
   cables: [{ ...shown(), name: text(), text: text() }],
   settings: [{ ...shown(), id: id(), name: text(), from: text(), to: text() }],
   readings: [reading(), told()],
-  bench: [{ ...varying(), label: text() }],
   wait: text(),
   signOff: true,
   anyOrder: text(),
@@ -323,6 +322,19 @@ export const guideView = (): GuideView => ({
   sections: [section()],
   schedules: [
     { ...shown(), crews: [{ title: text(), lines: [text()], charts: [html()] }], noGain: [text()] },
+  ],
+  course: [
+    {
+      state: text(),
+      rows: [
+        {
+          ...shown(),
+          text: text(),
+          from: { id: id(), number: number() },
+          until: { id: id(), number: number() },
+        },
+      ],
+    },
   ],
   sheets: {
     torques: [{ ...torque(), step: stepRef() }],

@@ -32,7 +32,8 @@ export function page(root = '../../', shop: Shop = fixture.shop): PageContext {
 const { layouts } = await readTemplates({ paths: [], read: () => null });
 const render = prepareLayouts(layouts);
 
-function html(layout: string, view: object): string {
+/** A view as the built-in layouts print it. */
+export function renderView(layout: string, view: object): string {
   const rendered = render(layout, view);
   if (!rendered.ok) throw new Error(rendered.problem);
   return rendered.html;
@@ -40,19 +41,22 @@ function html(layout: string, view: object): string {
 
 /** The page of a guide as the built-in layouts print it. */
 export function guideHtml(guide: Guide = fixture.guide, job: Job = fixture.job, shop = fixture.shop): string {
-  return html('guide.liquid', guidePage(guide, job, page('../../', shop)));
+  return renderView('guide.liquid', guidePage(guide, job, page('../../', shop)));
 }
 
 /** The first page. */
 export function indexHtml(guide: Guide = fixture.guide): string {
-  return html('index.liquid', indexPage([summaryOf(guide, fixture.job, fixture.shop, null)], [], page('')));
+  return renderView(
+    'index.liquid',
+    indexPage([summaryOf(guide, fixture.job, fixture.shop, null)], [], page('')),
+  );
 }
 
 /** The page of the platform. */
 export function platformHtml(guide: Guide = fixture.guide): string {
   const [platform] = fixture.shop.platforms.values();
   if (!platform) throw new Error('the fixture has no platform');
-  return html(
+  return renderView(
     'platform.liquid',
     platformPage(platform, [summaryOf(guide, fixture.job, fixture.shop, null)], page()),
   );

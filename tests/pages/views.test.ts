@@ -2,11 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { computeJob } from '../../src/job/compute-job.ts';
 import type { Guide } from '../../src/model/guide.ts';
 import type { Item } from '../../src/model/item.ts';
+import type { BenchItem, Plan } from '../../src/model/job.ts';
 import { dateWords, shortFingerprint } from '../../src/pages/frame/identity.ts';
 import { pathFrom } from '../../src/pages/frame/references.ts';
 import { guidePage } from '../../src/pages/guide/guide-page.ts';
+import type { GuideView } from '../../src/pages/guide/guide-views.ts';
+import { benchItemWords } from '../../src/pages/steps/bench.ts';
 import { parseRange } from '../../src/units/parse.ts';
 import * as make from '../job/builder.ts';
+import * as fixture from './fixture.ts';
 import { page } from './render.ts';
 
 function view(guide: Guide) {
@@ -34,33 +38,84 @@ const screws = make.guide({
   ],
 });
 
+/** Fasteners that come off in two goes and are back in two, one of them for some builds; the panel comes off twice. */
+const backAndForth = make.guide({
+  items: [
+    make.part('panel', { label: 'Panel' }),
+    make.fastener('screw', { label: 'Panel screw', side: 'each', count: 3, holds: 'panel' }),
+  ],
+  options: { fog: 'Front fog lamps' },
+  steps: [
+    { id: 'off-left', side: 'left', do: ['remove screw'] },
+    { id: 'off-right', side: 'right', do: ['remove screw', 'remove panel'] },
+    { id: 'look', when: 'fog', do: [] },
+    { id: 'on', do: ['refit panel'] },
+    { id: 'on-right', side: 'right', do: ['refit screw'] },
+    { id: 'off-again', side: 'right', when: 'fog', do: ['remove screw'] },
+    { id: 'on-again', side: 'right', when: 'fog', do: ['refit screw'] },
+    { id: 'on-left', side: 'left', do: ['refit screw'] },
+  ],
+});
+
+/** The vehicle after each step of a plan as the rows of the course have it, each thing as "Off the vehicle: panel". */
+function toldAfterSteps({ course }: GuideView, plan: Plan): readonly (readonly string[])[] {
+  return plan.steps.map((_, index) =>
+    course.flatMap(({ state, rows }) =>
+      rows
+        .filter(
+          ({ from, until, plans }) =>
+            (plans === null || plans.split(' ').includes(String(plan.index))) &&
+            placeOf(plan, from.id) <= index &&
+            (until === null || index < placeOf(plan, until.id)),
+        )
+        .flatMap(({ text }) => text.split('; ').map((one) => `${state}: ${one}`))
+        .toSorted(),
+    ),
+  );
+}
+
+/** The same as the dry run has it, step by step. */
+function playedSteps(guide: Guide, plan: Plan): readonly (readonly string[])[] {
+  const words = (one: BenchItem) => benchItemWords(one, { guide });
+  return plan.steps.map(({ bench }) => [
+    ...bench.off.map((one) => `Off the vehicle: ${words(one)}`).toSorted(),
+    ...bench.apart.map((one) => `Unplugged: ${words(one)}`).toSorted(),
+    ...bench.loose.map((one) => `Not tight: ${words(one)}`).toSorted(),
+    ...bench.aside.map((one) => `Aside: ${words(one)}`).toSorted(),
+    ...bench.on.map((one) => `To come off again: ${words(one)}`).toSorted(),
+    ...bench.holds.map((one) => `In force: ${words(one)}`).toSorted(),
+    `Movement: ${bench.movement}`,
+  ]);
+}
+
+const placeOf = ({ steps }: Plan, step: string) => steps.findIndex(({ id }) => id === step);
+
+describe('the course of a job', () => {
+  it('tells of each thing from which step until which it is off, unplugged or not tight, by build', () => {
+    const { course } = view(screws);
+    const rowsOf = (name: string) => course.find(({ state }) => state === name)?.rows;
+    expect(rowsOf('Off the vehicle')).toMatchObject([
+      { text: '6 panel screws', from: { id: 'off', number: 1 }, until: null, plans: null, only: null },
+      { text: 'panel', from: { id: 'lift', number: 3 }, until: null, plans: null, only: null },
+    ]);
+    expect(rowsOf('Unplugged')).toMatchObject([
+      { text: '2 lamp plugs', from: { id: 'unplug' }, plans: '0', only: 'with front fog lamps' },
+    ]);
+    // Never that the vehicle may be moved where the guide does not say so.
+    expect(rowsOf('Movement')).toMatchObject([{ text: 'not stated', from: { id: 'off' }, until: null }]);
+  });
+
+  it('tells the vehicle after every step of every build as the dry run has it', () => {
+    for (const guide of [screws, backAndForth, fixture.guide]) {
+      const job = computeJob(guide);
+      const told = guidePage(guide, job, page());
+      for (const plan of job.plans) expect(toldAfterSteps(told, plan)).toEqual(playedSteps(guide, plan));
+    }
+  });
+});
+
 describe('a step', () => {
   const steps = view(screws).sections.flatMap((section) => section.steps);
-
-  it('tells the state of the vehicle and the bench when it is done, by build where builds differ', () => {
-    const [off, , lift] = steps;
-    expect(off?.bench).toContainEqual({
-      label: 'Off the vehicle',
-      text: '6 panel screws',
-      plans: null,
-      only: null,
-    });
-    expect(lift?.bench).toContainEqual({
-      label: 'Unplugged',
-      text: '2 lamp plugs',
-      plans: '0',
-      only: 'with front fog lamps',
-    });
-  });
-
-  it('never says that the vehicle may be moved where the guide does not', () => {
-    expect(steps[0]?.bench).toContainEqual({
-      label: 'Movement',
-      text: 'not stated',
-      plans: null,
-      only: null,
-    });
-  });
 
   it('says sides, time for both, people and waiting in words', () => {
     expect(steps[0]?.facts).toEqual(['Left side, then right side', '4–8\u00a0min for both']);

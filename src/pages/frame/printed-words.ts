@@ -12,6 +12,7 @@ export interface PrintedWords {
   readonly buildChecked: string;
   readonly handled: string;
   readonly after: string;
+  readonly course: string;
   readonly allBuilds: string;
   readonly noSuchBuild: string;
   readonly platform: string;
@@ -35,6 +36,7 @@ export function printedWords({ vehicle, vehicles, registration }: TradeWords): P
     buildChecked: `Build, checked on the ${vehicle}`,
     handled: `Parts of the ${vehicle} that this job handles`,
     after: `The ${vehicle} after this step`,
+    course: `The ${vehicle} in the course of the job`,
     allBuilds: `All builds are shown. Words such as “only with …” say what stands for which ${vehicle}.`,
     noSuchBuild: `This guide knows no ${vehicle} that is built like this. Every build is shown.`,
     platform: `${capitalised(vehicle)} platform`,

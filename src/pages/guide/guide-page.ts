@@ -16,6 +16,7 @@ import type { FrameView } from '../frame/shared-views.ts';
 import { aboutRows } from '../overview/about.ts';
 import { comesOffRows } from '../overview/comes-off.ts';
 import { contentsRows } from '../overview/contents.ts';
+import { courseViews } from '../overview/course.ts';
 import { coverView } from '../overview/cover.ts';
 import { glanceRows } from '../overview/glance.ts';
 import { limitRows } from '../overview/limits.ts';
@@ -116,6 +117,7 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
     signalKey: signalKey(context),
     sections: sectionViews(guide, context),
     schedules: scheduleViews(context),
+    course: courseViews(context),
     sheets: sheetsView(guide, context),
     handOver: handOverView(guide, context),
     footnotes: isBlank(guide.footnotes) ? null : proseMarkup(guide.footnotes, { context, stepSide: null }),

@@ -2,6 +2,7 @@ import type { Markup } from '../../html/markup.ts';
 import type { FrameView, LinkView, Shown, StepRef, VaryingView } from '../frame/shared-views.ts';
 import type { AboutRow } from '../overview/about.ts';
 import type { ContentsRow } from '../overview/contents.ts';
+import type { CourseView } from '../overview/course.ts';
 import type { CoverView } from '../overview/cover.ts';
 import type { ComesOffRow, GatherView, LimitRow } from '../overview/list-views.ts';
 import type { ScheduleView } from '../overview/schedule.ts';
@@ -46,6 +47,8 @@ export interface GuideView {
   readonly sections: readonly SectionView[];
   /** How the time runs; equal schedules of several builds once. Empty where no step states a time. */
   readonly schedules: readonly ScheduleView[];
+  /** What is off, unplugged or not tight, from which step until which, a state at a time. */
+  readonly course: readonly CourseView[];
   readonly sheets: SheetsView;
   /** Printed alone. */
   readonly handOver: HandOverView;

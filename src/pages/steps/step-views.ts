@@ -39,7 +39,6 @@ export interface StepView extends Shown {
   /** What ends the repeating: "the toe reads 1–2 mm"; `null` for a step that is done so often. */
   readonly until: string | null;
   readonly readings: readonly ReadingView[];
-  readonly bench: readonly BenchLine[];
   readonly wait: string | null;
   readonly signOff: boolean;
   /** Where it may also be done; `null` where the written order binds. */
@@ -71,11 +70,6 @@ export interface InspectionView extends Shown {
     /** The steps that are done then, and not otherwise; where there are none, the one that comes next. */
     readonly steps: readonly StepRef[];
   }[];
-}
-
-/** One line of what the vehicle and the bench are like when a step is done. */
-export interface BenchLine extends VaryingView {
-  readonly label: string;
 }
 
 /** What a torque wrench is set to with a crowfoot on it: pass by pass, in both systems of units. */

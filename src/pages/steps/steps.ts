@@ -9,7 +9,6 @@ import { type GuideContext, type NumberedStep, shownStep } from '../frame/contex
 import { always, shownIn } from '../frame/plans.ts';
 import { proseMarkup } from '../frame/prose.ts';
 import type { Shown, VaryingView } from '../frame/shared-views.ts';
-import { benchLines } from './bench.ts';
 import { blockViews } from './blocks.ts';
 import { cablesOf } from './cables.ts';
 import { settingsOf } from './evidence.ts';
@@ -64,7 +63,6 @@ export function stepView(numbered: NumberedStep, context: GuideContext): StepVie
     until: step.until && untilWords(step.until, context),
     hasLines: lines.some(({ length }) => length > 0) || step.wait !== null,
     readings: readingsOf(step.blocks, context, stepSide),
-    bench: benchLines(numbered, context),
     wait: step.wait ? formatMinutes(step.wait.value) : null,
     signOff: step.signOff,
     anyOrder: anyOrderWords(numbered),

@@ -1,3 +1,4 @@
+import { compactPage } from '../../html/compact-page.ts';
 import type { PictureFact, Step } from '../../model/guide.ts';
 import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
 import type { GuideView } from '../../pages/guide/guide-views.ts';
@@ -59,8 +60,9 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
       return 0;
     }
     pages.push(pageLinks(path, rendered.html));
-    add(path, rendered.html);
-    return Buffer.byteLength(rendered.html);
+    const html = view.frame.inlined ? compactPage(rendered.html) : rendered.html;
+    add(path, html);
+    return Buffer.byteLength(html);
   };
 
   const pictures = new Map<string, PictureView>();
@@ -122,8 +124,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
 
   const alonePath = singleFilePath(published.guide);
   const parts = {
-    styles: kit.compactStyles,
-    script: kit.scripts.get('alone') ?? '',
+    kit,
     page: context,
     read: (file: string) => contents.get(file) ?? '',
   };

@@ -8,8 +8,10 @@ import type { GuidePages } from '../../pages/guide/guide-page.ts';
 import type { GuideView } from '../../pages/guide/guide-views.ts';
 import type { PictureView } from '../../pages/steps/block-views.ts';
 import { accentStyle } from '../device/accent.ts';
+import type { SiteKit } from '../kit.ts';
 import { pageFeet } from '../page-feet.ts';
 import type { PublishedGuide } from '../publication.ts';
+import { type AloneScript, type PartedStyle, partStyle } from './folded.ts';
 import { screenSizes } from './pictures.ts';
 
 /** Bytes of a self-contained guide above which whoever builds the site hears of it: what mail still carries with ease. */
@@ -20,10 +22,8 @@ const PICTURE_WIDTH = 800;
 
 /** What a self-contained guide is put together from. */
 interface SingleFileParts {
-  /** The compact texts of the style sheets, by file name. */
-  readonly styles: ReadonlyMap<string, string>;
-  /** The script of such a file. */
-  readonly script: string;
+  /** What all such files are made with. */
+  readonly kit: Pick<SiteKit, 'compactStyles' | 'aloneScript'>;
   /** What its page is made from. */
   readonly page: PageContext;
   /** Reads a file of the site that is already made. */
@@ -58,32 +58,31 @@ export function singleFileView(
   };
   const logo = shop.settings.logo ? shelf.picture(shop.settings.logo.value, null) : null;
   const feet = pageFeet(guide, identityWords(guide, job), oneBuildWords(guide, job));
-  const style = styleText(page.frame.styles, parts.styles, accentStyle(shop.settings.accent), feet);
+  const own = new Map([
+    ...parts.kit.compactStyles,
+    ['shop.css', compactStyle(accentStyle(shop.settings.accent))],
+    ['page-feet.css', compactStyle(feet)],
+  ]);
+  const names = page.frame.styles.map((href) => href.slice(href.lastIndexOf('/') + 1));
+  const style = partStyle(names.map((name) => [name, own.get(name) ?? '']));
   const address = pageAddress(shop.settings.address, guide);
   const around = { ...page.frame, root: '', logo: logo && inlineOnce(logo) };
-  return alone(frame(around, style, parts.script, address), inlineOnce);
-}
-
-/** The style sheets of the guide's page in their order, as one text. */
-function styleText(
-  linked: readonly string[],
-  styles: ReadonlyMap<string, string>,
-  accent: string,
-  feet: string,
-): string {
-  const own = new Map([...styles, ['shop.css', compactStyle(accent)], ['page-feet.css', compactStyle(feet)]]);
-  return linked.map((href) => own.get(href.slice(href.lastIndexOf('/') + 1)) ?? '').join('');
+  return alone(frame(around, style, parts.kit.aloneScript(style.later), address), inlineOnce);
 }
 
 /** The frame with everything in it, under a policy that lets in what is in it by its hash, and nothing else. */
-function frame(linked: FrameView, style: string, script: string, address: string | null): FrameView {
-  if (/<\/style/i.test(style)) throw new Error('a style sheet holds the end of its own element');
-  const safe = script.replace(/<(?=\/script|!--)/gi, '\\x3c');
+function frame(
+  linked: FrameView,
+  { plain, whole }: PartedStyle,
+  { text, folded }: AloneScript,
+  address: string | null,
+): FrameView {
+  if (/<\/style/i.test(plain)) throw new Error('a style sheet holds the end of its own element');
   const policy = [
     "default-src 'none'",
     'img-src data:',
-    `style-src ${hashOf(style)}`,
-    `script-src ${hashOf(safe)}`,
+    `style-src ${hashOf(plain)} ${hashOf(whole)}`,
+    `script-src ${hashOf(folded)} ${hashOf(text)}`,
     "base-uri 'none'",
     "form-action 'none'",
   ];
@@ -92,7 +91,7 @@ function frame(linked: FrameView, style: string, script: string, address: string
     policy: markup(policy.join('; ')),
     styles: [],
     scripts: [],
-    inlined: { style: markup(style), script: markup(safe), page: address },
+    inlined: { style: markup(plain), script: markup(folded), page: address },
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Keeper } from '../bay/kept/keeper.ts';
 import { startBay } from '../bay/start.ts';
+import { tellAfterSteps } from './after-step.ts';
 import { noPicker, startPicker } from './picker.ts';
 import { readTable } from './plan.ts';
 
@@ -12,5 +13,6 @@ export function startGuide(): Keeper | null {
   const state = document.querySelector<HTMLElement>('.pick-state');
   const table = readTable();
   const shown = picker && state && table ? startPicker(picker, state, table) : noPicker;
+  tellAfterSteps(shown);
   return startBay(table, shown);
 }
