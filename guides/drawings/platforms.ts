@@ -1,4 +1,5 @@
 /** The invented vehicles, facing left, on whose pictures their zones lie. */
+import { batteries } from './battery.ts';
 import { camera } from './camera.ts';
 import { tansyFerret } from './crash-bar.ts';
 import { tealSkerry } from './depth-transducer.ts';
@@ -31,4 +32,5 @@ export const platforms: Readonly<Record<string, string>> = {
   'sorrel-wicket': wicket(),
   'tansy-ferret': tansyFerret(),
   'teal-skerry': tealSkerry(),
+  ...batteries,
 };

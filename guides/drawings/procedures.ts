@@ -3,30 +3,6 @@ import { boltSide, clipHead, firTree, hexHead, lever, lobeHead, smallPlug } from
 import { box, cable, circle, closer, ellipse, path, place, sheet, turnArrow, way } from './pen.ts';
 import { lampLines, lampSide, rearCover, tailLampSkin, wicketRear, wicketSide } from './wicket.ts';
 
-/** The negative lead off and bagged. */
-function battery(): string {
-  return sheet(
-    path('M40 60H600M40 372H600', 'detail'),
-    box(110, 90, 400, 250, 'back', 10),
-    box(130, 200, 360, 120, 'part', 6),
-    path('M220 200V320M310 200V320M400 200V320', 'detail'),
-    box(160, 110, 76, 60, 'part', 8),
-    path('M172 122H224V158H172ZM198 128V152M186 140H210', 'detail'),
-    cable('M160 140C120 140 90 120 84 66'),
-    circle(403, 146, 26, 'back'),
-    circle(403, 146, 15, 'item'),
-    path('M393 146H413', 'bold'),
-    cable('M600 250C590 190 580 170 566 140'),
-    path('M528 70C536 58 592 56 600 70L606 140C590 152 548 154 528 140Z', 'part'),
-    path(
-      'M540 92C552 84 576 84 586 92V120C574 128 552 128 540 120ZM552 106A11 11 0 1 0 574 106A11 11 0 1 0 552 106',
-      'detail',
-    ),
-    path('M530 140C548 150 590 150 604 140', 'bold'),
-    way(({ arrow }) => arrow(436, 140, 512, 116)),
-  );
-}
-
 /** A grab handle above the door of the load space, from inside; the roof's edge runs above it. */
 function handle(): string {
   return sheet(
@@ -136,7 +112,6 @@ function eyeCap(): string {
 
 /** File names under `procedures/pictures/`. */
 export const procedures: Readonly<Record<string, string>> = {
-  battery: battery(),
   handle: handle(),
   lining: lining(),
   'tail-lamp': tailLamp(),

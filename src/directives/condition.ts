@@ -1,7 +1,7 @@
 import type { Condition } from '../model/item.ts';
 import { meant } from './attributes/attribute.ts';
 import { flag, words } from './attributes/attribute-types.ts';
-import { itemAttributes, itemBase, labelled } from './attributes/item-attributes.ts';
+import { itemAttributes, itemBase, labelled, pictureAttributes } from './attributes/item-attributes.ts';
 import { unlabelled } from './attributes/unlabelled.ts';
 import { directive } from './directive.ts';
 
@@ -12,6 +12,7 @@ export const condition = directive({
   label: 'optional',
   attributes: {
     ...itemAttributes,
+    ...pictureAttributes,
     stays: meant(flag, 'It need not be cleared before the end, as a cure.'),
     set: meant(words, 'What is told where it is set, as in `set="raise the front"`.'),
     clear: meant(words, 'What is told where it is cleared, in steps that are worked out too.'),
@@ -37,6 +38,7 @@ export const condition = directive({
       work: own.work ?? known?.work ?? null,
       immobile: own.immobile || known?.immobile === true,
       zones: own.zones.length > 0 ? own.zones : (known?.zones ?? []),
+      picture: own.picture ?? known?.picture ?? null,
       stays: values.stays !== null || known?.stays === true,
       setWords: values.set?.value ?? known?.setWords ?? null,
       clearWords: values.clear?.value ?? known?.clearWords ?? null,

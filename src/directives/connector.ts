@@ -7,6 +7,7 @@ import {
   itemAttributes,
   itemBase,
   labelled,
+  pictureAttributes,
   takenPlaces,
 } from './attributes/item-attributes.ts';
 import { directive } from './directive.ts';
@@ -18,6 +19,7 @@ export const connector = directive({
   label: 'required',
   attributes: {
     ...itemAttributes,
+    ...pictureAttributes,
     ...countedAttributes,
     on: meant(
       refs,

@@ -10,6 +10,7 @@ import {
   itemAttributes,
   itemBase,
   labelled,
+  pictureAttributes,
 } from './attributes/item-attributes.ts';
 import { unnamed } from './attributes/unlabelled.ts';
 import { directive, type Scope } from './directive.ts';
@@ -22,6 +23,7 @@ export const fastener = directive({
   label: 'optional',
   attributes: {
     ...itemAttributes,
+    ...pictureAttributes,
     ...fixingAttributes,
     type: meant(
       ref,

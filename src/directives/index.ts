@@ -33,6 +33,7 @@ import { attributeValue } from './rules/attribute-value.ts';
 import { coordinatesUnitless } from './rules/coordinates-unitless.ts';
 import { misplaced } from './rules/directive-misplaced.ts';
 import { fastenerTypeUnknown } from './rules/fastener-type-unknown.ts';
+import { figureUnpictured } from './rules/figure-unpictured.ts';
 import { itemUnlabelled } from './rules/item-unlabelled.ts';
 import { labelMissing } from './rules/label-missing.ts';
 import { labelUnwanted } from './rules/label-unwanted.ts';
@@ -106,6 +107,7 @@ export const directiveRules: readonly RuleCard[] = [
   coordinatesUnitless,
   misplaced,
   fastenerTypeUnknown,
+  figureUnpictured,
   itemUnlabelled,
   supplyUnlisted,
   toolUnlisted,

@@ -7,6 +7,7 @@ import {
   itemAttributes,
   itemBase,
   labelled,
+  pictureAttributes,
   takenPlaces,
 } from './attributes/item-attributes.ts';
 import { directive } from './directive.ts';
@@ -18,6 +19,7 @@ export const kit = directive({
   label: 'required',
   attributes: {
     ...itemAttributes,
+    ...pictureAttributes,
     ...fixingAttributes,
     covers: meant(refs, 'What cannot be reached while it is in place: parts, fasteners or plugs.'),
     ...takenPlaces,

@@ -7,6 +7,7 @@ import {
   itemAttributes,
   itemBase,
   labelled,
+  pictureAttributes,
 } from './attributes/item-attributes.ts';
 import { unlabelled } from './attributes/unlabelled.ts';
 import { directive } from './directive.ts';
@@ -18,6 +19,7 @@ export const part = directive({
   label: 'optional',
   attributes: {
     ...itemAttributes,
+    ...pictureAttributes,
     ...countedAttributes,
     covers: meant(refs, 'What cannot be reached while it is in place: parts, fasteners or plugs.'),
     length: meant(size('length'), 'How long it is along a bolt that goes through it.'),
@@ -49,6 +51,7 @@ export const part = directive({
       zones: own.zones.length > 0 ? own.zones : (known?.zones ?? []),
       count: values.count ?? known?.count ?? number.count,
       countWritten: number.countWritten || known?.countWritten === true,
+      picture: own.picture ?? known?.picture ?? null,
       side: values.side ?? known?.side ?? null,
       covers: values.covers?.value ?? known?.covers ?? [],
       length: values.length ?? known?.length ?? null,

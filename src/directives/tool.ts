@@ -1,7 +1,7 @@
 import type { Tool } from '../model/item.ts';
 import { meant } from './attributes/attribute.ts';
 import { drive, flag, list, range, refs, size, wholeNumber } from './attributes/attribute-types.ts';
-import { itemAttributes, itemBase, labelled, MOST } from './attributes/item-attributes.ts';
+import { itemAttributes, itemBase, labelled, MOST, pictureAttributes } from './attributes/item-attributes.ts';
 import { unlisted } from './attributes/unlabelled.ts';
 import { directive } from './directive.ts';
 
@@ -12,6 +12,7 @@ export const tool = directive({
   label: 'optional',
   attributes: {
     ...itemAttributes,
+    ...pictureAttributes,
     count: meant(
       wholeNumber(1, MOST),
       'How many are at hand, one where nothing is written. Steps that share a single tool are not done at the same time.',

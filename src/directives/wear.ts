@@ -1,7 +1,7 @@
 import type { Wear } from '../model/item.ts';
 import { meant } from './attributes/attribute.ts';
 import { list } from './attributes/attribute-types.ts';
-import { itemAttributes, itemBase, labelled } from './attributes/item-attributes.ts';
+import { itemAttributes, itemBase, labelled, pictureAttributes } from './attributes/item-attributes.ts';
 import { unlisted } from './attributes/unlabelled.ts';
 import { directive } from './directive.ts';
 
@@ -12,6 +12,7 @@ export const wear = directive({
   label: 'optional',
   attributes: {
     ...itemAttributes,
+    ...pictureAttributes,
     synonyms: meant(list, 'What else it is called; the search finds it by these too.'),
   },
   summary:

@@ -1,6 +1,7 @@
 import { prosesOf } from '../job/actions/walk.ts';
 import type { Block } from '../model/block.ts';
 import type { LinkFact, PictureFact } from '../model/guide.ts';
+import type { Item } from '../model/item.ts';
 import type { Prose } from '../model/prose.ts';
 import type { Span } from '../source/span.ts';
 
@@ -10,10 +11,11 @@ interface TextFacts {
   readonly pictures: readonly PictureFact[];
 }
 
-/** Gathers links and pictures in the order of the text. */
+/** Gathers links and pictures in the order of the text, and after them the own pictures of things. */
 export function factsOf(
   blocks: readonly Block[],
   prose: readonly Prose[],
+  items: Iterable<Item>,
   resolve: (from: string, written: string) => string | null,
 ): TextFacts {
   const links: LinkFact[] = [];
@@ -40,6 +42,7 @@ export function factsOf(
     for (const text of prosesOf(block)) visit(text);
   }
   for (const text of prose) visit(text);
+  for (const { picture } of items) if (picture) pictures.push(picture);
   return { links, pictures };
 }
 

@@ -74,7 +74,12 @@ export function readGuide(source: SourceFile, context: ReadingContext, report: R
     ...section.steps.filter(isWritten).flatMap((step) => step.blocks),
   ]);
   const titles = sections.map((section) => section.title);
-  const facts = factsOf([...draft.opening, ...texts], [...titles, draft.footnotes], context.resolve);
+  const facts = factsOf(
+    [...draft.opening, ...texts],
+    [...titles, draft.footnotes],
+    items.values(),
+    context.resolve,
+  );
   const steps = sections.flatMap((section) => section.steps);
   if (platform)
     reportUnknownZones({ items, sections }, platform, placedReport(placeChains({ items, sections }), report));

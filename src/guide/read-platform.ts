@@ -72,6 +72,7 @@ export function readPlatform(source: SourceFile, context: ReadingContext, report
   const facts = factsOf(
     all.flatMap(({ blocks }) => blocks),
     [...all.map(({ title }) => title), draft.footnotes],
+    items.values(),
     context.resolve,
   );
   const drawing = facts.pictures.find(({ figure }) => figure !== null) ?? null;

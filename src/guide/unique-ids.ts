@@ -93,6 +93,7 @@ function joined(a: Item, b: Item): Item {
     work: a.work ?? b.work,
     immobile: a.immobile || b.immobile,
     zones: also(a.zones, b.zones),
+    picture: a.picture ?? b.picture,
     ...('covers' in a && 'covers' in b ? { covers: also(a.covers, b.covers) } : {}),
   };
 }

@@ -80,6 +80,7 @@ const untold: ReadonlySet<string> = new Set([
   'src',
   // They light up the drawing, and what pictures show does not count.
   'zones',
+  'picture',
 ]);
 
 /** White space that is not one plain space. */

@@ -132,7 +132,7 @@ export interface LinkFact {
   readonly at: Span;
 }
 
-/** A picture that the text shows, by `:::figure` or by Markdown. */
+/** A picture that the text shows, by `:::figure` or by Markdown, or the own picture of a thing. */
 export interface PictureFact {
   /** Path from the workspace's root; `null` where it leaves the workspace. */
   readonly path: string | null;

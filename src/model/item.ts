@@ -6,6 +6,7 @@ import type { Wire } from '../trade/wire.ts';
 import type { Quantity, QuantityRange } from '../units/quantity.ts';
 import type { Recheck } from '../units/recheck.ts';
 import type { TorqueSpec } from '../units/torque.ts';
+import type { PictureFact } from './guide.ts';
 import type { Ref } from './inline.ts';
 import type { Origin } from './origin.ts';
 import type { When } from './when.ts';
@@ -62,6 +63,8 @@ interface ItemBase<K extends string> {
   readonly immobile: boolean;
   /** The zones of the platform's drawing in which it lies, where the author names them. */
   readonly zones: readonly Ref[];
+  /** What it looks like; `null` where its declaration names no picture, though the shop's lists may have one. */
+  readonly picture: PictureFact | null;
   /** How it came into the guide, outermost first; empty for what the guide's own file declares. */
   readonly origins: readonly Origin[];
   /** Attributes that were written but could not be read; rules stay silent about what depends on them. */

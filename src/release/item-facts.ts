@@ -28,6 +28,7 @@ type Untold =
   | 'unknown'
   // Where it lies on the drawing is shown as pictures are, which a fingerprint leaves out too.
   | 'zones'
+  | 'picture'
   | 'countWritten'
   | 'isFastener'
   | 'inCrib'

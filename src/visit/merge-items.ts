@@ -68,6 +68,7 @@ function oneThing(a: Item, b: Item): Item {
     work: a.work ?? b.work,
     immobile: a.immobile || b.immobile,
     zones: also(a.zones, b.zones),
+    picture: a.picture ?? b.picture,
     unknown: new Set([...a.unknown, ...b.unknown]),
     ...('covers' in a && 'covers' in b ? { covers: also(a.covers, b.covers) } : {}),
     ...('holds' in a && 'holds' in b ? { holds: also(a.holds, b.holds) } : {}),

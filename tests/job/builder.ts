@@ -113,6 +113,7 @@ export function item(kind: Kind, id: string, words: ItemWords = {}, at: Span = n
     work: null,
     immobile: words.immobile ?? false,
     zones: [],
+    picture: null,
     origins: [],
     unknown: new Set(words.unknown ?? []),
   };

@@ -1,5 +1,6 @@
 import type { HandbookView } from '../../src/handbook/site-pages.ts';
 import { type Markup, markup } from '../../src/html/markup.ts';
+import type { OwnPictureView } from '../../src/pages/frame/own-picture.ts';
 import { printedWords } from '../../src/pages/frame/printed-words.ts';
 import type {
   FrameView,
@@ -186,7 +187,10 @@ const zone = () => ({
 });
 
 /** A single thing, or a set of sizes, which takes the place of the row's own id and step. */
+const ownPicture = (): OwnPictureView => ({ shown: picture(null), alt: text() });
+
 const gatherRow = (sizes: GatherRow['sizes'] = []): GatherRow => ({
+  picture: ownPicture(),
   ...shown(),
   item: id(),
   id: id(),
@@ -200,7 +204,7 @@ const gatherRow = (sizes: GatherRow['sizes'] = []): GatherRow => ({
 });
 
 const gatherSet = (): GatherRow => ({
-  ...gatherRow([{ id: id(), size: text(), page: href(), first: [stepRef()] }]),
+  ...gatherRow([{ id: id(), size: text(), page: href(), picture: ownPicture(), first: [stepRef()] }]),
   id: '',
   page: null,
   first: [],
@@ -226,6 +230,7 @@ const section = (): SectionView => ({
   gather: gather(),
   comesOff: [
     {
+      picture: ownPicture(),
       ...shown(),
       item: id(),
       id: id(),
@@ -462,7 +467,7 @@ export const referenceView = (): ReferenceView => ({
   frame: frame(),
   kicker: text(),
   title: text(),
-  picture: { shown: picture(null), alt: text() },
+  picture: ownPicture(),
   drawing: html(),
   lead: text(),
   facts: [{ label: text(), drawing: html(), text: text(), href: href() }],

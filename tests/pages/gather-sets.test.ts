@@ -22,6 +22,7 @@ function merged(tools: readonly (readonly [label: string, drive: string, more?: 
       item: `tool-${index}`,
       id: `item_tool-${index}`,
       name: label,
+      picture: null,
       page: null,
       detail: null,
       amount: [],

@@ -53,7 +53,8 @@ Look behind the edge with the :tool[trim-lever] as on [the sheet](sheet.txt).
     ...exampleWorkspace(text),
     'shop.yaml': 'name: Example Fitting\nlogo: logo.svg\n',
     'logo.svg': drawing,
-    'tools.yaml': 'trim-lever: {name: Trim lever}\n',
+    'tools.yaml': 'trim-lever: {name: Trim lever, picture: lever.svg}\n',
+    'lever.svg': drawing,
     'templates/bay.css': 'p { color: #123 }\n',
     'procedures/rear.md': '---\ntitle: Rear\n---\n\n::step[Mind the rear]{#rear}\n\nMind it.\n',
     'example/sheet.txt': 'Mind the edge.',
@@ -122,7 +123,7 @@ Look behind the edge with the :tool[trim-lever] as on [the sheet](sheet.txt).
   const changes = Object.entries(sources).flatMap(([path, text]) =>
     [null, otherText(text), ''].map((to) => [path, to] as const),
   );
-  /** Of 12 files, three changes each at nine moments of a build: 324. */
+  /** Of 13 files, three changes each at nine moments of a build: 351. */
   const tried = changes.flatMap(([path, to], i) =>
     Array.from({ length: 9 }, (_, k) => ({ path, to, part: (k + i / changes.length) / 9 })),
   );

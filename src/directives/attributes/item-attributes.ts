@@ -1,4 +1,5 @@
 import { nounOf } from '../../job/words/noun.ts';
+import type { PictureFact } from '../../model/guide.ts';
 import type { Counted, Fixing, ItemKind, Noun } from '../../model/item.ts';
 import type { Span, Written } from '../../source/span.ts';
 import type { Scope, Values } from '../directive.ts';
@@ -50,6 +51,15 @@ export const itemAttributes = {
     itemZones,
     'The zones of the platform in which it lies. Without it, what it holds, sits on, replaces or covers tells, or what covers or holds it.',
   ),
+};
+
+/** What shows a thing that can be taken for another. */
+export const pictureAttributes = {
+  picture: meant(
+    { ...words, expects: 'the path of a picture, as in `pictures/bracket.svg`' },
+    'What it looks like, by itself. Stands small where it is listed, and large where its facts open over a step. Without it a tool has that of the crib, and a fastener that of its type.',
+  ),
+  alt: meant(words, 'What its own picture shows, for whoever cannot see it; without it, its name is told.'),
 };
 
 /** What can be counted. */
@@ -138,7 +148,7 @@ export const fixingAttributes = {
 export function itemBase<K extends ItemKind>(
   kind: K,
   read: {
-    readonly values: Values<typeof itemAttributes>;
+    readonly values: Values<typeof itemAttributes> & Partial<Values<typeof pictureAttributes>>;
     readonly unknown: ReadonlySet<string>;
     readonly directive: { readonly at: Span };
     readonly scope: Scope;
@@ -159,8 +169,25 @@ export function itemBase<K extends ItemKind>(
     work: values.work,
     immobile: values.immobile !== null,
     zones: values.zone?.value ?? [],
+    picture: namedPicture(values, noun, scope),
     origins: scope.origins,
     unknown,
+  };
+}
+
+/** The own picture of a thing; its name tells what is seen where nothing else does. */
+function namedPicture(
+  { picture, alt }: Partial<Values<typeof pictureAttributes>>,
+  noun: Noun,
+  scope: Scope,
+): PictureFact | null {
+  if (!picture) return null;
+  return {
+    path: scope.resolve(picture.value),
+    src: picture,
+    alt: alt ?? { value: noun.label, at: picture.at },
+    figure: null,
+    at: picture.at,
   };
 }
 

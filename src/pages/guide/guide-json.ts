@@ -112,6 +112,12 @@ function visitJson({ guides, steps, shared, reasons, loads, savings }: Visit): G
   };
 }
 
+/** The picture that an item's own declaration names. */
+function pictureJson({ picture }: Item): ItemJson['picture'] {
+  if (!picture?.path) return null;
+  return { file: picture.path, shows: picture.alt?.value ?? '' };
+}
+
 function itemJson(item: Item, guide: Guide): ItemJson {
   const fixing = isFixing(item) ? item : null;
   return {
@@ -120,6 +126,7 @@ function itemJson(item: Item, guide: Guide): ItemJson {
     label: item.noun.label,
     when: item.when ? whenText(item.when.value) : null,
     zones: [...zonesOfThing(guide, item.id)],
+    picture: pictureJson(item),
     count: countOf(item),
     side: isCounted(item) ? (item.side?.value ?? null) : null,
     drive: fixing?.drive ? writtenDrive(fixing.drive.value) : null,

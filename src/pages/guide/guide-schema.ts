@@ -53,6 +53,15 @@ const item = z.strictObject({
   label: z.string(),
   when,
   zones: z.array(id).describe('The zones of the platform in which it lies; empty where nothing tells'),
+  picture: z
+    .strictObject({
+      file: z.string().describe('Its path in the workspace'),
+      shows: z.string().describe('What is seen in it'),
+    })
+    .nullable()
+    .describe(
+      'What it looks like, where its own declaration says; the pictures of the crib are not repeated',
+    ),
   count: z
     .number()
     .int()

@@ -3,6 +3,7 @@ import { countWords, listed } from '../../job/index.ts';
 import type { Connector, Fastener, Item, Part } from '../../model/item.ts';
 import { type GuideContext, stepRef } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
+import { ownPictureOf } from '../frame/own-picture.ts';
 import { shownWhen } from '../frame/plans.ts';
 import { fixingWords, pageOfItem } from './gather.ts';
 import type { ComesOffRow } from './list-views.ts';
@@ -22,6 +23,7 @@ export function comesOffRows(context: GuideContext): readonly ComesOffRow[] {
       id: itemAnchor(item.id),
       name: item.noun.label,
       page: pageOfItem(item, context),
+      picture: ownPictureOf(item, context),
       count: countWords(item),
       detail: detailWords(item, context),
       first: [first ? stepRef(context, first) : null].filter((ref) => ref !== null),

@@ -66,11 +66,13 @@ function setRow(first: GatherRow, set: readonly SizedRow[]): GatherRow {
     ...first,
     name: `${sizes}${unit.replace(' ', '\u00a0')} ${set[0]?.plural ?? ''}`,
     page: null,
+    picture: null,
     first: [],
     sizes: set.map(({ row, size }) => ({
       id: row.id,
       size: size.replaceAll(' ', '\u00a0'),
       page: row.page,
+      picture: row.picture,
       first: row.first,
     })),
   };

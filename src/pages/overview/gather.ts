@@ -6,6 +6,7 @@ import { packsFor } from '../../trade/packs.ts';
 import { convert, formatBoth, quantityOf } from '../../units/format.ts';
 import { type GuideContext, stepRefs } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
+import { ownPictureOf } from '../frame/own-picture.ts';
 import { shownIn, shownWhen, varying } from '../frame/plans.ts';
 import { fastenerTypePath, toolPath } from '../frame/reference-paths.ts';
 import type { VaryingView } from '../frame/shared-views.ts';
@@ -77,6 +78,7 @@ function gatherRows<L extends GatherLine>(
       id: itemAnchor(id),
       name: item.noun.label,
       page: pageOfItem(item, context),
+      picture: ownPictureOf(item, context),
       detail: detailOf(item, context),
       amount: amount.length === 1 ? amount.map(({ text }) => ({ text, plans: null, only: null })) : amount,
       used: item.kind === 'supply' ? usedAmounts(context, id) : [],

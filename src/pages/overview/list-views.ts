@@ -1,3 +1,4 @@
+import type { OwnPictureView } from '../frame/own-picture.ts';
 import type { Shown, StepRef, VaryingView } from '../frame/shared-views.ts';
 
 /** What must be within reach. A list that is empty on purpose says so. */
@@ -17,6 +18,8 @@ export interface GatherRow extends Shown {
   readonly name: string;
   /** The page about it; `null` where there is none. */
   readonly page: string | null;
+  /** `null` where there is none, and in a set, whose sizes have theirs. */
+  readonly picture: OwnPictureView | null;
   /** What else is said about it: the tools that serve as well, the thread and torque of a nut. */
   readonly detail: string | null;
   readonly amount: readonly VaryingView[];
@@ -29,6 +32,7 @@ export interface GatherRow extends Shown {
     readonly id: string;
     readonly size: string;
     readonly page: string | null;
+    readonly picture: OwnPictureView | null;
     readonly first: readonly StepRef[];
   }[];
 }
@@ -41,6 +45,7 @@ export interface ComesOffRow extends Shown {
   readonly name: string;
   /** The page of its kind of fastener; `null` where there is none. */
   readonly page: string | null;
+  readonly picture: OwnPictureView | null;
   readonly count: string;
   readonly detail: string | null;
   readonly first: readonly StepRef[];

@@ -1,6 +1,7 @@
 import type { Markup } from '../../html/markup.ts';
+import type { OwnPictureView } from '../frame/own-picture.ts';
 import type { FrameView, LinkView } from '../frame/shared-views.ts';
-import type { PictureView, SignalBar } from '../steps/block-views.ts';
+import type { SignalBar } from '../steps/block-views.ts';
 
 /** A guide in which something is used, and the places where it is. */
 export interface UsedInView {
@@ -33,7 +34,7 @@ export interface ReferenceView {
   readonly kicker: string;
   readonly title: string;
   /** What it looks like, and its name for whoever cannot see it. */
-  readonly picture: { readonly shown: PictureView; readonly alt: string } | null;
+  readonly picture: OwnPictureView | null;
   /** A sign, or the shape of its kind. */
   readonly drawing: Markup | null;
   /** What to know of it, in a sentence. */

@@ -5,7 +5,7 @@ import { wear } from '../../directives/wear.ts';
 import type { Tool, Wear } from '../../model/item.ts';
 import type { SourceFile } from '../../source/source-file.ts';
 import { yamlKey, yamlYesNo } from '../../syntax/read-yaml.ts';
-import { type ListEntry, ownPicture, readEntries } from './list-entries.ts';
+import { type ListEntry, ownAlt, ownPicture, readEntries } from './list-entries.ts';
 
 export const cribFile = 'tools.yaml';
 
@@ -17,6 +17,7 @@ export const ownKeys = {
     '`yes` for protective equipment, which guides declare with `::wear`.',
   ),
   picture: ownPicture,
+  alt: ownAlt,
 };
 
 /** Reads the tool crib: what the shop owns. `wear: yes` marks protective equipment. */

@@ -5,7 +5,7 @@ import { directive } from '../../directives/directive.ts';
 import { nounOf } from '../../job/index.ts';
 import type { FastenerType } from '../../model/item.ts';
 import type { SourceFile } from '../../source/source-file.ts';
-import { type ListEntry, ownPicture, readEntries } from './list-entries.ts';
+import { type ListEntry, ownAlt, ownPicture, readEntries } from './list-entries.ts';
 
 export const fastenersFile = 'fasteners.yaml';
 
@@ -43,7 +43,7 @@ export const fastenerType = directive({
 });
 
 /** What an entry says besides what its kind does. */
-export const typeKeys = { picture: ownPicture };
+export const typeKeys = { picture: ownPicture, alt: ownAlt };
 
 /** Reads the kinds of fastener that the shop knows. */
 export function readFastenerTypes(source: SourceFile, report: Report): readonly ListEntry<FastenerType>[] {

@@ -31,7 +31,14 @@ export const entryName = yamlKey(
 export const ownPicture = yamlKey(
   yamlText.optional(),
   'the path of a picture, as in `pictures/tools/bit-t25.svg`',
-  'What it looks like; stands on its page. The path is from the folder of this file; its name is told to whoever cannot see the picture.',
+  'What it looks like; stands on its page, small in the lists of a guide, and where its facts open over a step. The path is from the folder of this file.',
+);
+
+/** The key of an entry for the words of its picture. */
+export const ownAlt = yamlKey(
+  yamlText.optional(),
+  'what is seen in it, in words',
+  'What its picture shows, for whoever cannot see it; without it, its name is told.',
 );
 
 /** One thing of a list, with the errors that were found in it alone. */
@@ -78,14 +85,17 @@ export function readEntries<R extends { readonly id: string; readonly unknown: R
   });
 }
 
-/** The picture of an entry's thing, with its name as what is seen in it. */
+/** The picture of an entry's thing, with its name as what is seen in it where nothing else is said. */
 function pictureOf(entry: Entry, places: YamlPlaces, source: SourceFile): PictureFact | null {
   if (typeof entry.picture !== 'string') return null;
   const at = inner(source, places.valueAt(['picture']));
   return {
     path: resolvePath(source.path, entry.picture),
     src: { value: entry.picture, at },
-    alt: { value: entry.name, at: inner(source, places.valueAt(['name'])) },
+    alt:
+      typeof entry.alt === 'string'
+        ? { value: entry.alt, at: inner(source, places.valueAt(['alt'])) }
+        : { value: entry.name, at: inner(source, places.valueAt(['name'])) },
     figure: null,
     at,
   };

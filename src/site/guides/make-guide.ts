@@ -1,6 +1,7 @@
 import { compactPage } from '../../html/compact-page.ts';
 import type { PictureFact, Step } from '../../model/guide.ts';
 import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
+import { pictureOfItem } from '../../pages/frame/own-picture.ts';
 import type { GuideView } from '../../pages/guide/guide-views.ts';
 import { CARDS_PAGE } from '../../pages/rehearsal/cards-page.ts';
 import type { CardsView, RehearsalView } from '../../pages/rehearsal/rehearsal-view.ts';
@@ -89,6 +90,9 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
     if (turns && isUndone) await publish({ ...wish, turned: true });
   }
 
+  const looks = [...published.guide.items.values()].flatMap((item) => pictureOfItem(item, shop) ?? []);
+  for (const wish of looks.flatMap(wishOf)) if (!pictures.has(pictureKey(wish))) await publish(wish);
+
   const linked = new Set<string>();
   const asksFor = new Set<string>();
   const stock: Stock = {
@@ -153,13 +157,15 @@ const isDerived = ({ origins }: Step) => origins.some(({ kind }) => kind === 're
 
 /**
  * The picture by which lists show a guide: the author's first photograph, else the last drawing, which shows most of
- * what is fitted. Pictures of procedures are shared, and tell no guide from another.
+ * what is fitted. Pictures of procedures are shared, and tell no guide from another; that of a single thing tells little.
  */
 function faceOf(
-  { file, pictures }: PublishedGuide['guide'],
+  { file, pictures, items }: PublishedGuide['guide'],
   published: ReadonlyMap<string, PictureView>,
 ): PictureView | null {
-  const own = pictures.filter(({ path }) => path?.startsWith(file.slice(0, file.lastIndexOf('/') + 1)));
+  const things = new Set([...items.values()].map(({ picture }) => picture));
+  const folder = file.slice(0, file.lastIndexOf('/') + 1);
+  const own = pictures.filter((one) => one.path?.startsWith(folder) && !things.has(one));
   const views = own.flatMap(wishOf).flatMap((wish) => published.get(pictureKey(wish)) ?? []);
   return views.find(({ sources }) => sources.length > 0) ?? views.at(-1) ?? null;
 }

@@ -20,7 +20,7 @@ export function startFacts(main: HTMLElement, dialog: HTMLDialogElement, on: () 
   });
 }
 
-/** A row of a list, as lines. */
+/** A row of a list, as lines, with the picture of the thing. */
 function factsOf(row: HTMLElement): readonly HTMLElement[] {
   // One size of a set stands in the row of the set.
   const whole = row.closest('tr') ?? row;
@@ -29,6 +29,7 @@ function factsOf(row: HTMLElement): readonly HTMLElement[] {
   if (!(title instanceof Element)) return [];
   const details = [...title.querySelectorAll('.detail, .only')];
   for (const detail of details) detail.remove();
+  const looks = row.querySelector('.own')?.cloneNode(true);
   const size = row === whole ? '' : wordsOf(row.querySelector('.item, span'));
   const lines = [
     ...details.map((detail) => wordsOf(detail)),
@@ -37,6 +38,7 @@ function factsOf(row: HTMLElement): readonly HTMLElement[] {
   const heading = [wordsOf(title), size].filter((words) => words !== '').join(', ');
   return [
     make('h2', '', heading),
+    ...(looks instanceof HTMLElement ? [looks] : []),
     ...lines.filter((words) => words !== '').map((words) => make('p', '', words)),
   ];
 }
