@@ -24,7 +24,7 @@ export function notCheckedWords(one: NotChecked, { items, templates }: Guide): s
     case 'wiring':
       return `wire and fuse of the ${noun(one.item)}: the guide declares no circuit`;
     case 'cure':
-      return `whether the ${noun(one.item)} has cured before it is loaded or gets wet: nothing that waits for it says so with \`needs\``;
+      return `whether the ${noun(one.item)} has cured before it is loaded or gets wet: nothing that waits for it states needs=${one.item}`;
     case 'care':
       return `the messages and signatures that belong to work on the ${noun(one.item)}: it does not state work=${one.work}`;
     case 'load':

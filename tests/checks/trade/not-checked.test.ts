@@ -188,7 +188,7 @@ describe('what is not checked is said, and is no finding', () => {
     const glued = (needs: string) =>
       `::kit[Hook]{#hook}\n::supply[Glue]{#glue quantity="10 ml" cures="24 h"}\n\n::step[Glue the hook]{#stick${needs === '' ? '' : ' wait="24 h"'}}\n\n:apply[glue]{amount="5 ml" on=hook} and :bond[hook].\n\n::step[Hang the coat on it]{#coat${needs}}\n\nHang a coat on it.`;
     expect((await unchecked(glued(''))).words).toEqual([
-      'whether the glue has cured before it is loaded or gets wet: nothing that waits for it says so with `needs`',
+      'whether the glue has cured before it is loaded or gets wet: nothing that waits for it states needs=glue',
     ]);
     expect(await unchecked(glued(' needs=glue'))).toEqual({ words: [], codes: [] });
   });
