@@ -123,7 +123,7 @@ describe('a placed procedure', () => {
   it.each([
     [
       'steps',
-      Array.from({ length: 150 }, (_, number) => `::step[Look]{#look-${number}}\n\nLook.\n`).join('\n'),
+      Array.from({ length: 100 }, (_, number) => `::step[Look]{#look-${number}}\n\nLook.\n`).join('\n'),
       2,
     ],
     ['characters', `::step[Look]{#look}\n\nLook ${'well '.repeat(30_000)}`, 2],

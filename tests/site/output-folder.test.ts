@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { link, mkdir, readdir, readFile, stat, symlink, utimes, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { workerScript } from '../../src/site/device/worker.ts';
 import { type Disk, realDisk } from '../../src/site/folder/disk.ts';
@@ -162,6 +162,18 @@ describe('the output folder', () => {
     expect([...(await filesBelow(folder)).keys()]).toEqual(['.baybook-files.json', 'index.html']);
   });
 
+  it('clears away a file, and a link, in the place of what a build left behind', async () => {
+    const [folder, elsewhere] = [await outputFolder(), await outputFolder()];
+    await mkdir(join(elsewhere, 'guides'), { recursive: true });
+    await mkdir(join(folder, 'guides'), { recursive: true });
+    await writeFile(join(folder, '.baybook-staging'), 'half');
+    await publish(folder, { 'index.html': 'one' });
+    await symlink(elsewhere, join(folder, '.baybook-staging'));
+    await publish(folder, { 'index.html': 'two' });
+    expect(await readdir(folder)).toEqual(['.baybook-files.json', 'guides', 'index.html']);
+    expect(await readdir(elsewhere)).toEqual(['guides']);
+  });
+
   it.each(['', '["index.ht', '{}'])('knows its files again where its list reads %j', async (list) => {
     const folder = await outputFolder();
     const worker = workerScript(new Map([['index.html', sha256('one')]]), new Map(), '');
@@ -207,6 +219,21 @@ describe('a build that is cut short', () => {
     return Object.fromEntries(files);
   };
 
+  const foldersBelow = async (folder: string) => {
+    const entries = await readdir(folder, { recursive: true, withFileTypes: true }).catch(() => []);
+    const folders = entries.filter((entry) => entry.isDirectory());
+    return folders.map((entry) => relative(folder, join(entry.parentPath, entry.name))).sort();
+  };
+  const foldersOf = (files: Contents) =>
+    [
+      ...new Set(
+        Object.keys(files).flatMap((path) => {
+          const parts = path.split('/').slice(0, -1);
+          return parts.map((_, depth) => parts.slice(0, depth + 1).join('/'));
+        }),
+      ),
+    ].sort();
+
   it.each([
     ['an update', old, wanted],
     ['a first build', {}, wanted],
@@ -226,6 +253,8 @@ describe('a build that is cut short', () => {
         if (existsSync(folder)) open(folder).close();
         const left = await inSite(folder);
         expect([from, to], `after ${changes} changes`).toContainEqual(left);
+        const folders = await foldersBelow(folder);
+        expect(folders, `after ${changes} changes`).toEqual(foldersOf(left));
         expect(
           (await readdir(folder).catch(() => [])).filter((name) => /staging|switch|lock/.test(name)),
         ).toEqual([]);
@@ -292,14 +321,19 @@ describe('a build that is cut short', () => {
         told.push('write');
         realDisk.write(path, content);
       },
+      makeFolder: (path) => {
+        if (!existsSync(path)) told.push('folder');
+        realDisk.makeFolder(path);
+      },
       rename: (from, to) => {
         told.push(to.endsWith('.baybook-switch.json') ? 'decided' : 'rename');
         realDisk.rename(from, to);
       },
     };
     await publish(folder, wanted, watching);
-    expect(told.slice(told.indexOf('decided'))).not.toContain('write');
-    expect(told).toContain('decided');
+    const decided = told.indexOf('decided');
+    expect(told.slice(0, decided)).toEqual(expect.arrayContaining(['write', 'folder']));
+    expect(new Set(told.slice(decided))).toEqual(new Set(['decided', 'rename']));
   });
 
   it.each([

@@ -62,8 +62,11 @@ export function openOutputFolder(
       return { ...published, notices: [...found, ...published.notices] };
     },
     close: () => {
-      if (existsSync(join(folder, stagingName))) settle(folder, disk);
-      dropLock(folder, disk);
+      try {
+        if (existsSync(join(folder, stagingName))) settle(folder, disk);
+      } finally {
+        dropLock(folder, disk);
+      }
       if (isNew && readdirSync(folder).length === 0) rmdirSync(folder);
     },
   };

@@ -1,5 +1,5 @@
-import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
 import type { Disk } from './disk.ts';
 import { isPathWithin, sealOf } from './own-files.ts';
 
@@ -18,12 +18,13 @@ export interface Switch {
 
 /**
  * Switches to the new site. Up to the moment at which the decision is put in place, in one step, the old site
- * stands whole; from then on whoever opens the folder next finishes what is left.
+ * stands whole; from then on whoever opens the folder next finishes what is left, which takes no room on the disk.
  */
 export function switchOver(folder: string, change: Switch, disk: Disk): void {
   const aside = join(folder, stagingName, decisionName);
   disk.makeFolder(dirname(aside));
   const { put, remove } = change;
+  for (const parent of new Set(put.map((path) => dirname(join(folder, path))))) disk.makeFolder(parent);
   disk.write(aside, JSON.stringify({ put, remove, seal: sealOf([put, remove]) }));
   disk.rename(aside, join(folder, decisionName));
   finish(folder, change, disk);
@@ -38,9 +39,27 @@ export function settle(folder: string, disk: Disk): readonly string[] {
   const decided = readDecision(path);
   const isEdited = decided === null && existsSync(path);
   if (decided) finish(folder, decided, disk);
-  else if (existsSync(join(folder, stagingName))) disk.remove(join(folder, stagingName));
+  else if (existsSync(join(folder, stagingName))) forsake(folder, disk);
   if (isEdited) disk.remove(path);
   return isEdited ? [editedWords] : [];
+}
+
+/** Clears away a site that was never decided on, and the folders that were made for it. */
+function forsake(folder: string, disk: Disk): void {
+  const staging = join(folder, stagingName);
+  const isFolder = lstatSync(staging).isDirectory();
+  const entries = isFolder ? readdirSync(staging, { recursive: true, withFileTypes: true }) : [];
+  const inside = entries
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => relative(staging, join(entry.parentPath, entry.name)));
+  // What lies within a folder goes before it.
+  for (const path of inside.sort().reverse()) {
+    const made = join(folder, path);
+    // A link on the way could lead out of the folder.
+    const isOwn = existsSync(made) && realpathSync(made) === join(realpathSync(folder), path);
+    if (isOwn && lstatSync(made).isDirectory() && readdirSync(made).length === 0) disk.removeFolder(made);
+  }
+  disk.remove(staging);
 }
 
 const editedWords = `${decisionName} in the output folder, which a build left that was cut short, is not as Baybook wrote it; nothing that it names was moved or removed`;
@@ -79,7 +98,9 @@ function removeFile(folder: string, path: string, disk: Disk): void {
   disk.remove(join(folder, path));
   for (let parent = dirname(path); parent !== '.'; parent = dirname(parent)) {
     const full = join(folder, parent);
-    if (!existsSync(full) || readdirSync(full).length > 0) return;
+    // Gone already where this was cut short before.
+    if (!existsSync(full)) continue;
+    if (readdirSync(full).length > 0) return;
     disk.removeFolder(full);
   }
 }
