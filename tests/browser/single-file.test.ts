@@ -28,7 +28,14 @@ describe('a guide in one file, opened alone from another folder', () => {
       true,
     ]);
     expect(await page.evaluate('getComputedStyle(document.body).backgroundColor')).toBe('rgb(252, 251, 248)');
+    // The vehicle after a step is worked out when it is asked for, and again for another build.
+    const after = page.locator('#cover-off .bench');
+    await after.locator('summary').click();
+    await expect.poll(() => after.textContent()).toMatch(/Off the vehicle.*bumper cover/);
+    expect(await after.textContent()).toMatch(/Unplugged2 fog lamp plugs \(with front fog lamps\)/);
     await page.getByRole('radio', { name: 'No' }).check();
+    expect(await after.textContent()).toContain('bumper cover');
+    expect(await after.textContent()).not.toContain('fog lamp');
     expect(await page.locator('#fog-aim').isVisible()).toBe(false);
     await page.locator('#arch .bay-tick input').first().check();
     await page.reload();

@@ -28,6 +28,11 @@ describe('a guide in one file', () => {
     expect(plain).toBe(
       `default-src 'none'; img-src data:; style-src '${hash(style)}' '${hash(whole)}'; script-src '${hash(script)}' '${hash(text)}'; base-uri 'none'; form-action 'none'`,
     );
+    // What a guide weighs, so that no page and no style grows unseen: whoever adds to it raises the bound.
+    const page = (await filesBelow(folder)).get('guides/lamp-cradle/index.html') ?? '';
+    expect(page.length).toBeGreaterThan(30_000);
+    expect(page.length).toBeLessThan(46_000);
+    expect(latin.length).toBeLessThan(107_000);
     expect(html).not.toMatch(/<link\b|\ssrc="?(?!"?data:)|\ssrcset=|\sstyle=/);
   });
 
