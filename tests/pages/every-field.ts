@@ -363,6 +363,7 @@ export const guideView = (): GuideView => ({
         what: text(),
         text: html(),
         expect: text(),
+        written: text(),
         sides: [{ side: 'left', name: text() }],
       },
     ],
@@ -453,6 +454,20 @@ export const platformView = (): PlatformView => ({
   ],
   guides: [entry()],
   cards: link(),
+  vehicle: {
+    picture: picture(null),
+    alt: text(),
+    zones: [
+      {
+        id: id(),
+        lit: { id: id(), box: box() },
+        name: text(),
+        parts: [text()],
+        guides: [{ guide: link(), steps: [{ number: number(), title: text(), href: href() }] }],
+      },
+    ],
+    links: [{ href: href(), name: text(), lit: id(), touch: box() }],
+  },
 });
 
 const use = (): UsedInView => ({

@@ -14,6 +14,8 @@ import type { EvidenceRow } from './sheet-views.ts';
 interface Place {
   /** The id of the step or section, with which the keys of its fields on the page begin. */
   readonly id: string;
+  /** "in the step", "under “Prove it”". */
+  readonly where: string;
   readonly step: StepRef | null;
   readonly stepSide: Side | null;
   readonly shown: Shown;
@@ -24,7 +26,13 @@ export function evidenceRows(guide: Pick<Guide, 'sections'>, context: GuideConte
   return guide.sections.flatMap((section) => [
     ...rowsOf(
       section.intro,
-      { id: section.id, step: null, stepSide: null, shown: shownSection(section, guide, context) },
+      {
+        id: section.id,
+        where: `under “${section.titleText}”`,
+        step: null,
+        stepSide: null,
+        shown: shownSection(section, guide, context),
+      },
       context,
     ),
     ...section.steps.flatMap((step) => {
@@ -32,13 +40,20 @@ export function evidenceRows(guide: Pick<Guide, 'sections'>, context: GuideConte
       const ref = stepRef(context, step.id);
       if (!numbered || !ref) return [];
       const shown = shownStep(context, numbered);
-      const place = { id: step.id, step: ref, stepSide: step.side?.value ?? null, shown };
+      const place = {
+        id: step.id,
+        where: 'in the step',
+        step: ref,
+        stepSide: step.side?.value ?? null,
+        shown,
+      };
       const settings = settingsOf(step, context).map(({ id: setting, name, from, to, ...own }) =>
         row(place, own, {
           key: `setting ${setting}`,
           what: 'Setting',
           text: words(name),
           expect: `from “${from}” to “${to}”`,
+          written: null,
           sides: sidesOf(null, context),
         }),
       );
@@ -48,6 +63,7 @@ export function evidenceRows(guide: Pick<Guide, 'sections'>, context: GuideConte
           what: 'Inspection',
           text: words(name),
           expect: `one of: ${outcomes.map((outcome) => outcome.name).join(', ')}`,
+          written: null,
           sides: sidesOf(null, context),
         }),
       );
@@ -62,10 +78,17 @@ function rowsOf(blocks: readonly Block[], place: Place, context: GuideContext): 
     ...photos.map((block, index) => {
       const { number, shows, sides, ...own } = photoView(block, index + 1, context, place.stepSide);
       const key = `photo ${number}`;
-      return row(place, own, { key, what: 'Photograph', text: shows, expect: null, sides });
+      return row(place, own, { key, what: 'Photograph', text: shows, expect: null, written: null, sides });
     }),
     ...readingsOf(blocks, context, place.stepSide).map(({ id, name, expect, sides, check: _, ...own }) =>
-      row(place, own, { key: `reading ${id}`, what: 'Reading', text: words(name), expect, sides }),
+      row(place, own, {
+        key: `reading ${id}`,
+        what: 'Reading',
+        text: words(name),
+        expect,
+        written: `written ${place.where}`,
+        sides,
+      }),
     ),
   ];
 }
@@ -74,7 +97,7 @@ function rowsOf(blocks: readonly Block[], place: Place, context: GuideContext): 
 function row(
   { id, step, shown }: Place,
   own: Shown,
-  { key, ...asked }: Pick<EvidenceRow, 'key' | 'what' | 'text' | 'expect' | 'sides'>,
+  { key, ...asked }: Pick<EvidenceRow, 'key' | 'what' | 'text' | 'expect' | 'written' | 'sides'>,
 ): EvidenceRow {
   const { plans, only } = own.plans === null ? shown : own;
   return { plans, only, step, key: `${id} ${key}`, ...asked };

@@ -52,6 +52,8 @@ export interface EvidenceRow extends Shown {
   readonly text: Markup;
   /** What it should be; `null` for a photograph, and where nothing is stated. */
   readonly expect: string | null;
+  /** Where on the print its value is written, so that no value has two blanks; `null` where it is written here. */
+  readonly written: string | null;
   readonly sides: ReadingView['sides'];
 }
 

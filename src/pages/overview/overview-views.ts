@@ -2,6 +2,7 @@ import type { Markup } from '../../html/markup.ts';
 import type { FrameView, LinkView } from '../frame/shared-views.ts';
 import type { FindView, ListsView } from '../reference/reference-views.ts';
 import type { BlockView, PictureView } from '../steps/block-views.ts';
+import type { DrawnZone, VehicleDrawing } from './vehicle.ts';
 
 /** The first page: every platform with its guides, and what else can be looked up. */
 export interface IndexView {
@@ -50,6 +51,17 @@ interface PlatformLimit {
   readonly value: string;
 }
 
+/** A guide in a zone of the platform's drawing, with the steps that are done there. */
+export interface GuideInZone {
+  readonly guide: LinkView;
+  readonly steps: readonly { readonly number: number; readonly title: string; readonly href: string }[];
+}
+
+/** The drawing of a platform: the parts that lie in each zone, and what its guides do there. */
+export type PlatformZones = VehicleDrawing<
+  DrawnZone & { readonly parts: readonly string[]; readonly guides: readonly GuideInZone[] }
+>;
+
 /** A vehicle platform with the guides that there are for it. */
 export interface PlatformView {
   readonly frame: FrameView;
@@ -71,4 +83,6 @@ export interface PlatformView {
   readonly guides: readonly GuideEntry[];
   /** The card set of all its guides; `null` where there is none. */
   readonly cards: LinkView | null;
+  /** `null` for a platform whose drawing has no zones. */
+  readonly vehicle: PlatformZones | null;
 }

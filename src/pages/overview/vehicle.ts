@@ -10,15 +10,18 @@ import { shownWhen } from '../frame/plans.ts';
 import type { Shown, StepRef } from '../frame/shared-views.ts';
 import type { PictureView } from '../steps/block-views.ts';
 
-/** The drawing of the vehicle, and what the job has in each of its zones. */
-export interface VehicleView {
+/** A drawing of a vehicle with its zones. */
+export interface VehicleDrawing<Z extends DrawnZone> {
   readonly picture: PictureView;
   readonly alt: string;
   /** In the order of the platform, then the whole vehicle, then what is done off it. */
-  readonly zones: readonly ZoneView[];
+  readonly zones: readonly Z[];
   /** Those that the drawing leads to, the largest below the others. */
   readonly links: readonly ZoneLink[];
 }
+
+/** The drawing of the vehicle, and what the job has in each of its zones. */
+export type VehicleView = VehicleDrawing<ZoneView>;
 
 /** A zone as it is touched in the drawing. */
 interface ZoneLink {
@@ -30,13 +33,17 @@ interface ZoneLink {
   readonly touch: Box;
 }
 
-/** A zone with what is done in it. */
-interface ZoneView {
+/** A zone of the drawing. */
+export interface DrawnZone {
   /** Where its list stands on the page. */
   readonly id: string;
   /** Its shape in the drawing, for steps to light up; `null` for work that is off it. */
   readonly lit: LitShape | null;
   readonly name: string;
+}
+
+/** A zone with what is done in it. */
+interface ZoneView extends DrawnZone {
   readonly steps: readonly StepRef[];
   readonly parts: readonly ThingRef[];
   readonly plugs: readonly ThingRef[];
@@ -78,7 +85,7 @@ export interface ZonedDrawing {
  * @param page what the page is made from
  */
 export function zonedDrawing(
-  { zones, platform }: Pick<Guide, 'zones' | 'platform'>,
+  { zones, platform }: Pick<Guide, 'zones'> & { readonly platform: { readonly value: string } },
   page: PageContext,
 ): ZonedDrawing | null {
   const drawing = zones.size === 0 ? null : page.shop.platforms.get(platform.value)?.drawing;
@@ -100,8 +107,6 @@ export function zonedDrawing(
 export function vehicleView(guide: Guide, context: GuideContext): VehicleView | null {
   const { drawing } = context;
   if (!drawing) return null;
-  const { picture, alt } = drawing;
-  const whole = { x: 0, y: 0, width: picture.width, height: picture.height };
   const things = [...guide.items.values()]
     .filter((item) => context.listed.has(item.id))
     .map((item) => ({ item, zones: zonesOfThing(guide, item.id) }));
@@ -109,14 +114,12 @@ export function vehicleView(guide: Guide, context: GuideContext): VehicleView | 
     numbered,
     places: placesOfStep(guide, numbered.step),
   }));
-  const zoneView = (place: Place, name: string, box: Box | null): ZoneView => {
+  const zoneView = (place: Place): ZoneView => {
     const here = things.filter(({ zones }) => zones.includes(place));
     const refs = (kind: Item['kind']) =>
       here.filter(({ item }) => item.kind === kind).map(({ item }) => thingRef(item, context));
     return {
-      id: placeAnchor(place),
-      lit: box && { id: litId(place), box },
-      name,
+      ...drawnZone(place, guide, drawing),
       steps: steps.flatMap(({ numbered, places }) => {
         const ref = places.includes(place) ? stepRef(context, numbered.step.id) : null;
         return ref ? [{ ...ref, ...shownStep(context, numbered) }] : [];
@@ -125,23 +128,42 @@ export function vehicleView(guide: Guide, context: GuideContext): VehicleView | 
       plugs: refs('connector'),
     };
   };
-  const named = [...guide.zones.values()].map(({ id, label, box }) =>
-    zoneView(id, label, box && drawing.box(box)),
+  const zones = [...guide.zones.keys(), 'whole', 'off'].map(zoneView);
+  return withLinks(
+    drawing,
+    zones.filter(({ steps, parts, plugs }) => steps.length + parts.length + plugs.length > 0),
   );
-  const zones = [
-    ...named,
-    zoneView('whole', placeName(guide, 'whole'), whole),
-    zoneView('off', placeName(guide, 'off'), null),
-  ];
-  const used = zones.filter(({ steps, parts, plugs }) => steps.length + parts.length + plugs.length > 0);
-  const largestFirst = used.toSorted((a, b) => areaOf(b) - areaOf(a));
+}
+
+/** A place of the drawing: a zone by its id, the whole vehicle, or what is off it. */
+export function drawnZone(
+  place: Place,
+  of: { readonly zones: Guide['zones']; readonly words: TradeWords },
+  { picture, box }: ZonedDrawing,
+): DrawnZone {
+  const own = of.zones.get(place)?.box ?? null;
+  const whole = { x: 0, y: 0, width: picture.width, height: picture.height };
+  const shape = place === 'whole' ? whole : own && box(own);
+  return {
+    id: placeAnchor(place),
+    lit: shape && { id: litId(place), box: shape },
+    name: placeName(of, place),
+  };
+}
+
+/** The drawing with what leads to each of its zones. */
+export function withLinks<Z extends DrawnZone>(
+  { picture, alt }: ZonedDrawing,
+  zones: readonly Z[],
+): VehicleDrawing<Z> {
+  const largestFirst = zones.toSorted((a, b) => areaOf(b) - areaOf(a));
   const links = largestFirst.flatMap(({ id, lit, name }) =>
     lit ? [{ href: `#${id}`, name, lit: lit.id, touch: touchable(lit.box, picture) }] : [],
   );
-  return { picture, alt, zones: used, links };
+  return { picture, alt, zones, links };
 }
 
-const areaOf = ({ lit }: ZoneView) => (lit ? lit.box.width * lit.box.height : 0);
+const areaOf = ({ lit }: DrawnZone) => (lit ? lit.box.width * lit.box.height : 0);
 
 /** Where a step is done: zones, the whole vehicle, or off it. */
 export function placesOfStep(

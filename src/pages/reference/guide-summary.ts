@@ -13,6 +13,7 @@ import { numberSteps } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
 import { shapeOfItem } from '../overview/fastener-shape.ts';
 import { fixingWords } from '../overview/gather.ts';
+import { placesOfStep } from '../overview/vehicle.ts';
 import { type Card, cardsOf } from '../rehearsal/cards.ts';
 import type { PictureView } from '../steps/block-views.ts';
 import { expectedWords } from '../steps/readings.ts';
@@ -53,6 +54,10 @@ export interface GuideSummary {
   readonly messages: { readonly [word in SignalWord]?: readonly string[] };
   /** The parts of its platform that some action of it names. */
   readonly handled: readonly string[];
+  /** The parts of its platform that it cuts, each with the id of a template for it. */
+  readonly cuts: { readonly [part: string]: string };
+  /** Ids of the steps that are done in each place of its platform's drawing: a zone, `whole` or `off`. */
+  readonly zones: { readonly [place: string]: readonly string[] };
   /** Every name by which a link can lead to a place of the page. */
   readonly anchors: readonly string[];
   /** "Not verified since step 7 changed"; `null` where it was never released, or its work is what was. */
@@ -125,6 +130,8 @@ export function summaryOf(
     fasteners: fastenerUses(guide, job, shop),
     messages: messagePlaces(job),
     handled: handledParts(guide, shop),
+    cuts: cutParts(guide, shop),
+    zones: stepsByPlace(guide, job),
     anchors: [...guide.anchors],
     unverified,
     facts: factsOf(guide, job),
@@ -199,6 +206,23 @@ function handledParts(guide: Guide, { platforms }: Pick<Shop, 'platforms'>): rea
   const parts = platforms.get(guide.platform.value)?.parts;
   const targets = stepsOf(guide).flatMap((step) => actionsOf(step).map(({ node }) => node.target.value));
   return [...new Set(targets.filter((id) => parts?.has(id)))];
+}
+
+function cutParts(guide: Guide, { platforms }: Pick<Shop, 'platforms'>): GuideSummary['cuts'] {
+  const parts = platforms.get(guide.platform.value)?.parts;
+  const cuts = [...guide.templates.values()].flatMap(({ id, panel }) =>
+    panel && parts?.has(panel.value) ? [[panel.value, id] as const] : [],
+  );
+  return Object.fromEntries(cuts);
+}
+
+function stepsByPlace(guide: Guide, job: Job): GuideSummary['zones'] {
+  const places = new Map<string, string[]>();
+  if (guide.zones.size === 0) return {};
+  for (const { step } of numberSteps(guide, job).values()) {
+    for (const place of placesOfStep(guide, step)) places.set(place, [...(places.get(place) ?? []), step.id]);
+  }
+  return Object.fromEntries(places);
 }
 
 function factsOf(guide: Guide, job: Job): readonly GuideFact[] {

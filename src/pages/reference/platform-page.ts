@@ -10,6 +10,7 @@ import { CARDS_PAGE } from '../rehearsal/cards-page.ts';
 import { blockViews } from '../steps/blocks.ts';
 import type { GuideSummary } from './guide-summary.ts';
 import { entriesOf } from './index-page.ts';
+import { platformZones } from './platform-zones.ts';
 
 /** A vehicle platform: its description, how its vehicles differ, and its guides. */
 export function platformPage(
@@ -80,19 +81,22 @@ export function platformPage(
     cards: guides.some((guide) => guide.platform === platform.id && guide.cards.length > 0)
       ? { text: 'Break cards of all its guides', href: CARDS_PAGE }
       : null,
+    vehicle: platformZones(platform, guides, page),
   };
 }
 
-/** The guides of the platform that act on a part of it, each with the row that the part has there. */
+/** The guides of the platform that act on a part of it or cut it, each with the place where that stands. */
 function handledIn(
   part: string,
   platform: Platform,
   guides: readonly GuideSummary[],
   { root }: PageContext,
 ): readonly LinkView[] {
-  const handling = guides.filter((guide) => guide.platform === platform.id && guide.handled.includes(part));
-  return handling.map((guide) => ({
-    text: guide.title,
-    href: `${root}${guideFolder(guide)}index.html#${itemAnchor(part)}`,
-  }));
+  return guides
+    .filter((guide) => guide.platform === platform.id)
+    .flatMap((guide) => {
+      const place = guide.handled.includes(part) ? itemAnchor(part) : guide.cuts[part];
+      if (place === undefined) return [];
+      return [{ text: guide.title, href: `${root}${guideFolder(guide)}index.html#${place}` }];
+    });
 }

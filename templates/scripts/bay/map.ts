@@ -10,12 +10,14 @@ import { numberOf, type Stop, stopsOf, titleOf } from './screen/stops.ts';
 export function startMap(main: HTMLElement, keeper: Keeper): void {
   const rail = document.querySelector<HTMLElement>('.map');
   const dialog = document.querySelector<HTMLDialogElement>('.map-list');
-  const open = document.querySelector<HTMLButtonElement>('.map-open');
+  const bar = document.querySelector<HTMLElement>('.map-bar');
+  const open = bar?.querySelector<HTMLButtonElement>('.map-open');
   const list = dialog?.querySelector('nav');
-  if (!rail || !dialog || !open || !list) return;
+  if (!rail || !dialog || !bar || !open || !list) return;
   const draw = (): void => {
     const stops = stopsOf(main).filter(({ kind }) => kind !== 'opening');
     for (const place of [rail, list]) place.replaceChildren(...stops.map((stop) => lineOf(stop, keeper)));
+    leadOn(bar.querySelector('a'), stops, keeper);
   };
   keeper.onChange(draw);
   keeper.picker.onPick(draw);
@@ -24,9 +26,23 @@ export function startMap(main: HTMLElement, keeper: Keeper): void {
   list.addEventListener('click', ({ target }) => {
     if (target instanceof Element && target.closest('a')) dialog.close();
   });
-  rail.hidden = open.hidden = false;
+  rail.hidden = bar.hidden = false;
   document.documentElement.classList.add('mapped');
   addSkips(main);
+}
+
+/** The step that is next, one touch away: the first that is not done. */
+function leadOn(link: HTMLAnchorElement | null, stops: readonly Stop[], { page, now }: Keeper): void {
+  const { ticks } = now();
+  const next = stops.find(({ kind, id }) => {
+    const step = kind === 'step' ? page.steps.find((one) => one.id === id) : undefined;
+    return step && (ticks.get(id)?.size ?? 0) < (step.sides ? 2 : 1);
+  });
+  if (!link) return;
+  link.hidden = next === undefined;
+  if (!next) return;
+  link.href = `#${next.id}`;
+  link.replaceChildren(make('b', '', `To step ${numberOf(next) ?? ''}`), make('span', '', titleOf(next)));
 }
 
 function lineOf(stop: Stop, { page, now }: Keeper): HTMLAnchorElement {

@@ -6,6 +6,7 @@ import { startPaper } from '../paper/start.ts';
 import { evidenceBoxes, gatherBoxes, proofBoxes, roundBoxes } from './boxes.ts';
 import { say } from './elements.ts';
 import { keepFields, numbered } from './field.ts';
+import { startFolds } from './folds.ts';
 import { type Keeper, openKeeper } from './kept/keeper.ts';
 import { startMove } from './kept/move.ts';
 import { startMap } from './map.ts';
@@ -68,6 +69,7 @@ function startPanel(keeper: Keeper, table: PickTable | null): void {
   startScreen(keeper);
   const main = find('main');
   if (main) {
+    startFolds(main, keeper);
     startMap(main, keeper);
     startZones(main);
   }

@@ -37,12 +37,12 @@ export function stepOf(step: HTMLElement, sides: readonly string[]): HTMLElement
   const body = step.querySelector('.step-body');
   const lines = body?.querySelector<HTMLElement>(':scope > .lines');
   const parts = partsOf(body).filter((part) => part !== lines);
-  const takes = takesOf(
-    lines,
-    ':not([data-torque], .evidence)',
-    wordsIn(step.querySelector('.step-head .facts')),
-  );
-  const torques = takesOf(lines, ':is([data-torque], .evidence)', '');
+  const place = step.querySelector('.step-head .place-name')?.textContent ?? '';
+  const takes = takesOf(lines, ':not([data-torque], .evidence)', [
+    ['Where', place],
+    ['Time', wordsIn(step.querySelector('.step-head .facts'))],
+  ]);
+  const torques = takesOf(lines, ':is([data-torque], .evidence)', []);
   // The torque stands where the page has it: behind what is done, before figures of its own.
   const behind = parts.findIndex((part) => part.matches('.tightening, .positions, .readings, .sign'));
   const at = behind < 0 ? parts.length : behind;
@@ -92,15 +92,20 @@ function headOf(step: HTMLElement, sides: readonly string[]): HTMLElement {
 /**
  * Tools, wear, torques and the rest, each name before its words, one after the other.
  *
- * @param facts how long it takes and for how many; before all else, empty for none
+ * @param first names with their words that stand before all else; where the words are empty, not at all
  */
-function takesOf(lines: HTMLElement | null | undefined, which: string, facts: string): HTMLElement | null {
+function takesOf(
+  lines: HTMLElement | null | undefined,
+  which: string,
+  first: readonly (readonly [string, string])[],
+): HTMLElement | null {
   const rows = (lines ? partsOf(lines) : []).filter((row) => row.matches(which));
-  if (rows.length === 0 && facts === '') return null;
+  const facts = first.filter(([, words]) => words !== '');
+  if (rows.length + facts.length === 0) return null;
   return make(
     'dl',
     'paper-takes',
-    ...(facts === '' ? [] : [make('div', '', make('dt', '', 'Time '), make('dd', '', facts))]),
+    ...facts.map(([name, words]) => make('div', '', make('dt', '', `${name} `), make('dd', '', words))),
     ...rows.map((row) => {
       const words = row.querySelector('dd');
       const name = make('dt', '', `${wordsIn(row.querySelector('dt'))} `);

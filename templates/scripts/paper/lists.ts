@@ -19,7 +19,11 @@ export function gatherPieces(table: Element): readonly ListPiece[] {
     const name = row.querySelector('th');
     const sizes = [...row.querySelectorAll<HTMLElement>('.size')].filter(({ hidden }) => !hidden);
     const first = row.querySelector('.first');
-    const steps = sizes.length > 0 ? sizes.map((size) => wordsIn(size)).join(', ') : wordsIn(first);
+    // A size and its step stay on one line.
+    const steps =
+      sizes.length > 0
+        ? sizes.flatMap((size) => [make('span', '', wordsIn(size).replaceAll(' ', '\u00a0')), ' '])
+        : [wordsIn(first)];
     const amount = row.querySelector('.amount');
     return {
       element: make(
@@ -28,7 +32,7 @@ export function gatherPieces(table: Element): readonly ListPiece[] {
         make('span', 'paper-tick', box?.checked ? '✓' : ''),
         make('div', '', ...(name ? copyOf(name).childNodes : [])),
         make('span', '', ...(amount ? copyOf(amount).childNodes : [])),
-        make('i', '', steps),
+        make('i', '', ...steps),
       ),
       keep: false,
     };

@@ -51,7 +51,7 @@ export function stopAt(main: HTMLElement, place: string | null): Stop {
 
 /** What is out of sight while a stop is shown. */
 export function hiddenFor(stop: Stop, main: HTMLElement): readonly Element[] {
-  const ours = '.bay-head, .bay-runs, .bay-turn, .map, .map-open, dialog';
+  const ours = '.bay-head, .bay-runs, .bay-turn, .map, .map-bar, dialog';
   if (stop.kind === 'opening') return [...main.querySelectorAll(':scope > .part')];
   const part = stop.at.closest('.part');
   const around = [...main.children].filter((child) => child !== part && !child.matches(ours));

@@ -1,0 +1,85 @@
+import { readAddress } from '../address.ts';
+import { button, say } from './elements.ts';
+import { wordsOf } from './field.ts';
+import type { Keeper } from './kept/keeper.ts';
+
+/** A list that may be folded, and what its line says. */
+interface Fold {
+  readonly at: HTMLElement;
+  readonly words: () => string;
+}
+
+/**
+ * Folds the lists that stand before the work to a line each, so that the first step is near: a touch opens one, a link
+ * into it too. Safety messages are not among them. On the bay screen and on paper all of them are open.
+ */
+export function startFolds(main: HTMLElement, { onChange, picker }: Keeper): void {
+  const lines = foldsOf(main).map(({ at, words }) => {
+    const line = button('bay-fold', '', () => show(line.getAttribute('aria-expanded') !== 'true'));
+    const show = (isOpen: boolean): void => {
+      line.setAttribute('aria-expanded', String(isOpen));
+      at.classList.toggle('folded-away', !isOpen);
+    };
+    show(false);
+    at.before(line);
+    const draw = () => say(line, words());
+    onChange(draw);
+    picker.onPick(draw);
+    return { at, show };
+  });
+  /** Opens the list in which a place of the page stands, so that the browser finds it there. */
+  const open = (id: string | null): HTMLElement | null => {
+    const place = id === null ? null : document.getElementById(id);
+    const line = place ? lines.find(({ at }) => at.contains(place)) : undefined;
+    line?.show(true);
+    return line ? place : null;
+  };
+  document.addEventListener('click', ({ target }) => {
+    const link = target instanceof Element ? target.closest<HTMLAnchorElement>('a[href^="#"]') : null;
+    if (link) open(readAddress(link.hash).at);
+  });
+  const arrive = () => open(readAddress().at)?.scrollIntoView();
+  window.addEventListener('hashchange', arrive);
+  arrive();
+}
+
+function foldsOf(main: HTMLElement): readonly Fold[] {
+  const lists = [...main.querySelectorAll<HTMLElement>('.part > .gather')];
+  const glance = main.querySelector<HTMLElement>('.glance');
+  const key = main.querySelector<HTMLElement>('.signal-key');
+  return [
+    ...(glance ? [{ at: glance, words: firstRow(glance) }] : []),
+    ...(key ? [{ at: key, words: () => 'What the signal words mean' }] : []),
+    ...lists.map((at) => ({ at, words: at.matches('.ticking') ? laidOut(at) : named(at) })),
+  ];
+}
+
+/** "Hands-on: 2 h 8 min to 5 h 9 min, likely 2 h 56 min". */
+function firstRow(table: HTMLElement): () => string {
+  return () => {
+    const row = table.querySelector('tr');
+    const lines = [...(row?.querySelectorAll('td > div:not(.detail)') ?? [])].filter((line) =>
+      isOfBuild(line),
+    );
+    return `${wordsOf(row?.querySelector('th'))}: ${lines.map((line) => wordsOf(line)).join('; ')}`;
+  };
+}
+
+function laidOut(list: HTMLElement): () => string {
+  return () => {
+    const boxes = [...list.querySelectorAll<HTMLInputElement>('.box input')].filter((box) => isOfBuild(box));
+    const ready = boxes.filter(({ checked }) => checked).length;
+    const things = boxes.length === 1 ? '1 thing' : `${boxes.length} things`;
+    if (ready > 0 && ready === boxes.length) return `${things}, all laid out`;
+    return ready === 0 ? `${things} to lay out` : `${things}, ${ready} laid out`;
+  };
+}
+
+function named(list: HTMLElement): () => string {
+  return () => {
+    const rows = [...list.querySelectorAll('tbody tr')].filter((row) => isOfBuild(row));
+    return `${wordsOf(list.querySelector('caption'))}: ${rows.length}`;
+  };
+}
+
+const isOfBuild = (element: Element) => element.closest('[hidden]') === null;
