@@ -1,4 +1,4 @@
-import { readAddress } from '../address.ts';
+import { readAddress } from '../guide/address.ts';
 import { button, say } from './elements.ts';
 import { wordsOf } from './field.ts';
 import type { Keeper } from './kept/keeper.ts';
