@@ -12,6 +12,9 @@ const clearance = (page: Page) => page.getByLabel('Ground clearance under the cr
 const nuts = (page: Page) => page.getByLabel(/^Torque set: 4 M8 flange nuts/);
 const news = (page: Page) => page.locator('.bay-news').textContent();
 
+/** Opens the list of what is laid out, which stands folded before the work. */
+const openList = (page: Page) => page.locator('#need .bay-fold').click();
+
 /** Opens the same page again, in another tab of the same device. */
 async function again(page: Page, hash = ''): Promise<Page> {
   const other = await page.context().newPage();
@@ -23,11 +26,13 @@ describe('the gather list and the proof', () => {
   it('are ticked line by line, and the ticks are there after a reload', async () => {
     const { page, faults } = await guide();
     const [laid, proved] = [page.getByLabel('Laid out: Trim lever'), page.getByLabel(/^Proved: /).first()];
+    await openList(page);
     await laid.check();
     await proved.check();
     await page.reload();
     expect([await laid.isChecked(), await proved.isChecked()]).toEqual([true, true]);
     expect(await page.getByLabel('Laid out: Eye protection').isChecked()).toBe(false);
+    await openList(page);
     await laid.uncheck();
     await page.reload();
     expect([await laid.isChecked(), await proved.isChecked()]).toEqual([false, true]);
@@ -37,6 +42,7 @@ describe('the gather list and the proof', () => {
 
   it('have a box in every row and line, each a target of 56 px', async () => {
     const { page } = await guide();
+    await openList(page);
     const rows = await page.locator('#need .gather tr[id], #need .gather tr:has(.size)').count();
     expect(await page.locator('#need .bay-box').count()).toBe(rows);
     const sizes = await page.locator('.bay-box').evaluateAll((all) =>
@@ -105,6 +111,7 @@ describe('the printed sheets', () => {
       page.evaluate(`getComputedStyle(document.querySelector('${place}'), '${pseudo}').content`);
     await nuts(page).fill('25 N·m');
     await clearance(page).fill('212 mm');
+    await openList(page);
     await page.getByLabel('Laid out: Trim lever').check();
     await page
       .getByLabel(/^Proved: /)

@@ -300,6 +300,44 @@ describe('the map of the guide', () => {
     await page.context().close();
   });
 
+  it('has the lists before the work folded to a line each, which a touch or a link opens, and all of them on paper', async () => {
+    const { page, faults } = await guide({ hash: '#build=fog:no' });
+    const need = page.locator('#need .gather');
+    const line = page.locator('#need .bay-fold');
+    expect(await need.isVisible()).toBe(false);
+    expect(await page.locator('.safety .message').first().isVisible()).toBe(true);
+    const things = await page.locator('#need .box input').evaluateAll((all) => {
+      return all.filter((box) => box.closest('[hidden]') === null).length;
+    });
+    expect(await line.textContent()).toBe(`${things} things to lay out`);
+    await line.click();
+    expect(await line.getAttribute('aria-expanded')).toBe('true');
+    await page.locator('#need .box input').first().check();
+    expect(await line.textContent()).toBe(`${things} things, 1 laid out`);
+    await line.click();
+    expect(await need.isVisible()).toBe(false);
+    // A link to a row opens its list; so does an address.
+    await page.locator('#arch a.item').first().click();
+    expect(await need.isVisible()).toBe(true);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.bay-fold:visible').count()).toBe(0);
+    expect(await page.locator('.signal-key').isVisible()).toBe(true);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it('leads to the next step that is not done from the foot of a phone', async () => {
+    const { page } = await guide({ hash: '#build=fog:no' });
+    const next = page.locator('.map-next');
+    expect(await next.getAttribute('href')).toBe('#arch');
+    for (const box of await boxes(page, 'arch').all()) await box.check();
+    expect(await next.getAttribute('href')).toBe('#cover-off');
+    expect(await next.textContent()).toMatch(/^To step 2Draw the cover forward$/);
+    await next.click();
+    await expect.poll(() => insight(page, 'cover-off')).toBe(true);
+    await page.context().close();
+  });
+
   it('is skipped to by keys: the second leads past all that comes before the work', async () => {
     const { page } = await guide();
     await page.keyboard.press('Tab');

@@ -119,6 +119,7 @@ describe('the pick of a build', () => {
 
   it('gives every control a target of at least 56 px', async () => {
     const { page } = await open(site.browser, site.folder, guide);
+    for (const fold of await page.locator('.bay-fold').all()) await fold.click();
     const controls = page.locator(
       'label:visible, button:visible, summary:visible, .gather a, .files a, .home, .reading',
     );

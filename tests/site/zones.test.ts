@@ -20,17 +20,48 @@ const hrefs = (from: Read, tag: string) =>
   all(from).flatMap((one) => (one.nodeName === tag ? [of(one, 'href').slice(1)] : []));
 
 let pages: readonly (readonly [string, readonly Read[]])[] = [];
+let platforms: readonly (readonly [string, readonly Read[]])[] = [];
 
 beforeAll(async () => {
   const site = await demoSite();
   const found: [string, readonly Read[]][] = [];
-  for (const folder of ['guides', 'visits']) {
+  for (const folder of ['guides', 'visits', 'platforms']) {
     for (const name of await readdir(join(site, folder))) {
       const html = await readFile(join(site, folder, name, 'index.html'), 'utf8');
       found.push([`${folder}/${name}`, all(parse(html) as Read)]);
     }
   }
-  pages = found;
+  platforms = found.filter(([page]) => page.startsWith('platforms/'));
+  pages = found.filter(([page]) => !page.startsWith('platforms/'));
+});
+
+describe('the page of a platform', () => {
+  it('names each zone of its drawing, and leads from there to every step of every guide on it', () => {
+    const led = new Set<string>();
+    for (const [page, elements] of platforms) {
+      const drawing = elements.find(hasClass('vehicle'));
+      if (!drawing) throw new Error(`${page} has no drawing`);
+      const lists = elements.filter(hasClass('zone'));
+      const ids = lists.map((one) => of(one, 'id'));
+      expect(hrefs(drawing, 'a').filter((id) => !ids.includes(id))).toEqual([]);
+      for (const href of lists.flatMap((one) => all(one)).map((one) => of(one, 'href'))) led.add(href);
+    }
+    const guides = pages.filter(([page]) => page.startsWith('guides/'));
+    expect(guides.length).toBeGreaterThan(7);
+    for (const [page, elements] of guides) {
+      const steps = elements.filter(hasClass('step')).map((one) => of(one, 'id'));
+      expect(
+        steps.filter((id) => !led.has(`../../${page}/index.html#${id}`)),
+        page,
+      ).toEqual([]);
+    }
+  });
+
+  it('tells of a part that is cut and not handled which guide cuts it', () => {
+    const [, boat] = platforms.find(([page]) => page.endsWith('teal-skerry')) ?? ['', []];
+    const table = boat.filter(hasClass('parts'));
+    expect(table.flatMap((one) => hrefs(one, 'a'))).toContain('./../guides/depth-transducer/index.html#housing-hole');
+  });
 });
 
 describe('the drawing of the vehicle', () => {

@@ -11,6 +11,7 @@ const KEPT = new Map([
   ['only', 'paper-only'],
   ['quiet', 'paper-quiet'],
   ['blank', 'paper-blank'],
+  ['short', 'paper-short'],
   ['write', 'paper-write'],
   ['tick', 'paper-tick'],
   ['line-title', 'paper-line'],

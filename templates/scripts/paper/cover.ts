@@ -61,11 +61,12 @@ function identity(main: HTMLElement): HTMLElement {
     wordsIn([...row.querySelectorAll<HTMLElement>('td > div')].find((line) => !line.hidden)),
   ]);
   const build = buildWords();
+  // Behind the last step of this build another build may have one more.
   const helper = wordsIn(
     [...main.querySelectorAll('table.facts tr')]
       .find((row) => row.querySelector('.detail [data-step]'))
       ?.querySelector('span.detail'),
-  );
+  ).replace(/,$/, '');
   return make(
     'dl',
     'paper-identity',

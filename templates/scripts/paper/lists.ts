@@ -19,11 +19,7 @@ export function gatherPieces(table: Element): readonly ListPiece[] {
     const name = row.querySelector('th');
     const sizes = [...row.querySelectorAll<HTMLElement>('.size')].filter(({ hidden }) => !hidden);
     const first = row.querySelector('.first');
-    // A size and its step stay on one line.
-    const steps =
-      sizes.length > 0
-        ? sizes.flatMap((size) => [make('span', '', wordsIn(size).replaceAll(' ', '\u00a0')), ' '])
-        : [wordsIn(first)];
+    const steps = sizes.length > 0 ? sizes.map(sizeWithStep) : [wordsIn(first)];
     const amount = row.querySelector('.amount');
     return {
       element: make(
@@ -37,6 +33,12 @@ export function gatherPieces(table: Element): readonly ListPiece[] {
       keep: false,
     };
   });
+}
+
+/** "10 mm" with the number of the step that asks for it, on one line. */
+function sizeWithStep(size: HTMLElement): HTMLElement {
+  const name = wordsIn(size.firstElementChild);
+  return make('span', 'paper-size', name, make('b', '', wordsIn(size).slice(name.length).trim()));
 }
 
 /**
