@@ -39,7 +39,7 @@ export function stepOf(step: HTMLElement, sides: readonly string[]): HTMLElement
   const parts = partsOf(body).filter((part) => part !== lines);
   const place = step.querySelector('.step-head .place-name')?.textContent ?? '';
   const takes = takesOf(lines, ':not([data-torque], .evidence)', [
-    ['Where', place],
+    ['', place],
     // No number is parted from its unit.
     ['Time', wordsIn(step.querySelector('.step-head .facts')).replace(/(\d) (min|h)\b/g, '$1\u00a0$2')],
   ]);
@@ -106,7 +106,9 @@ function takesOf(
   return make(
     'dl',
     'paper-takes',
-    ...facts.map(([name, words]) => make('div', '', make('dt', '', `${name} `), make('dd', '', words))),
+    ...facts.map(([name, words]) =>
+      make('div', '', make('dt', '', name && `${name} `), make('dd', '', words)),
+    ),
     ...rows.map((row) => {
       const words = row.querySelector('dd');
       const name = make('dt', '', `${wordsIn(row.querySelector('dt'))} `);
