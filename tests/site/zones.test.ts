@@ -60,7 +60,9 @@ describe('the page of a platform', () => {
   it('tells of a part that is cut and not handled which guide cuts it', () => {
     const [, boat] = platforms.find(([page]) => page.endsWith('teal-skerry')) ?? ['', []];
     const table = boat.filter(hasClass('parts'));
-    expect(table.flatMap((one) => hrefs(one, 'a'))).toContain('./../guides/depth-transducer/index.html#housing-hole');
+    expect(table.flatMap((one) => hrefs(one, 'a'))).toContain(
+      './../guides/depth-transducer/index.html#housing-hole',
+    );
   });
 });
 
