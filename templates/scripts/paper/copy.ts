@@ -1,8 +1,11 @@
 import { make } from '../bay/elements.ts';
 
-/** What a sheet has no use for: what is hidden for this build, told to trainees, or the page's own controls. */
+/**
+ * What a sheet has no use for: what is hidden for this build, told to trainees, or the page's own controls; and what a
+ * thing looks like, since who prints the job sheet knows it by its name.
+ */
 const AWAY =
-  '[hidden], .why, .bench, .unseen, .sr-only, .place-name, .place-name + .dot, [class^="bay-"], button, [data-footnote-backref]';
+  '[hidden], .own, .why, .bench, .unseen, .sr-only, .place-name, .place-name + .dot, [class^="bay-"], button, [data-footnote-backref]';
 
 /** Classes of the page that mean the same on a sheet; all others are the page's alone. */
 const KEPT = new Map([
