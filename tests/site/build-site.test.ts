@@ -133,7 +133,7 @@ describe('a site', () => {
     expect(await buildSite({ ...found, shop }, files(own), folder)).toEqual({
       ok: false,
       problems: [
-        'templates/page.css:2 asks another host: @import "https://styles.example/a.css',
+        'templates/page.css:2 asks another host: "https://styles.example/a.css"',
         expect.stringMatching(/lamp-cradle.html could not be made.*file:step-links.liquid, line:2, col:6/),
         expect.stringMatching(/index.html could not be made.*file:step-links.liquid, line:2, col:6/),
       ],
