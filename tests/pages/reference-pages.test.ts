@@ -13,7 +13,7 @@ import * as fixture from './fixture.ts';
 import { page } from './render.ts';
 
 const shop = { ...fixture.shop, crib, fastenerTypes };
-const guides = [summaryOf(guide, fixture.job, shop, null)];
+const guides = [summaryOf(guide, fixture.job, shop, [], null)];
 const context = page('../../', shop);
 
 const { layouts } = await readTemplates({ paths: [], read: () => null });

@@ -4,9 +4,10 @@ import type { Shop } from '../../src/model/shop.ts';
 import type { PageContext, Shelf } from '../../src/pages/frame/context.ts';
 import { guidePage } from '../../src/pages/guide/guide-page.ts';
 import { prepareLayouts } from '../../src/pages/layouts/layouts.ts';
-import { summaryOf } from '../../src/pages/reference/guide-summary.ts';
+import { type GuideSummary, summaryOf } from '../../src/pages/reference/guide-summary.ts';
 import { indexPage } from '../../src/pages/reference/index-page.ts';
 import { platformPage } from '../../src/pages/reference/platform-page.ts';
+import { cardsOf } from '../../src/pages/rehearsal/cards.ts';
 import { readTemplates } from '../../src/site/templates.ts';
 import * as fixture from './fixture.ts';
 
@@ -44,20 +45,19 @@ export function guideHtml(guide: Guide = fixture.guide, job: Job = fixture.job, 
   return renderView('guide.liquid', guidePage(guide, job, page('../../', shop)));
 }
 
+function summary(guide: Guide): GuideSummary {
+  const { job, shop } = fixture;
+  return summaryOf(guide, job, shop, cardsOf(guide, job, shop), null);
+}
+
 /** The first page. */
 export function indexHtml(guide: Guide = fixture.guide): string {
-  return renderView(
-    'index.liquid',
-    indexPage([summaryOf(guide, fixture.job, fixture.shop, null)], [], page('')),
-  );
+  return renderView('index.liquid', indexPage([summary(guide)], [], page('')));
 }
 
 /** The page of the platform. */
 export function platformHtml(guide: Guide = fixture.guide): string {
   const [platform] = fixture.shop.platforms.values();
   if (!platform) throw new Error('the fixture has no platform');
-  return renderView(
-    'platform.liquid',
-    platformPage(platform, [summaryOf(guide, fixture.job, fixture.shop, null)], page()),
-  );
+  return renderView('platform.liquid', platformPage(platform, [summary(guide)], page()));
 }

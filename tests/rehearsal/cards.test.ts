@@ -30,7 +30,7 @@ describe('the card set of a guide', () => {
 });
 
 describe('the card set of a platform', () => {
-  const summary = summaryOf(read.guide, read.job, shop, null);
+  const summary = summaryOf(read.guide, read.job, shop, cardsOf(read.guide, read.job, shop), null);
   const pageOf = (...list: readonly (typeof summary)[]) =>
     platformCardsPage(platform, list, page('../../', shop));
 

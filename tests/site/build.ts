@@ -1,5 +1,6 @@
 import { guideFacts } from '../../src/checks/index.ts';
 import { summaryOf } from '../../src/pages/reference/guide-summary.ts';
+import { cardsOf } from '../../src/pages/rehearsal/cards.ts';
 import { type NoteAsk, watched } from '../../src/shop/asks.ts';
 import type { WorkspaceFiles } from '../../src/shop/files/workspace-files.ts';
 import type { Inspection } from '../../src/shop/inspect/inspection.ts';
@@ -30,7 +31,7 @@ function guidesOf({ guides, shop }: Pick<Inspection, 'guides' | 'shop'>) {
   return guides.map(({ guide, job }) => ({
     facts: guideFacts(guide),
     findings: [],
-    summary: summaryOf(guide, job, shop, null),
+    summary: summaryOf(guide, job, shop, cardsOf(guide, job, shop), null),
     made: null,
   }));
 }
@@ -61,7 +62,10 @@ export async function buildSite(
   const results = [...guidesOf(found), ...visits];
   const made = await Promise.all(
     [...found.guides, ...found.visits].map((one) =>
-      makeGuide(one, { seen, note, pageOf, kit, store, pageAlone: false }),
+      makeGuide(one, {
+        ...{ seen, note, pageOf, kit, store, pageAlone: false },
+        cards: cardsOf(one.guide, one.job, seen.shop),
+      }),
     ),
   );
   const publication = publicationOf(

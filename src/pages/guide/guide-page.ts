@@ -26,6 +26,7 @@ import { scheduleViews } from '../overview/schedule.ts';
 import { standingView } from '../overview/standing.ts';
 import { vehicleView, zonedDrawing } from '../overview/vehicle.ts';
 import { visitView } from '../overview/visit.ts';
+import type { Card } from '../rehearsal/cards.ts';
 import { CARDS_PAGE, guideCardsPage } from '../rehearsal/cards-page.ts';
 import { rehearsalData } from '../rehearsal/rehearsal.ts';
 import type { RehearsalData } from '../rehearsal/rehearsal-data.ts';
@@ -53,8 +54,8 @@ export interface GuidePages {
   readonly rehearsal: () => RehearsalView;
   /** What is rehearsed, beside that page. */
   readonly rehearsed: () => RehearsalData;
-  /** Its card set. */
-  readonly cards: () => CardsView;
+  /** The page of its card set. */
+  readonly cards: (cards: readonly Card[]) => CardsView;
 }
 
 /** Makes the views of a guide once for its page and its one file. */
@@ -69,7 +70,7 @@ export function guidePages(guide: Guide, job: Job, page: PageContext): GuidePage
     },
     rehearsal: () => rehearsalPage(guide, job, context),
     rehearsed: () => rehearsalData(guide, job, context),
-    cards: () => guideCardsPage(guide, job, context),
+    cards: (cards) => guideCardsPage(guide, job, cards, context),
   };
 }
 

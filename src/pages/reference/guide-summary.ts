@@ -14,7 +14,7 @@ import { itemAnchor } from '../frame/mention.ts';
 import { shapeOfItem } from '../overview/fastener-shape.ts';
 import { fixingWords } from '../overview/gather.ts';
 import { placesOfStep } from '../overview/vehicle.ts';
-import { type Card, cardsOf } from '../rehearsal/cards.ts';
+import type { Card } from '../rehearsal/cards.ts';
 import type { PictureView } from '../steps/block-views.ts';
 import { expectedWords } from '../steps/readings.ts';
 
@@ -98,6 +98,7 @@ interface GuideFact {
 /**
  * Sums a guide up for the rest of the site.
  *
+ * @param cards its card set
  * @param picture by which lists show it
  * @param unverified how it stands to its latest release, in short, where its work is no longer what was verified
  */
@@ -105,6 +106,7 @@ export function summaryOf(
   guide: Guide,
   job: Job,
   shop: Pick<Shop, 'crib' | 'fastenerTypes' | 'platforms'>,
+  cards: readonly Card[],
   picture: PictureView | null,
   unverified: string | null = null,
 ): GuideSummary {
@@ -135,7 +137,7 @@ export function summaryOf(
     anchors: [...guide.anchors],
     unverified,
     facts: factsOf(guide, job),
-    cards: cardsOf(guide, job, shop),
+    cards,
   };
 }
 

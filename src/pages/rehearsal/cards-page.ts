@@ -8,7 +8,7 @@ import { frameOf, type GuideContext, guideFolder, type PageContext } from '../fr
 import { identityWords } from '../frame/identity.ts';
 import type { FrameView, LinkView } from '../frame/shared-views.ts';
 import type { GuideSummary } from '../reference/guide-summary.ts';
-import { type Card, type CardKind, cardsOf } from './cards.ts';
+import type { Card, CardKind } from './cards.ts';
 import type { CardsView, CardView } from './rehearsal-view.ts';
 
 /** The card set's page, from the folder of what it is about. */
@@ -32,8 +32,13 @@ interface ShownCard {
 }
 
 /** The card set of one guide. */
-export function guideCardsPage(guide: Guide, job: Job, context: GuideContext): CardsView {
-  const shown = cardsOf(guide, job, context.shop).map((card): ShownCard => {
+export function guideCardsPage(
+  guide: Guide,
+  job: Job,
+  cards: readonly Card[],
+  context: GuideContext,
+): CardsView {
+  const shown = cards.map((card): ShownCard => {
     const step = context.steps.get(card.at);
     const text = step ? `Step ${step.number}, ${step.step.titleText}` : guide.title.value;
     return { card, guide: guide.title.value, place: { text, href: `index.html#${card.at}` } };
@@ -107,7 +112,12 @@ function cardViews(all: readonly ShownCard[]): readonly CardView[] {
 
 function grouped<T>(list: readonly T[], keyOf: (one: T) => string): ReadonlyMap<string, readonly T[]> {
   const groups = new Map<string, T[]>();
-  for (const one of list) groups.set(keyOf(one), [...(groups.get(keyOf(one)) ?? []), one]);
+  for (const one of list) {
+    const key = keyOf(one);
+    const group = groups.get(key);
+    if (group) group.push(one);
+    else groups.set(key, [one]);
+  }
   return groups;
 }
 

@@ -98,10 +98,10 @@ function soundCards(ground: Ground): readonly BareCard[] {
       contents.flatMap((line) => bagCard(line, number, step, ground)),
     ),
   ];
-  const asked = (card: BareCard) => JSON.stringify([card.ask, card.looks]);
+  const asked = cards.map(({ ask, looks }) => JSON.stringify([ask, looks]));
   const times = new Map<string, number>();
-  for (const card of cards) times.set(asked(card), (times.get(asked(card)) ?? 0) + 1);
-  return cards.filter((card) => times.get(asked(card)) === 1);
+  for (const question of asked) times.set(question, (times.get(question) ?? 0) + 1);
+  return cards.filter((_, index) => times.get(asked[index] ?? '') === 1);
 }
 
 const turning: ReadonlySet<Verb> = new Set<Verb>(['remove', 'loosen', 'tighten', 'start', 'fit', 'refit']);

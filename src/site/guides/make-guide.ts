@@ -3,6 +3,7 @@ import type { PictureFact, Step } from '../../model/guide.ts';
 import { guideFolder, type PageContext } from '../../pages/frame/context.ts';
 import { pictureOfItem } from '../../pages/frame/own-picture.ts';
 import type { GuideView } from '../../pages/guide/guide-views.ts';
+import type { Card } from '../../pages/rehearsal/cards.ts';
 import { CARDS_PAGE } from '../../pages/rehearsal/cards-page.ts';
 import type { CardsView, RehearsalView } from '../../pages/rehearsal/rehearsal-view.ts';
 import type { PictureView } from '../../pages/steps/block-views.ts';
@@ -29,13 +30,15 @@ interface GuideMaking {
   readonly pageOf: (path: string) => string | null;
   readonly kit: SiteKit;
   readonly store: Store;
+  /** The guide's card set. */
+  readonly cards: readonly Card[];
   /** Leaves out what the page only leads to: files at full scale, data, the rehearsal, and the guide as one file. */
   readonly pageAlone: boolean;
 }
 
 /** Makes everything that the site holds of a guide: its page, its one file, its data, pictures and templates. */
 export async function makeGuide(published: PublishedGuide, making: GuideMaking): Promise<MadeGuide> {
-  const { seen, kit, store, note, pageOf, pageAlone } = making;
+  const { seen, kit, store, note, pageOf, cards, pageAlone } = making;
   const { shop, files: read } = seen;
   const files = new Map<string, MadeFile>();
   const contents = new Map<string, string | Uint8Array>();
@@ -138,7 +141,7 @@ export async function makeGuide(published: PublishedGuide, making: GuideMaking):
   addPage(path, { ...views.page, alone: link });
   if (!pageAlone) {
     addPage(`${folder}rehearsal.html`, views.rehearsal(), 'rehearsal.liquid');
-    addPage(`${folder}${CARDS_PAGE}`, views.cards(), 'cards.liquid');
+    addPage(`${folder}${CARDS_PAGE}`, views.cards(cards), 'cards.liquid');
   }
   return {
     files: [...files.values()],

@@ -1,5 +1,6 @@
 import { guideFacts } from '../../checks/index.ts';
 import { type GuideSummary, summaryOf } from '../../pages/reference/guide-summary.ts';
+import { cardsOf } from '../../pages/rehearsal/cards.ts';
 import { releaseStanding, unverifiedInShort } from '../../release/standing.ts';
 import { type AnswerTo, type Ask, answers, watched } from '../../shop/asks.ts';
 import { ChangedMeanwhile } from '../../shop/files/steady-files.ts';
@@ -75,11 +76,13 @@ async function resultOf(
   if (!kit || !value || findings.some(({ severity }) => severity === 'error'))
     return { ...checked, summary: null, made: null, problems: [] };
   const standing = releaseStanding(value.guide, value.job, value.releases);
-  const made = await makeGuide({ ...value, standing }, { seen, note, pageOf, kit, store, pageAlone });
+  const cards = cardsOf(value.guide, value.job, seen.shop);
+  const made = await makeGuide({ ...value, standing }, { seen, note, pageOf, kit, store, cards, pageAlone });
   const summary = summaryOf(
     value.guide,
     value.job,
     seen.shop,
+    cards,
     made.face,
     standing && unverifiedInShort(standing),
   );
