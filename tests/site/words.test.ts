@@ -107,7 +107,10 @@ async function pagesOf(desk: Bench): Promise<ReadonlyMap<string, string>> {
         .toString('utf8')
         // A script and a style say nothing; of a link only the words count.
         .replace(/<script>[\s\S]*?<\/script>|<style>[\s\S]*?<\/style>/g, '')
-        .replace(/ (?:href|src|srcset|id|class|data-side|data-torque|data-reading|for)=(?:"[^"]*"|[^\s">]+)/g, ''),
+        .replace(
+          / (?:href|src|srcset|id|class|data-side|data-torque|data-reading|for)=(?:"[^"]*"|[^\s">]+)/g,
+          '',
+        ),
     ]),
   );
 }
