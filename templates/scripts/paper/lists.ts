@@ -37,7 +37,7 @@ export function gatherPieces(table: Element): readonly ListPiece[] {
 
 /** "10 mm" with the number of the step that asks for it, on one line. */
 function sizeWithStep(size: HTMLElement): HTMLElement {
-  const name = wordsIn(size.firstElementChild);
+  const name = wordsIn(size.querySelector(':scope > .item, :scope > span'));
   return make('span', 'paper-size', name, make('b', '', wordsIn(size).slice(name.length).trim()));
 }
 
