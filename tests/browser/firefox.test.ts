@@ -64,6 +64,7 @@ describe('Firefox, from file://', () => {
       await page.waitForSelector('#arch .bay-tick input');
       await page.click('#arch .bay-tick input');
       await page.type('.readings input', '212');
+      await page.click('#need .bay-fold');
       await page.click('#need .bay-box input');
       await page.click('.prove .bay-box input');
       await page.click('.pick input[value="no"]');
