@@ -2,7 +2,7 @@ import { inchFraction } from './fraction.ts';
 import { base, type Dimension, type Quantity, type QuantityRange } from './quantity.ts';
 import { type Unit, unitNamed } from './table.ts';
 
-/** Keeps a number and its unit on one line. */
+/** Keeps a number and its unit, and the words of a unit, on one line. */
 const NO_BREAK = '\u00a0';
 
 /** The value of a quantity in another unit of its dimension, named as printed (`lbf·ft`); unrounded. */
@@ -167,5 +167,5 @@ const fixedCounterparts: { readonly [unit: string]: string } = {
 
 function withUnit(written: string, unit: string): string {
   const number = written.replace(/ /g, NO_BREAK).replace(/^-/, '\u2212');
-  return unit === '°' ? `${number}°` : `${number}${NO_BREAK}${unit}`;
+  return unit === '°' ? `${number}°` : `${number}${NO_BREAK}${unit.replaceAll(' ', NO_BREAK)}`;
 }

@@ -86,7 +86,7 @@ describe('the words of an action', () => {
     );
     expect(say('apply', tape, { amount: '24 in' })).toBe('apply 24\u00a0in (610\u00a0mm) of masking tape');
     expect(say('apply', tape, { amount: '20 ml' })).toBe(
-      'apply 20\u00a0ml (0.676\u00a0US fl oz) of masking tape',
+      'apply 20\u00a0ml (0.676\u00a0US\u00a0fl\u00a0oz) of masking tape',
     );
     expect(say('apply', tape)).toBe('apply masking tape');
     expect(say('take-off', tape)).toBe('take off the masking tape');
