@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { long } from '../samples.ts';
 import { files, inspection } from '../site/workspace.ts';
 import { open } from './browser.ts';
 import { siteForTests } from './site-for-tests.ts';
@@ -80,9 +81,13 @@ describe('a value found, on a page that many are typed into', () => {
     await clearance(page).fill(text);
     await clearance(page).blur();
     const verdict = page.locator('.bay-verdict').last();
-    expect((await verdict.textContent())?.replaceAll('\u00a0', ' ')).toMatch(said === '' ? /^$/ : said);
-    await page.reload();
-    expect((await verdict.textContent())?.replaceAll('\u00a0', ' ')).toMatch(said === '' ? /^$/ : said);
+    const told = async () => (await verdict.textContent())?.replaceAll('\u00a0', ' ');
+    expect(await told()).toMatch(said === '' ? /^$/ : said);
+    // What is read back is judged by the same code: one of each kind is enough in each run.
+    if (long || ['212 mm', '7 in', '-200'].includes(text)) {
+      await page.reload();
+      expect(await told()).toMatch(said === '' ? /^$/ : said);
+    }
     expect(faults).toEqual([]);
   });
 

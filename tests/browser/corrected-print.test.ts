@@ -7,7 +7,7 @@ import type { CutTemplate } from '../../src/model/cut-template.ts';
 import { checkPrint } from '../../src/trade/print-check.ts';
 import { CONTEXT, hole } from '../cut/fixtures.ts';
 import * as fixture from '../pages/fixture.ts';
-import { sampleOf } from '../samples.ts';
+import { long } from '../samples.ts';
 import { files, inspection } from '../site/workspace.ts';
 import { firefoxOfWorker } from './browser.ts';
 import { type Host, startHost } from './host.ts';
@@ -155,7 +155,7 @@ describe('Chromium', () => {
   });
 });
 
-describe('Firefox', () => {
+describe.runIf(long)('Firefox', () => {
   it('corrects over http and from file://', async () => {
     const browser = await firefoxOfWorker();
     const page = await browser.newPage();
@@ -166,7 +166,7 @@ describe('Firefox', () => {
       await holdAgainst(Uint8Array.from((await page.evaluate(correctedBytes)) as number[]));
     };
     const addresses = [pathToFileURL(join(site.folder, guide)).href, host.address + guide];
-    for (const address of sampleOf(addresses, 1)) {
+    for (const address of addresses) {
       await page.goto(address);
       await page.evaluate(watch);
       await page.evaluate(measure);

@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { diskFiles, inspect } from '../../src/shop/index.ts';
 import { noStore } from '../../src/store/store.ts';
+import { long } from '../samples.ts';
 import { firefoxOfWorker, open } from './browser.ts';
 import { siteForTests } from './site-for-tests.ts';
 
@@ -52,7 +53,7 @@ describe('an inspection with three outcomes in a guide of four options', () => {
     await page.context().close();
   });
 
-  it('does the same in Firefox', async () => {
+  it.runIf(long)('does the same in Firefox', async () => {
     const firefox = await firefoxOfWorker();
     const page = await firefox.newPage();
     await page.goto(new URL(`file://${resolve(site.folder, path)}`).href + hash);

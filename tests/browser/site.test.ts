@@ -32,8 +32,9 @@ describe('every page, from file:// in a nested folder with spaces', () => {
 
   for (const path of pages) {
     const looks = screens(390, 1280);
-    // In each run a page has its turn in one scheme; a guide, which has the most to see, in both.
-    const turn = path === guide || long ? looks : looks.slice(pages.indexOf(path), pages.indexOf(path) + 1);
+    // In each run a page has its turn in one scheme; in the other one the guide is seen in the bay.
+    const at = Math.min(pages.indexOf(path), 1);
+    const turn = long ? looks : looks.slice(at, at + 1);
     for (const [colorScheme, width] of turn) {
       it(`${path} is clean by axe, ${colorScheme}, ${width} px`, async () => {
         const viewport = { width, height: 844 };
