@@ -44,6 +44,6 @@ export function isStep(entry: Entry): entry is Step {
 }
 
 /** The steps of a draft that are worked out already. */
-export function draftSteps({ sections }: Draft): readonly Step[] {
+export function draftSteps({ sections }: Pick<Draft, 'sections'>): readonly Step[] {
   return sections.flatMap(({ entries }) => entries.filter(isStep));
 }

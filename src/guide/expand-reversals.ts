@@ -11,7 +11,7 @@ import type { Ref } from '../model/inline.ts';
 import type { Item } from '../model/item.ts';
 import type { Span } from '../source/span.ts';
 import type { TradeWords } from '../trade/words.ts';
-import { type DraftSection, isStep } from './draft.ts';
+import { type DraftSection, draftSteps, isStep } from './draft.ts';
 import { reverseDoubled } from './rules/reverse-doubled.ts';
 import { reverseItself } from './rules/reverse-itself.ts';
 import { reverseUnknown } from './rules/reverse-unknown.ts';
@@ -54,7 +54,7 @@ export function expandReversals(
 }
 
 function fittedIn(sections: readonly DraftSection[]): ReadonlySet<string> {
-  const actions = sections.flatMap(({ entries }) => entries.filter(isStep).flatMap(actionsOf));
+  const actions = draftSteps({ sections }).flatMap(actionsOf);
   return new Set(
     actions.flatMap(({ node }) =>
       ['fit', 'bond', 'start', 'apply'].includes(node.verb) ? [node.target.value] : [],
@@ -99,7 +99,7 @@ function sourceOf(
   }
   const section = sections.find(({ id }) => id === of.value);
   if (section) return { steps: section.entries.filter(isStep), guards: section.intro };
-  const steps = sections.flatMap(({ entries }) => entries.filter(isStep));
+  const steps = draftSteps({ sections });
   const ids = brought.get(of.value) ?? [of.value];
   const found = steps.filter(({ id }) => ids.includes(id));
   if (found.length > 0) {

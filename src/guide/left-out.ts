@@ -1,7 +1,7 @@
 import { placedIn, placedInStep } from '../job/actions/walk.ts';
 import type { Step } from '../model/guide.ts';
 import type { Item } from '../model/item.ts';
-import { type Draft, isStep } from './draft.ts';
+import { type Draft, draftSteps } from './draft.ts';
 
 /**
  * A draft with what its placements left out and its steps still need: whatever the text names, since the host may
@@ -9,7 +9,7 @@ import { type Draft, isStep } from './draft.ts';
  * handles, so that half a procedure lifts nothing with its screws in; and whatever these name in turn.
  */
 export function withLeftOut(draft: Draft): Draft {
-  const steps = draft.sections.flatMap(({ entries }) => entries.filter(isStep));
+  const steps = draftSteps(draft);
   const named = new Set([
     ...namedIn(steps),
     ...draft.sections.flatMap(({ intro }) => placedIn(intro).map(idOf)),

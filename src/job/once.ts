@@ -12,3 +12,12 @@ export function oncePer<Of extends object, Result>(work: (of: Of) => Result): (o
     return result;
   };
 }
+
+/** A function that works something out the first time that it is asked, for as long as the process runs. */
+export function once<Result>(work: () => Result): () => Result {
+  let known: { readonly result: Result } | null = null;
+  return () => {
+    known ??= { result: work() };
+    return known.result;
+  };
+}

@@ -1,3 +1,4 @@
+import { once } from '../job/once.ts';
 import type { ShopSettings } from '../model/shop.ts';
 import type { PageContext } from '../pages/frame/context.ts';
 import { platformFolder } from '../pages/frame/context.ts';
@@ -139,18 +140,13 @@ export async function assetFiles(
 }
 
 /** The schemas of all data that a site has, by path: the same for every shop, so they are written once. */
-function schemas(): readonly (readonly [string, string])[] {
-  written ??= [
-    [schemaPath, guideSchemaJson()],
-    ['schema/release.schema.json', recordSchemaJson()],
-    ['schema/comparison.schema.json', comparisonSchemaJson()],
-    ['schema/recall.schema.json', recallSchemaJson()],
-    ['schema/vehicle-record.schema.json', vehicleRecordSchemaJson()],
-  ];
-  return written;
-}
-
-let written: readonly (readonly [string, string])[] | null = null;
+const schemas = once((): readonly (readonly [string, string])[] => [
+  [schemaPath, guideSchemaJson()],
+  ['schema/release.schema.json', recordSchemaJson()],
+  ['schema/comparison.schema.json', comparisonSchemaJson()],
+  ['schema/recall.schema.json', recallSchemaJson()],
+  ['schema/vehicle-record.schema.json', vehicleRecordSchemaJson()],
+]);
 
 /** What the shop owns as a classic script that sets one global. */
 function cribScript(crib: readonly CribEntry[]): string {

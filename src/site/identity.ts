@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { once } from '../job/once.ts';
 import { contentHash } from '../store/content-hash.ts';
 
 /** The folder that this program runs from: `dist` or, run from source, `src`. */
@@ -14,14 +15,7 @@ const top = dirname(own);
  * stands on, and the version of Node. Work that another has left in the store is not taken for its own. Read once: the
  * code that works is the one that was loaded.
  */
-export function ownIdentity(): string {
-  known ??= readIdentity();
-  return known;
-}
-
-let known: string | null = null;
-
-function readIdentity(): string {
+export const ownIdentity = once((): string => {
   const shipped = [own, join(top, 'templates'), join(top, 'handbook')].flatMap((folder) =>
     readdirSync(folder, { recursive: true, encoding: 'utf8' })
       .filter((name) => /\.(?:js|ts|css|liquid|txt|md)$/.test(name))
@@ -31,7 +25,7 @@ function readIdentity(): string {
   const { dependencies = {} } = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8'));
   const versions = Object.keys(dependencies).sort().map(versionOf);
   return contentHash(process.version, ...versions, ...shipped);
-}
+});
 
 /** The name and version of a package as installed beside or above this one. */
 function versionOf(name: string): string {

@@ -1,6 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { once } from '../job/once.ts';
 import type { Layouts } from '../pages/layouts/layouts.ts';
 
 const builtIn = fileURLToPath(new URL('../../templates/', import.meta.url));
@@ -27,8 +28,7 @@ interface TemplateFiles {
  * whatever folder the built-in file stands in, so that a shop need not know the folders.
  */
 export async function readTemplates(workspace: TemplateFiles): Promise<Templates> {
-  shipped ??= readBuiltIn();
-  const { texts: builtInTexts, ...builtInOnly } = await shipped;
+  const { texts: builtInTexts, ...builtInOnly } = await readBuiltIn();
   const texts = new Map(builtInTexts);
   const own = new Set<string>();
   for (const path of [...workspace.paths].sort()) {
@@ -42,14 +42,12 @@ export async function readTemplates(workspace: TemplateFiles): Promise<Templates
 }
 
 /** What comes with the program, read once: the same layouts are the same object, which is made ready once. */
-let shipped: ReturnType<typeof readBuiltIn> | null = null;
-
-async function readBuiltIn() {
+const readBuiltIn = once(async () => {
   const paths = (await readdir(builtIn, { recursive: true })).filter(isTemplate).sort();
   const read = async (path: string) => [basename(path), await readFile(join(builtIn, path), 'utf8')] as const;
   const texts: ReadonlyMap<string, string> = new Map(await Promise.all(paths.map(read)));
   return { texts, ...byKind(texts) };
-}
+});
 
 function byKind(texts: ReadonlyMap<string, string>): Pick<Templates, 'layouts' | 'styles'> {
   const ending = (end: string) => new Map([...texts].filter(([name]) => name.endsWith(end)));

@@ -1,6 +1,6 @@
 import { make } from './elements.ts';
 import type { Keeper } from './kept/keeper.ts';
-import { progressWords } from './screen/step-list.ts';
+import { partToTick, progressWords } from './screen/step-list.ts';
 import { numberOf, type Stop, stopsOf, titleOf } from './screen/stops.ts';
 
 /**
@@ -32,12 +32,8 @@ export function startMap(main: HTMLElement, keeper: Keeper): void {
 }
 
 /** The step that is next, one touch away: the first that is not done. */
-function leadOn(link: HTMLAnchorElement | null, stops: readonly Stop[], { page, now }: Keeper): void {
-  const { ticks } = now();
-  const next = stops.find(({ kind, id }) => {
-    const step = kind === 'step' ? page.steps.find((one) => one.id === id) : undefined;
-    return step && (ticks.get(id)?.size ?? 0) < (step.sides ? 2 : 1);
-  });
+function leadOn(link: HTMLAnchorElement | null, stops: readonly Stop[], keeper: Keeper): void {
+  const next = stops.find((stop) => partToTick(stop, keeper) !== null);
   if (!link) return;
   link.hidden = next === undefined;
   if (!next) return;

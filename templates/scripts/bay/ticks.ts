@@ -1,7 +1,7 @@
 import type { BayData, BayStep } from '../../../src/pages/guide/bay-data.ts';
 import { capitalised, make, say } from './elements.ts';
 import type { Keeper } from './kept/keeper.ts';
-import { type Part, withTick } from './kept/progress.ts';
+import { type Part, partsToTick, withTick } from './kept/progress.ts';
 
 /** Gives each step its tick, one for each side where it is done on each, below the step's text. */
 export function addTicks(keeper: Keeper): void {
@@ -12,7 +12,7 @@ export function addTicks(keeper: Keeper): void {
 }
 
 function addTo(article: HTMLElement, step: BayStep, keeper: Keeper): void {
-  const parts: readonly Part[] = step.sides ? ['left', 'right'] : ['whole'];
+  const parts = partsToTick(step);
   const boxes = parts.map((part) => ({ part, box: checkbox(step, part, keeper) }));
   const changed = make('p', 'bay-changed');
   changed.hidden = true;

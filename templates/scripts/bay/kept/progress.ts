@@ -1,7 +1,12 @@
-import type { BayData } from '../../../../src/pages/guide/bay-data.ts';
+import type { BayData, BayStep } from '../../../../src/pages/guide/bay-data.ts';
 
 /** What is ticked of a step: one side of it, or all of it. */
 export type Part = 'left' | 'right' | 'whole';
+
+/** What there is to tick of a step, the left side before the right. */
+export function partsToTick({ sides }: Pick<BayStep, 'sides'>): readonly Part[] {
+  return sides ? ['left', 'right'] : ['whole'];
+}
 
 /** What the text of a ticked box is, among what is typed in. */
 export const TICKED = '✓';

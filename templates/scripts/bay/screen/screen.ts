@@ -9,7 +9,7 @@ import { doneWords } from '../ticks.ts';
 import { showPlace } from '../zones.ts';
 import { showHeld } from './held.ts';
 import { fitPicture } from './room.ts';
-import { fillList } from './step-list.ts';
+import { fillList, partToTick } from './step-list.ts';
 import { hiddenFor, numberOf, type Stop, stopAt, stopsOf, titleOf } from './stops.ts';
 
 /** The elements of the bay screen. */
@@ -164,15 +164,6 @@ function nextWords(tick: Part | null, after: Stop | undefined, sides: BayData['w
 
 function placeOf(stop: Stop): string {
   return stop.kind === 'step' ? `step ${numberOf(stop)}` : titleOf(stop);
-}
-
-/** What of a step is still to be ticked, the left side before the right; `null` where all of it is. */
-function partToTick({ id, kind }: Stop, { page, now }: Keeper): Part | null {
-  const step = kind === 'step' ? page.steps.find((one) => one.id === id) : undefined;
-  if (!step) return null;
-  const ticked = now().ticks.get(id);
-  const parts: readonly Part[] = step.sides ? ['left', 'right'] : ['whole'];
-  return parts.find((part) => !ticked?.has(part)) ?? null;
 }
 
 function words(element: Element | null, text: string): void {

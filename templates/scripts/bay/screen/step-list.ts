@@ -1,6 +1,7 @@
 import type { BayData, BayStep } from '../../../../src/pages/guide/bay-data.ts';
 import { button, make } from '../elements.ts';
-import type { Progress } from '../kept/progress.ts';
+import type { Keeper } from '../kept/keeper.ts';
+import { type Part, type Progress, partsToTick } from '../kept/progress.ts';
 import { doneWords } from '../ticks.ts';
 import { numberOf, type Stop, stopsOf, titleOf } from './stops.ts';
 
@@ -38,4 +39,12 @@ export function progressWords(step: BayStep | undefined, { ticks }: Progress, { 
   const [first] = ticked;
   if (!step || !first) return '';
   return !step.sides || ticked.length > 1 ? '✓ done' : doneWords(first, words);
+}
+
+/** What of a step is still to be ticked, the left side before the right; `null` where all of it is. */
+export function partToTick({ id, kind }: Stop, { page, now }: Keeper): Part | null {
+  const step = kind === 'step' ? page.steps.find((one) => one.id === id) : undefined;
+  if (!step) return null;
+  const ticked = now().ticks.get(id);
+  return partsToTick(step).find((part) => !ticked?.has(part)) ?? null;
 }
