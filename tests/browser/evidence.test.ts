@@ -20,7 +20,7 @@ describe('the evidence of a job', () => {
     const lines = await page.locator('.evidence-log tbody tr:visible').allInnerTexts();
     expect(lines.map((line) => line.replace(/\s+/g, ' ').trim())).toEqual([
       '1 Photograph: The trailer module with both catches closed left right',
-      '2 Reading: Charge of the battery 80–100 % written in the step',
+      '2 Reading: Charge of the battery 80–\u2060100 % written in the step',
       '3 Setting: Coding of the trailer module from “not fitted” to “13-pin socket”',
       'Photograph: The lamps lit, from behind',
       'Reading: Lamp on the module green or amber written under “Prove it”',

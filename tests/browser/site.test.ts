@@ -62,7 +62,7 @@ describe('the pick of a build', () => {
       expect.arrayContaining(['3']),
     );
     expect(await words(page.locator('#at_a_glance ~ table tr').first())).toMatch(
-      /24–45\smin, likely 32\smin/,
+      /24–\u206045\smin, likely 32\smin/,
     );
     expect(await page.locator('.only:visible').count()).toBe(0);
     expect(page.url()).toMatch(/#build=fog:no$/);
@@ -70,7 +70,7 @@ describe('the pick of a build', () => {
     await page.getByRole('radio', { name: 'Yes' }).check();
     expect(await step.isVisible()).toBe(true);
     expect(await words(page.locator('#at_a_glance ~ table tr').first())).toMatch(
-      /26–47\smin, likely 34\smin/,
+      /26–\u206047\smin, likely 34\smin/,
     );
 
     await page.getByRole('button', { name: 'Show every build' }).click();

@@ -128,7 +128,7 @@ describe('the page of a guide', () => {
   it('tells a figure of the job apart by build only where it differs', () => {
     const glance = html.slice(html.indexOf('id="at_a_glance"'), html.indexOf('id="safety_first"'));
     expect(glance).toContain(
-      '<div data-plans="0">26–47\u00a0min, likely 34\u00a0min <span class="only">(with front fog lamps)</span></div>',
+      '<div data-plans="0">26–\u206047\u00a0min, likely 34\u00a0min <span class="only">(with front fog lamps)</span></div>',
     );
     expect(glance).toContain('<div>30\u00a0min</div>');
   });
@@ -146,8 +146,8 @@ describe('the page of a guide', () => {
 
   it('keeps the gather list under the heading beneath which the author declared it', () => {
     const need = html.slice(html.indexOf('id="need"'), html.indexOf('id="off"'));
-    expect(need).toContain('Torque wrench, 10–60 N·m');
-    expect(need).toContain('or 7 mm nut driver');
+    expect(need).toContain('Torque wrench, 10–\u206060\u00a0N·m');
+    expect(need).toContain('or 7\u00a0mm nut driver');
     expect(need).toContain('The vehicle needs no special condition');
     const off = html.slice(html.indexOf('id="off"'), html.indexOf('id="strip-down"'));
     expect(off).toContain('Arch screw');

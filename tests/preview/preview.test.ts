@@ -21,14 +21,14 @@ describe('a page under the pen', () => {
     await change(guide, 'Ease it 100 mm forward.', 'Ease it 120 mm forward.');
     const saved = await heard.next((news) => news.edition !== edition);
     expect(saved).toMatchObject({ place: 'cover-off', errors: 0 });
-    expect((await ask(`/${page}`)).body).toContain('Ease it 120 mm forward.');
+    expect((await ask(`/${page}`)).body).toContain('Ease it 120\u00a0mm forward.');
 
     await change(guide, 'Work the :tool[trim-lever]', 'Work the :tool[trim-lover]');
     const faulty = await heard.next(({ errors }) => errors > 0);
     expect(faulty).toMatchObject({ edition: saved.edition, place: 'arch' });
     expect(faulty.told).toContain('lamp-cradle/guide.md:');
     expect(faulty.told).toContain('likely mend: write trim-lever');
-    expect((await ask(`/${page}`)).body).toContain('Ease it 120 mm forward.');
+    expect((await ask(`/${page}`)).body).toContain('Ease it 120\u00a0mm forward.');
 
     await change(guide, 'trim-lover', 'trim-lever');
     expect(await heard.next(({ errors }) => errors === 0)).toMatchObject({

@@ -1,5 +1,6 @@
 import { Liquid, LiquidError, type Template } from 'liquidjs';
 import { isMarkup } from '../../html/markup.ts';
+import { unbroken } from '../../html/unbroken.ts';
 import type { PrintedWords } from '../frame/printed-words.ts';
 import { compiledRender } from './compiled-render.ts';
 import type { PageAllowance } from './foreign-parts.ts';
@@ -30,7 +31,8 @@ const WORK_LIMIT = 5_000_000;
  * Readies the layouts: each is read once, when it is first asked for, and becomes functions. What they put out is
  * escaped; an unknown variable or filter is a fault and not an empty place; `raw` is refused, `markup` puts out
  * branded HTML alone, and `fault` refuses what a layout does not know; the time of day and chance are refused, so
- * that two builds are equal. Work and memory are counted, never time: a machine that sleeps loses no page.
+ * that two builds are equal. Numbers stay with their units in what is made ({@link unbroken}). Work and memory are
+ * counted, never time: a machine that sleeps loses no page.
  *
  * @param mark what each piece of a layout puts before its own output
  */
@@ -70,7 +72,9 @@ export function prepareLayouts(
       startPage();
       return {
         ok: true,
-        html: engine.renderFileSync(layout, view, { globals: { words: view.frame?.words } }) as string,
+        html: unbroken(
+          engine.renderFileSync(layout, view, { globals: { words: view.frame?.words } }) as string,
+        ),
       };
     } catch (error) {
       if (LiquidError.is(error) || error instanceof Error)

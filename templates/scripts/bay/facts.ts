@@ -1,5 +1,5 @@
 import { make } from './elements.ts';
-import { wordsOf } from './field.ts';
+import { shownWords } from './field.ts';
 
 /** The dialog in which the facts of an item stand over the step that names it. */
 export function startFacts(main: HTMLElement, dialog: HTMLDialogElement, on: () => boolean): void {
@@ -30,12 +30,12 @@ function factsOf(row: HTMLElement): readonly HTMLElement[] {
   const details = [...title.querySelectorAll('.detail, .only')];
   for (const detail of details) detail.remove();
   const looks = row.querySelector('.own')?.cloneNode(true);
-  const size = row === whole ? '' : wordsOf(row.querySelector('.item, span'));
+  const size = row === whole ? '' : shownWords(row.querySelector('.item, span'));
   const lines = [
-    ...details.map((detail) => wordsOf(detail)),
-    ...[...whole.querySelectorAll('td:not(.box, .first)')].map((cell) => wordsOf(cell)),
+    ...details.map((detail) => shownWords(detail)),
+    ...[...whole.querySelectorAll('td:not(.box, .first)')].map((cell) => shownWords(cell)),
   ];
-  const heading = [wordsOf(title), size].filter((words) => words !== '').join(', ');
+  const heading = [shownWords(title), size].filter((words) => words !== '').join(', ');
   return [
     make('h2', '', heading),
     ...(looks instanceof HTMLElement ? [looks] : []),

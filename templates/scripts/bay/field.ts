@@ -30,12 +30,20 @@ export function numbered(fields: readonly Field[]): readonly Field[] {
   });
 }
 
-/** The words of an element in one line, without the numbers of steps: these change with the build that is picked. */
+/**
+ * The words of an element in one line, without the numbers of steps: these change with the build that is picked. What
+ * holds a number at its unit for the eye is not part of them, since fields are known by their words.
+ */
 export function wordsOf(element: Element | null | undefined): string {
+  return shownWords(element).replaceAll('\u2060', '').replace(/\s+/g, ' ').trim();
+}
+
+/** The same words to be shown again: numbers stay with their units. */
+export function shownWords(element: Element | null | undefined): string {
   const copy = element?.cloneNode(true);
   if (!(copy instanceof Element)) return '';
   for (const number of copy.querySelectorAll('[data-step]')) number.remove();
-  return (copy.textContent ?? '').replace(/\s+/g, ' ').trim();
+  return (copy.textContent ?? '').replace(/[^\S\u00a0]+/g, ' ').trim();
 }
 
 /** Keeps what is typed and ticked, and shows what was kept. */

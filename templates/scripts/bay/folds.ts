@@ -1,6 +1,6 @@
 import { readAddress } from '../guide/address.ts';
 import { button, say } from './elements.ts';
-import { wordsOf } from './field.ts';
+import { shownWords, wordsOf } from './field.ts';
 import type { Keeper } from './kept/keeper.ts';
 
 /** A list that may be folded, and what its line says. */
@@ -61,7 +61,7 @@ function firstRow(table: HTMLElement): () => string {
     const lines = [...(row?.querySelectorAll('td > div:not(.detail)') ?? [])].filter((line) =>
       isOfBuild(line),
     );
-    return `${wordsOf(row?.querySelector('th'))}: ${lines.map((line) => wordsOf(line)).join('; ')}`;
+    return `${wordsOf(row?.querySelector('th'))}: ${lines.map((line) => shownWords(line)).join('; ')}`;
   };
 }
 

@@ -41,7 +41,7 @@ export function stepOf(step: HTMLElement, sides: readonly string[]): HTMLElement
   const takes = takesOf(lines, ':not([data-torque], .evidence)', [
     ['', place],
     // No number is parted from its unit.
-    ['Time', wordsIn(step.querySelector('.step-head .facts')).replace(/(\d) (min|h)\b/g, '$1\u00a0$2')],
+    ['Time', wordsIn(step.querySelector('.step-head .facts'))],
   ]);
   const torques = takesOf(lines, ':is([data-torque], .evidence)', []);
   // The torque stands where the page has it: behind what is done, before figures of its own.

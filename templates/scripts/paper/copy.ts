@@ -51,9 +51,9 @@ function typedInto({ type, checked, value }: HTMLInputElement): string {
   return checked ? '✓' : '';
 }
 
-/** The words of an element in one line. */
+/** The words of an element in one line; numbers stay with their units. */
 export function wordsIn(element: Element | null | undefined): string {
-  return element ? (copyOf(element).textContent ?? '').replace(/\s+/g, ' ').trim() : '';
+  return element ? (copyOf(element).textContent ?? '').replace(/[^\S\u00a0]+/g, ' ').trim() : '';
 }
 
 /** Whether one build is shown, so that no word need say what is for which. */

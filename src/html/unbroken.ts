@@ -1,0 +1,32 @@
+import { units } from '../units/table.ts';
+
+/**
+ * A page whose numbers stay with their units, and whose ranges stay whole, at the end of a line: the blank of `10 mm`
+ * becomes a no-break space, and after the dash of `4–10 min` stands a word joiner (Unicode Standard Annex 14, classes
+ * GL and WJ; a browser may break after an en dash, class BA). Done on the page, so that what an author wrote stays as
+ * it is in data, search and fingerprints. Text alone is changed: no attribute, script, style, code, or choice of a list.
+ */
+export function unbroken(html: string): string {
+  return html
+    .split(verbatim)
+    .map((part, index) =>
+      // Every second part is kept as it is, since it is caught.
+      index % 2 === 1
+        ? part
+        : part.replace(breakable, (found) => (found === ' ' ? '\u00a0' : `${found}\u2060`)),
+    )
+    .join('');
+}
+
+/** Elements whose text is no markup, is copied to the byte, or is what a form gives. */
+const verbatim =
+  /(<(?:script|style|title|pre|code|textarea|option)\b.*?<\/(?:script|style|title|pre|code|textarea|option)>)/s;
+
+/** A unit as it is printed, also with its dot left out: `N·m`, `Nm`. */
+const unit = units.map(({ name }) => name.replaceAll('·', '·?')).join('|');
+
+/** The blank before a unit or before the fraction of a mixed number, and the dash of a range; in text, which a `<` ends. */
+const breakable = new RegExp(
+  `(?<=\\d)(?: (?=(?:\\d+/\\d+ )?(?:${unit})(?![\\p{L}\\d])[^<>]*<)|–(?=\\d[^<>]*<))`,
+  'gu',
+);
