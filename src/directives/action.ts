@@ -71,7 +71,7 @@ const targets: { readonly [K in TargetKind]: string } = {
 
 function summaryOf(rule: ActionRule): string {
   const { verb, words: said, particle } = rule;
-  const counted = `Says and counts: ${said}${particle ? ` … ${particle}` : ''}. ${tableRow(rule)}`;
+  const counted = `Prints “${said}${particle ? ` … ${particle}` : ''}” and counts what it is done to. ${tableRow(rule)}`;
   return verb === 'apply'
     ? `${counted} The amount is printed in both systems of units. What the supply is put on, \`on\`, is not worked on before it is dry, and \`over\` says how much of it is covered.`
     : counted;

@@ -439,6 +439,7 @@ export const platformView = (): PlatformView => ({
   title: text(),
   options: [{ name: text(), choices: text() }],
   opening: Object.values(blocks()),
+  drawn: blocks().figure,
   openingParts: [{ name: text(), guides: [link()] }],
   openingLimits: [{ name: text(), value: text() }],
   openingStates: [{ name: text(), set: text(), clear: text() }],
@@ -455,6 +456,7 @@ export const platformView = (): PlatformView => ({
   guides: [entry()],
   cards: link(),
   vehicle: {
+    standsAlone: true,
     picture: picture(null),
     alt: text(),
     zones: [

@@ -1,7 +1,7 @@
 import type { Markup } from '../../html/markup.ts';
 import type { FrameView, LinkView } from '../frame/shared-views.ts';
 import type { FindView, ListsView } from '../reference/reference-views.ts';
-import type { BlockView, PictureView } from '../steps/block-views.ts';
+import type { BlockView, FigureView, PictureView } from '../steps/block-views.ts';
 import type { DrawnZone, VehicleDrawing } from './vehicle.ts';
 
 /** The first page: every platform with its guides, and what else can be looked up. */
@@ -69,6 +69,8 @@ export interface PlatformView {
   readonly options: readonly { readonly name: string; readonly choices: string }[];
   /** What stands before its first heading. */
   readonly opening: readonly BlockView[];
+  /** The figure of the opening that its zones are parts of, which leads to them; `null` where it stands elsewhere. */
+  readonly drawn: FigureView | null;
   readonly openingParts: readonly PlatformPart[];
   readonly openingLimits: readonly PlatformLimit[];
   readonly openingStates: readonly PlatformState[];
@@ -84,5 +86,5 @@ export interface PlatformView {
   /** The card set of all its guides; `null` where there is none. */
   readonly cards: LinkView | null;
   /** `null` for a platform whose drawing has no zones. */
-  readonly vehicle: PlatformZones | null;
+  readonly vehicle: (PlatformZones & { /** Where `drawn` is not it. */ readonly standsAlone: boolean }) | null;
 }

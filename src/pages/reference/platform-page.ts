@@ -8,6 +8,7 @@ import { ratingWords } from '../overview/limits.ts';
 import type { PlatformView } from '../overview/overview-views.ts';
 import { CARDS_PAGE } from '../rehearsal/cards-page.ts';
 import { blockViews } from '../steps/blocks.ts';
+import { figureView } from '../steps/figure.ts';
 import type { GuideSummary } from './guide-summary.ts';
 import { entriesOf } from './index-page.ts';
 import { platformZones } from './platform-zones.ts';
@@ -39,6 +40,9 @@ export function platformPage(
   };
   const titled = platform.sections.filter(({ id }) => id !== null);
   const untitled = platform.sections.filter(({ id }) => id === null);
+  const vehicle = platformZones(platform, guides, page);
+  const opening = untitled.flatMap(({ blocks }) => blocks);
+  const drawn = vehicle && opening.find((block) => block === platform.drawing?.figure);
   const partsOf = (ids: readonly string[]) =>
     ids.flatMap((id) => {
       const part = platform.parts.get(id);
@@ -62,10 +66,11 @@ export function platformPage(
       choices: choices ? choices.map((choice) => choice.name).join(', ') : 'yes or no',
     })),
     opening: blockViews(
-      untitled.flatMap(({ blocks }) => blocks),
+      opening.filter((block) => block !== drawn),
       context,
       null,
     ),
+    drawn: drawn?.type === 'figure' ? figureView(drawn, context, null) : null,
     openingParts: partsOf(untitled.flatMap(({ parts }) => parts)),
     openingLimits: limitsOf(untitled.flatMap(({ ratings }) => ratings)),
     openingStates: statesOf(untitled.flatMap(({ conditions }) => conditions)),
@@ -81,7 +86,7 @@ export function platformPage(
     cards: guides.some((guide) => guide.platform === platform.id && guide.cards.length > 0)
       ? { text: 'Break cards of all its guides', href: CARDS_PAGE }
       : null,
-    vehicle: platformZones(platform, guides, page),
+    vehicle: vehicle && { ...vehicle, standsAlone: !drawn },
   };
 }
 

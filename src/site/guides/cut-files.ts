@@ -110,7 +110,7 @@ export function sheetWords({ paper, pages }: SheetPlan): { readonly paper: strin
 
 const drawingWords = {
   dxf: 'for CAD or a cutter, in millimetres',
-  svg: 'for a plotter or a cutter, in millimetres',
+  svg: 'for a plotter or cutter, in mm',
 };
 
 function sideWords(side: PlannedSide['side'], { guide }: PublishedGuide): string | null {

@@ -97,7 +97,11 @@ function fastenerEntry(type: FastenerType, guides: readonly GuideSummary[]): Sea
   };
 }
 
-const termLabels = { drive: 'Drive', fastener: 'Kind of fastener', 'signal-word': 'Signal word' } as const;
+const termLabels = {
+  drive: 'Glossary, drive',
+  fastener: 'Glossary, kind of fastener',
+  'signal-word': 'Glossary, signal word',
+} as const;
 
 function termEntry(term: GlossaryTerm): SearchEntry {
   return {

@@ -81,7 +81,7 @@ export function keepOnSite(root: HTMLElement): void {
 }
 
 function listOf(records: readonly KeptRecord[], open: (id: string) => void): readonly HTMLElement[] {
-  if (records.length === 0) return [make('p', 'quiet', 'This device keeps none for this page.')];
+  if (records.length === 0) return [make('p', 'quiet', 'This device keeps no record.')];
   return [
     make('h2', '', 'On this device'),
     make(

@@ -3,7 +3,8 @@ const LEAST = 168;
 
 /**
  * Gives the first picture of a step what room its words leave on the first screen, so that as much as can be is
- * seen without scrolling. A picture is never wider than the screen or lower than it can be read.
+ * seen without scrolling, its caption and key too where the picture stays large. A picture is never wider than the screen
+ * or lower than it can be read.
  */
 export function fitPicture(step: HTMLElement, bar: HTMLElement): void {
   const figure = [...step.querySelectorAll<HTMLElement>('.step-body > .figure')].find(
@@ -16,6 +17,8 @@ export function fitPicture(step: HTMLElement, bar: HTMLElement): void {
   // On a phone that lies the buttons stand at the side.
   const foot = bar.offsetWidth < innerWidth / 2 ? 0 : bar.offsetHeight;
   const room = innerHeight - foot - (top + scrollY) - 8;
+  const withWords = room - (figure.querySelector('figcaption')?.offsetHeight ?? 0);
+  const own = withWords >= 2 * LEAST ? withWords : Math.max(room, LEAST);
   // Picture and margins of letters grow and shrink together.
-  plate.style.maxWidth = `${Math.round((width / height) * Math.max(room, LEAST))}px`;
+  plate.style.maxWidth = `${Math.round((width / height) * own)}px`;
 }
