@@ -86,5 +86,7 @@ export interface PlatformView {
   /** The card set of all its guides; `null` where there is none. */
   readonly cards: LinkView | null;
   /** `null` for a platform whose drawing has no zones. */
-  readonly vehicle: (PlatformZones & { /** Where `drawn` is not it. */ readonly standsAlone: boolean }) | null;
+  readonly vehicle:
+    | (PlatformZones & { /** Where `drawn` is not it. */ readonly standsAlone: boolean })
+    | null;
 }

@@ -127,7 +127,7 @@ export const driveTerms: readonly Omit<DriveTerm, 'kind'>[] = [
     term: 'Cross recess, JIS',
     standard: 'JIS B 1012',
     readIn: null,
-    synonyms: ['japanese cross-head'],
+    synonyms: ['Japanese cross-head'],
     meaning:
       'A cross that sits deeper than PH, often with one dimple on the head. A PH bit climbs out of it early.',
   },
