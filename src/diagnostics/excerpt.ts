@@ -39,6 +39,8 @@ interface Cell {
 }
 
 function toCells(text: string): Cell[] {
+  // Most lines are plain, where each character is a cell of its own; to take the others apart costs fifty times that.
+  if (/^[ -~]*$/.test(text)) return [...text].map((shown, offset) => ({ shown, width: 1, offset }));
   const cells: Cell[] = [];
   let column = 0;
   for (const { segment, index } of new Intl.Segmenter('en').segment(text)) {

@@ -19,15 +19,24 @@ export function causesOnce(findings: readonly Finding[]): readonly Finding[] {
   const byCause = new Map<string, Finding[]>();
   const keyOf = ({ code, at, cause }: Finding) => `${code}\n${at.file}\n${cause}`;
   for (const one of findings) {
-    if (one.cause !== undefined) byCause.set(keyOf(one), [...(byCause.get(keyOf(one)) ?? []), one]);
+    if (one.cause === undefined) continue;
+    const alike = byCause.get(keyOf(one));
+    if (alike) alike.push(one);
+    else byCause.set(keyOf(one), [one]);
   }
+  // One word may be at fault in ten thousand places: they are put in order once, and not again for each.
+  for (const alike of byCause.values()) alike.sort(compareFindings);
   return findings.flatMap((one) => {
     if (one.cause === undefined) return [one];
-    const [first, ...others] = (byCause.get(keyOf(one)) ?? []).toSorted(compareFindings);
-    if (one !== first) return [];
-    const beside = others.filter(({ at, message }) => at.start === one.at.start && message !== one.message);
-    const places = others.map(({ at }) => at).filter(({ start }) => start !== one.at.start);
-    const more = [...beside.map(({ message }) => ({ message })), ...otherPlaces('the same here', places)];
-    return [{ ...one, notes: [...one.notes, ...more] }];
+    const alike = byCause.get(keyOf(one)) ?? [];
+    return one === alike[0] ? [toldWith(one, alike.slice(1))] : [];
   });
+}
+
+/** A finding with what else its cause brings about: beside it, and elsewhere. */
+function toldWith(one: Finding, others: readonly Finding[]): Finding {
+  const beside = others.filter(({ at, message }) => at.start === one.at.start && message !== one.message);
+  const places = others.map(({ at }) => at).filter(({ start }) => start !== one.at.start);
+  const more = [...beside.map(({ message }) => ({ message })), ...otherPlaces('the same here', places)];
+  return { ...one, notes: [...one.notes, ...more] };
 }

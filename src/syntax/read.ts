@@ -25,6 +25,8 @@ export function readMarkdown(source: SourceFile, names: DirectiveNames, report: 
     return refused(source, 'this file is too large to be a guide', report);
   if (levels(source.text) > mostLevels) return refused(source, tooDeep, report);
   if (mostEmphasis(source.text) > mostMarks) return refused(source, tooManyMarks, report);
+  const directives = directivesIn(source.text);
+  if (directives > mostDirectives) return refused(source, tooManyDirectives(directives), report);
   const root = parseMarkdown(keepingOffsets(source.text));
   if (!isShallow(root)) return refused(source, tooDeep, report);
   const page = syntaxPage(source, root, names);
@@ -68,6 +70,17 @@ const tooManyMarks = 'one paragraph holds too many marks of emphasis (* _ ~)';
 function mostEmphasis(text: string): number {
   const blocks = text.split(/(?:\r\n|\n|\r)[ \t]*(?:\r\n|\n|\r)/);
   return blocks.reduce((most, block) => Math.max(most, block.match(/\*+|_+|~+/g)?.length ?? 0), 0);
+}
+
+/** A guide of 250 steps that is as full as the fullest of the demo has 4,500; each costs the reading as much as a paragraph. */
+const mostDirectives = 5_000;
+
+const tooManyDirectives = (count: number) =>
+  `${count} directives and mentions stand in this file; a guide has at most ${mostDirectives}: make two guides of it`;
+
+/** How many places of a text look like a directive of any form. */
+function directivesIn(text: string): number {
+  return text.match(/:[a-z][a-z-]*[[{]|^[ \t]*:{2,}[a-z]/gm)?.length ?? 0;
 }
 
 function isShallow(root: Root): boolean {

@@ -136,10 +136,24 @@ describe('a damaged file', () => {
     ['numbered list marks', '1. '.repeat(10_000)],
     ['containers', ':::note\n'.repeat(5_000)],
     ['containers of other sizes', '::::note\ntext\n\n'.repeat(5_000)],
+    ['mentions', 'the :tool[lamp] and '.repeat(5_001)],
+    ['directives', '::tool{#a colour=1}\n\n'.repeat(5_001)],
+    ['containers side by side', ':::note\nText.\n:::\n\n'.repeat(5_001)],
     ['emphasis', `${'*a _b '.repeat(200)}${'b_ a* '.repeat(200)}`],
   ])('with %s beyond measure is refused', (_, text) => {
     refused(text);
   });
+
+  it('is told how many directives it has, and how many a guide may have', () => {
+    const { findings } = read('the :tool[lamp] and '.repeat(9_900));
+    expect(findings.map(({ message }) => message)).toEqual([
+      '9900 directives and mentions stand in this file; a guide has at most 5000: make two guides of it',
+    ]);
+  });
+
+  it('of 5,000 mentions is read', () => {
+    expect(read(':tool[x] '.repeat(5_000)).sound).toBe(true);
+  }, 60_000);
 
   it('is refused with its front matter read, so that nothing else is missed in it', () => {
     const { document } = read(`---\r\ntitle: Cradle\r\n---\r\n\r\n${'> '.repeat(100)}`);

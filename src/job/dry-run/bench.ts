@@ -67,7 +67,8 @@ interface Entry {
 function benchesOf(touched: ReadonlySet<Lot>, set: PlanSet, ledger: Ledger): (plan: number) => BenchState {
   const entries = new Map<Place, Entry[]>(placeNames.map((place) => [place, []]));
   let pinned = noPlan;
-  for (const lot of [...touched].sort((a, b) => a.index - b.index)) {
+  for (const lot of ledger.script.lots) {
+    if (!touched.has(lot)) continue;
     for (const cell of ledger.cells[lot.index] ?? []) {
       const place = places[cell.state];
       const here = cell.set & set;
@@ -78,11 +79,13 @@ function benchesOf(touched: ReadonlySet<Lot>, set: PlanSet, ledger: Ledger): (pl
   }
   // What nothing holds any more stands loose until it is lifted.
   for (const lot of ledger.script.lots) {
+    const hanging = (ledger.hanging[lot.index] ?? noPlan) & set;
+    if (hanging === noPlan) continue;
     const held = lotsAt(lot.heldBy, ledger).reduce(
       (found, one) => found | plansIn(one, set, ledger, holdingOf(one)),
       noPlan,
     );
-    const here = (ledger.hanging[lot.index] ?? noPlan) & set & ~held;
+    const here = hanging & ~held;
     if (here !== noPlan) entries.get('loose')?.push({ lot, set: here });
   }
   const stated = ledger.script.lots

@@ -81,21 +81,24 @@ function staysIn(plan: Plan, state: keyof BenchState, context: GuideContext) {
   const stays: (Omit<Stay, 'plans'> & { readonly thing: string })[] = [];
   let open = new Map<string, { readonly text: string; readonly from: string }>();
   for (const { id, bench } of plan.steps) {
-    const now = thingsIn(bench, state, context);
+    const now = new Map<string, { readonly text: string; readonly from: string }>();
+    for (const [thing, words] of thingsIn(bench, state, context))
+      now.set(thing, open.get(thing) ?? { text: words(), from: id });
     for (const [thing, stay] of open) if (!now.has(thing)) stays.push({ thing, ...stay, until: id });
-    open = new Map([...now].map(([thing, text]) => [thing, open.get(thing) ?? { text, from: id }]));
+    open = now;
   }
   return [...stays, ...[...open].map(([thing, stay]) => ({ thing, ...stay, until: null }))];
 }
 
-/** What is in a state, each by what tells it from others. */
+/** What is in a state, each by what tells it from others, and its words: asked for only as it comes into the state. */
 function thingsIn(
   bench: BenchState,
   state: keyof BenchState,
   context: GuideContext,
-): ReadonlyMap<string, string> {
-  if (state === 'movement') return new Map([[bench.movement, bench.movement]]);
-  return new Map(
-    bench[state].map((item) => [`${item.item} ${item.count} ${item.side}`, benchItemWords(item, context)]),
-  );
+): readonly (readonly [thing: string, words: () => string])[] {
+  if (state === 'movement') return [[bench.movement, () => bench.movement]];
+  return bench[state].map((item) => [
+    `${item.item} ${item.count} ${item.side}`,
+    () => benchItemWords(item, context),
+  ]);
 }

@@ -55,6 +55,8 @@ interface Ground {
   readonly plan: Plan;
   /** The items that the build has. */
   readonly items: readonly Item[];
+  /** Those of them that hold a thing, are plugged in on it or lie over it, by the id of that thing. */
+  readonly around: ReadonlyMap<string, readonly Item[]>;
   readonly done: readonly Done[];
 }
 
@@ -71,11 +73,13 @@ export function cardsOf(guide: Guide, job: Job, shop: Pick<Shop, 'fastenerTypes'
 function groundOf(guide: Guide, plan: Plan, shop: Pick<Shop, 'fastenerTypes'>): Ground {
   const [build = {}] = plan.builds;
   const inPlan = new Set(plan.steps.map(({ id }) => id));
+  const items = [...guide.items.values()].filter((item) => isIn(item, build));
   return {
     guide,
     shop,
     plan,
-    items: [...guide.items.values()].filter((item) => isIn(item, build)),
+    items,
+    around: aroundEach(items),
     done: stepsOf(guide)
       .filter(({ id }) => inPlan.has(id))
       .flatMap((step) =>
@@ -84,6 +88,23 @@ function groundOf(guide: Guide, plan: Plan, shop: Pick<Shop, 'fastenerTypes'>): 
         ),
       ),
   };
+}
+
+function aroundEach(items: readonly Item[]): ReadonlyMap<string, readonly Item[]> {
+  const around = new Map<string, Item[]>();
+  for (const item of items) {
+    const refs = [
+      ...(isFixing(item) ? item.holds : []),
+      ...(item.kind === 'connector' ? item.on : []),
+      ...('covers' in item ? item.covers : []),
+    ];
+    for (const id of new Set(refs.map(({ value }) => value))) {
+      const beside = around.get(id);
+      if (beside) beside.push(item);
+      else around.set(id, [item]);
+    }
+  }
+  return around;
 }
 
 function soundCards(ground: Ground): readonly BareCard[] {
@@ -149,8 +170,9 @@ function namesOf(refs: readonly { readonly value: string }[], { items }: Ground)
 }
 
 /** What holds a part, is plugged in on it or lies over it, and is undone in this build. */
-function apartCard(item: Item, { items, done }: Ground): readonly BareCard[] {
-  if (item.kind !== 'part') return [];
+function apartCard(item: Item, { around, done }: Ground): readonly BareCard[] {
+  const items = around.get(item.id);
+  if (item.kind !== 'part' || !items) return [];
   const lifted = done.find(({ action }) => action.target.value === item.id && action.verb === 'remove');
   if (!lifted) return [];
   const before = done.slice(0, done.indexOf(lifted));
