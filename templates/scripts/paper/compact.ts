@@ -1,5 +1,5 @@
 import { make } from '../bay/elements.ts';
-import { copyOf, wordsIn } from './copy.ts';
+import { copyOf, isPicked, wordsIn } from './copy.ts';
 
 /** A safety message, whole: signal word, hazard and words in the order of the page. */
 export function messageOf(from: HTMLElement): HTMLElement {
@@ -159,7 +159,10 @@ function pictureOf(from: HTMLElement): HTMLElement {
       ...(marks ? [marks] : []),
     );
   });
-  const said = partsOf(from.querySelector('figcaption')).map((part) => {
+  const told = partsOf(from.querySelector('figcaption')).filter(
+    (part) => !(isPicked() && part.matches('.only')),
+  );
+  const said = told.map((part) => {
     const copy = copyOf(part);
     copy.classList.add(
       part.matches('.key') ? 'paper-key' : part.matches('.caption') ? 'paper-caption' : 'paper-words',

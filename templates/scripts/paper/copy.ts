@@ -15,6 +15,7 @@ const KEPT = new Map([
   ['quiet', 'paper-quiet'],
   ['blank', 'paper-blank'],
   ['short', 'paper-short'],
+  ['sign-date', 'paper-sign-date'],
   ['write', 'paper-write'],
   ['tick', 'paper-tick'],
   ['line-title', 'paper-line'],
@@ -57,7 +58,7 @@ export function wordsIn(element: Element | null | undefined): string {
 }
 
 /** Whether one build is shown, so that no word need say what is for which. */
-function isPicked(): boolean {
+export function isPicked(): boolean {
   return document.documentElement.dataset.plan !== undefined || !document.querySelector('.picker');
 }
 

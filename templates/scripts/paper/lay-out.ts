@@ -46,8 +46,10 @@ export function layOut(
           (wholes[index] ?? 0) > room - again ? split(element, room - again, heightsOf) : [element];
         return parts.map((part) => ({ element: part, keep }));
       });
+      const wides = one.columns === 2 ? widths(pieces, heights(1)) : [];
       const sizes = heightsOf(pieces.map(({ element }) => element)).map((height, index) => ({
         height,
+        wide: wides[index] ?? null,
         keep: pieces[index]?.keep === true,
       }));
       return {
@@ -87,7 +89,7 @@ function widened(draft: Draft, most: number, heightsOf: Heights): readonly Draft
   const wholes = heightsOf(draft.pieces.map(({ element }) => element));
   for (const [index, piece] of draft.pieces.entries()) {
     const columns = piece.element.matches('.paper-step') && (wholes[index] ?? 0) > most ? 1 : 2;
-    if (columns === 1) piece.element.classList.add('paper-wide');
+    if (columns === 1) piece.element.classList.add(WIDE);
     const last = drafts.at(-1);
     if (!last || last.columns === columns) {
       drafts.splice(-1, 1, { ...(last ?? draft), columns, pieces: [...(last?.pieces ?? []), piece] });
@@ -110,6 +112,21 @@ function widened(draft: Draft, most: number, heightsOf: Heights): readonly Draft
   }
   return drafts.length === 0 ? [draft] : drafts;
 }
+
+/** Heights of steps, and of headings before them, across the sheet. */
+function widths(pieces: Draft['pieces'], heightsOf: Heights): readonly (number | null)[] {
+  const elements = pieces.map(({ element }) => element);
+  const steps = elements.filter((element) => element.matches('.paper-step'));
+  for (const step of steps) step.classList.add(WIDE);
+  const heights = heightsOf(elements);
+  for (const step of steps) step.classList.remove(WIDE);
+  return pieces.map(({ element, keep }, index) =>
+    keep || element.matches('.paper-step') ? (heights[index] ?? null) : null,
+  );
+}
+
+/** Sets the words of a step across the sheet in two columns. */
+const WIDE = 'paper-wide';
 
 /** A draft that is measured. */
 interface Drawn {
@@ -146,18 +163,17 @@ function packed(drawn: readonly Drawn[], room: number): readonly (readonly Place
   );
 }
 
-function bandOf({ begins, columns, of: { draft, pieces } }: Placed): HTMLElement {
-  const inside = columns.map(({ from, to }) =>
-    make('div', 'paper-column', ...pieces.slice(from, to).map(({ element }) => element)),
-  );
+function bandOf({ begins, parts, of: { draft, pieces } }: Placed): HTMLElement {
+  const inside = parts.map(({ columns, wide }) => {
+    const elements = columns.map(({ from, to }) => {
+      const own = pieces.slice(from, to).map(({ element }) => element);
+      if (wide) for (const step of own.filter((one) => one.matches('.paper-step'))) step.classList.add(WIDE);
+      return make('div', 'paper-column', ...own);
+    });
+    return make('div', draft.columns === 1 || wide ? 'paper-one' : 'paper-columns', ...elements);
+  });
   const head = begins ? draft.head : (draft.again.cloneNode(true) as HTMLElement);
-  const kind = draft.columns === 1 ? 'paper-one' : 'paper-columns';
-  return make(
-    'div',
-    draft.fills ? 'paper-band paper-fills' : 'paper-band',
-    head,
-    make('div', kind, ...inside),
-  );
+  return make('div', draft.fills ? 'paper-band paper-fills' : 'paper-band', head, ...inside);
 }
 
 /** Says on the cover what stands in the print, and on which sheets. */

@@ -1,7 +1,9 @@
 /** Something that stands whole on one sheet. */
 interface Piece {
-  /** Printed height, in any one unit. */
+  /** Printed height in a column, in any one unit. */
   readonly height: number;
+  /** Printed height where it takes the width of the sheet, with its words in two columns; `null` where it never does. */
+  readonly wide: number | null;
   /** Whether what follows must stand on the same sheet and in the same column: a heading, a message that guards it. */
   readonly keep: boolean;
 }
@@ -17,18 +19,25 @@ export interface Run {
   readonly pieces: readonly Piece[];
 }
 
-/** What a sheet holds of a run: in each column the pieces from a number on, up to another that is left out. */
+/** Pieces beside each other in columns, each from a number on up to another that is left out, or one across the sheet. */
+export interface Part {
+  readonly wide: boolean;
+  readonly columns: readonly { readonly from: number; readonly to: number }[];
+}
+
+/** What a sheet holds of a run, one part below the other. */
 export interface Band {
   readonly run: number;
   /** Whether it is where the run begins. */
   readonly begins: boolean;
-  readonly columns: readonly { readonly from: number; readonly to: number }[];
+  readonly parts: readonly Part[];
 }
 
 /**
  * Lays runs out on sheets in their order, on few sheets: a run goes on below the one before where its head and at
- * least one piece find room, and its last columns are of about one height. A piece that is higher than a sheet stands on
- * one alone; whoever makes pieces sees to it that none is.
+ * least one piece find room, and its last columns are of about one height. Where a column would stand beside nothing, or
+ * a piece finds no room in one, it takes the width of the sheet. A piece that is higher than a sheet stands on one
+ * alone; whoever makes pieces sees to it that none is.
  *
  * @param room height of a sheet
  * @param gap height between two runs on one sheet
@@ -47,17 +56,14 @@ export function pack(runs: readonly Run[], room: number, gap: number): readonly 
     while (at < run.pieces.length || begins) {
       const empty = sheets.at(-1)?.length === 0;
       const space = left - (empty ? 0 : gap) - (begins ? run.head : run.again);
-      const most = fitting(run, at, space);
-      if (sheets.length === 0 || (!empty && (space < 0 || (most === at && at < run.pieces.length)))) {
+      const filled = fill(run, at, space);
+      if (sheets.length === 0 || (!empty && (space < 0 || (filled.to === at && at < run.pieces.length)))) {
         turn();
         continue;
       }
       // Nothing fits on an empty sheet: what is higher than that stands there all the same.
-      const to = most === at && at < run.pieces.length ? at + 1 : most;
-      const height = to === run.pieces.length ? leastHeight(run, at, space) : space;
-      const columns = columnsOf(run, at, to, height);
-      sheets.at(-1)?.push({ run: index, begins, columns });
-      const used = Math.max(0, ...columns.map((column) => heightOf(run, column.from, column.to)));
+      const { to, used, parts } = filled.to === at && at < run.pieces.length ? alone(run, at) : filled;
+      sheets.at(-1)?.push({ run: index, begins, parts });
       left -= (empty ? 0 : gap) + (begins ? run.head : run.again) + used;
       at = to;
       begins = false;
@@ -66,6 +72,82 @@ export function pack(runs: readonly Run[], room: number, gap: number): readonly 
   }
   return sheets;
 }
+
+/** What of a run stands in a space. */
+interface Filled {
+  /** The number of the first piece that finds no room any more. */
+  readonly to: number;
+  readonly used: number;
+  readonly parts: readonly Part[];
+}
+
+/** The most pieces across the sheet that one of them holds: more would read as a page of lines, not as a sheet in columns. */
+const MOST_WIDE = 2;
+
+/** How many ends of the columns are tried before a piece across the sheet. */
+const ENDS = 6;
+
+/** What a piece across the sheet must save of the space to be worth the break in the columns. */
+const WORTH = 0.08;
+
+/** Fills a space so that the run comes furthest; where it ends there, with the least height. */
+function fill(run: Run, from: number, space: number): Filled {
+  if (run.columns === 2 && run.pieces.some(({ wide }) => wide !== null)) {
+    return furthest(run, from, space, MOST_WIDE, true);
+  }
+  const to = fitting(run, from, space);
+  return inColumns(run, from, to, to === run.pieces.length ? leastHeight(run, from, to, space) : space);
+}
+
+function furthest(run: Run, from: number, space: number, wides: number, columnsToo: boolean): Filled {
+  const all = run.pieces.length;
+  const ways: Filled[] = [{ to: from, used: 0, parts: [] }];
+  if (columnsToo) {
+    const most = fitting(run, from, space);
+    for (let to = most; to > Math.max(from, most - ENDS); to -= 1) {
+      if (to < all && run.pieces[to - 1]?.keep) continue;
+      const low = inColumns(run, from, to, leastHeight(run, from, to, space));
+      const rest = furthest(run, to, space - low.used, wides, false);
+      ways.push(rest.to === to && to < all ? inColumns(run, from, to, space) : below(low, rest));
+    }
+  }
+  const across = wides > 0 ? acrossSheet(run, from, space) : null;
+  if (across) ways.push(below(across, furthest(run, across.to, space - across.used, wides - 1, true)));
+  const cost = ({ to, used, parts }: Filled) =>
+    (to === all ? used : 0) + parts.filter(({ wide }) => wide).length * WORTH * space;
+  return ways.reduce((best, way) =>
+    way.to > best.to || (way.to === best.to && cost(way) < cost(best)) ? way : best,
+  );
+}
+
+const below = (above: Filled, rest: Filled): Filled => ({
+  to: rest.to,
+  used: above.used + rest.used,
+  parts: [...above.parts, ...rest.parts],
+});
+
+/** The next piece across the sheet, with what must stand before it. */
+function acrossSheet(run: Run, from: number, space: number): Filled | null {
+  const last = run.pieces.findIndex(({ keep }, index) => index >= from && !keep);
+  const own = run.pieces.slice(from, last + 1);
+  if (last < 0 || own.some(({ wide }) => wide === null)) return null;
+  const used = own.reduce((sum, { wide }) => sum + (wide ?? 0), 0);
+  return used > space
+    ? null
+    : { to: last + 1, used, parts: [{ wide: true, columns: [{ from, to: last + 1 }] }] };
+}
+
+function inColumns(run: Run, from: number, to: number, height: number): Filled {
+  const columns = columnsOf(run, from, to, height);
+  const used = Math.max(0, ...columns.map((column) => heightOf(run, column.from, column.to)));
+  return { to, used, parts: [{ wide: false, columns }] };
+}
+
+const alone = (run: Run, at: number): Filled => ({
+  to: at + 1,
+  used: heightOf(run, at, at + 1),
+  parts: [{ wide: false, columns: [{ from: at, to: at + 1 }] }],
+});
 
 /** The number of the first piece that finds no room in the columns any more. */
 function fitting(run: Run, from: number, height: number): number {
@@ -87,19 +169,17 @@ function columnEnd(run: Run, from: number, height: number): number {
   return end;
 }
 
-/** The least height at which all that is left of a run stands in its columns. */
-function leastHeight(run: Run, from: number, most: number): number {
+/** The least height at which pieces of a run stand in its columns. */
+function leastHeight(run: Run, from: number, to: number, most: number): number {
   const heights: number[] = [];
-  for (let start = from; start < run.pieces.length; start += 1) {
-    for (let end = start + 1; end <= run.pieces.length; end += 1) heights.push(heightOf(run, start, end));
+  for (let start = from; start < to; start += 1) {
+    for (let end = start + 1; end <= to; end += 1) heights.push(heightOf(run, start, end));
   }
-  const enough = heights.filter(
-    (height) => height <= most && fitting(run, from, height) === run.pieces.length,
-  );
+  const enough = heights.filter((height) => height <= most && fitting(run, from, height) >= to);
   return enough.length === 0 ? most : Math.min(...enough);
 }
 
-function columnsOf(run: Run, from: number, to: number, height: number): Band['columns'] {
+function columnsOf(run: Run, from: number, to: number, height: number): Part['columns'] {
   if (run.columns === 1) return [{ from, to }];
   const middle = Math.min(columnEnd(run, from, height), to);
   // What is higher than its sheet fits no column.

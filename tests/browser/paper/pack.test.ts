@@ -8,9 +8,13 @@ const run = (heights: readonly number[], rest: Partial<Run> = {}): Run => ({
   again: 10,
   columns: 2,
   fresh: false,
-  pieces: heights.map((height) => ({ height, keep: false })),
+  pieces: heights.map((height) => ({ height, wide: null, keep: false })),
   ...rest,
 });
+
+const inColumns = (...columns: readonly (readonly [number, number])[]) => [
+  { wide: false, columns: columns.map(([from, to]) => ({ from, to })) },
+];
 
 describe('sheets filled with runs of pieces', () => {
   it('goes on below the run before, with columns of about one height', () => {
@@ -19,18 +23,12 @@ describe('sheets filled with runs of pieces', () => {
         {
           run: 0,
           begins: true,
-          columns: [
-            { from: 0, to: 2 },
-            { from: 2, to: 4 },
-          ],
+          parts: inColumns([0, 2], [2, 4]),
         },
         {
           run: 1,
           begins: true,
-          columns: [
-            { from: 0, to: 1 },
-            { from: 1, to: 1 },
-          ],
+          parts: inColumns([0, 1], [1, 1]),
         },
       ],
     ]);
@@ -47,24 +45,32 @@ describe('sheets filled with runs of pieces', () => {
 
   it('puts what is higher than a sheet on one alone, and goes on', () => {
     const sheets = pack([run([20, 200, 20])], 100, 5);
-    expect(sheets.map((bands) => bands.map(({ columns }) => columns))).toEqual([
-      [
-        [
-          { from: 0, to: 1 },
-          { from: 1, to: 1 },
-        ],
-      ],
-      [[{ from: 1, to: 2 }]],
-      [
-        [
-          { from: 2, to: 3 },
-          { from: 3, to: 3 },
-        ],
-      ],
+    expect(sheets.map((bands) => bands.map(({ parts }) => parts))).toEqual([
+      [inColumns([0, 1], [1, 1])],
+      [inColumns([1, 2])],
+      [inColumns([2, 3], [3, 3])],
     ]);
   });
 
-  const piece = fc.record({ height: fc.integer({ min: 1, max: 80 }), keep: fc.boolean() });
+  it('sets a piece across the sheet where its column would stand beside nothing, or find no room', () => {
+    const steps = (...heights: readonly number[]): Run => ({
+      ...run([]),
+      pieces: heights.map((height) => ({ height, wide: height / 2 + 3, keep: false })),
+    });
+    const across = (from: number, to: number) => ({ wide: true, columns: [{ from, to }] });
+    expect(pack([steps(60)], 100, 5)).toEqual([[{ run: 0, begins: true, parts: [across(0, 1)] }]]);
+    const [first, ...rest] = pack([steps(50, 50, 70)], 100, 5);
+    expect(rest).toEqual([]);
+    expect(first?.[0]?.parts).toEqual([...inColumns([0, 1], [1, 2]), across(2, 3)]);
+    // What saves no height stays in its column.
+    expect(pack([steps(40, 40)], 100, 5)[0]?.[0]?.parts).toEqual(inColumns([0, 1], [1, 2]));
+  });
+
+  const piece = fc.record({
+    height: fc.integer({ min: 1, max: 80 }),
+    wide: fc.option(fc.integer({ min: 1, max: 40 })),
+    keep: fc.boolean(),
+  });
   const anyRun = fc.record({
     head: fc.integer({ min: 0, max: 20 }),
     again: fc.integer({ min: 0, max: 20 }),
@@ -72,8 +78,9 @@ describe('sheets filled with runs of pieces', () => {
     fresh: fc.boolean(),
     // Three that must stay together are never higher than a sheet.
     pieces: fc.array(piece, { maxLength: 12 }).map((pieces) =>
-      pieces.map(({ height, keep }, index) => ({
+      pieces.map(({ height, wide, keep }, index) => ({
         height: height / 3,
+        wide: wide === null ? null : wide / 3,
         keep: keep && index % 3 !== 2,
       })),
     ),
@@ -84,7 +91,14 @@ describe('sheets filled with runs of pieces', () => {
       fc.property(fc.array(anyRun, { maxLength: 5 }), (list) => {
         const sheets = pack(list, 120, 5);
         for (const [index, { pieces, columns: count }] of list.entries()) {
-          const columns = sheets.flat().flatMap((band) => (band.run === index ? band.columns : []));
+          const parts = sheets.flat().flatMap((band) => (band.run === index ? band.parts : []));
+          const columns = parts.flatMap((part) => part.columns);
+          for (const { wide, columns: own } of parts) {
+            if (!wide) continue;
+            expect([count, own.length]).toEqual([2, 1]);
+            for (const { from, to } of own)
+              expect(pieces.slice(from, to).every((one) => one.wide !== null)).toBe(true);
+          }
           expect(columns.flatMap(({ from, to }) => pieces.slice(from, to))).toEqual(pieces);
           for (const { from, to } of columns) {
             expect(count === 1 || from <= to).toBe(true);
@@ -92,12 +106,15 @@ describe('sheets filled with runs of pieces', () => {
           }
         }
         for (const bands of sheets) {
-          const heights = bands.map(({ run: at, begins, columns }) => {
+          const heights = bands.map(({ run: at, begins, parts }) => {
             const { head = 0, again = 0, pieces = [] } = list[at] ?? {};
-            const high = columns.map(({ from, to }) =>
-              pieces.slice(from, to).reduce((sum, { height }) => sum + height, 0),
-            );
-            return (begins ? head : again) + Math.max(0, ...high);
+            const high = parts.map(({ wide, columns }) => {
+              const each = columns.map(({ from, to }) =>
+                pieces.slice(from, to).reduce((sum, one) => sum + ((wide ? one.wide : one.height) ?? 0), 0),
+              );
+              return Math.max(0, ...each);
+            });
+            return (begins ? head : again) + high.reduce((sum, height) => sum + height, 0);
           });
           const used = heights.reduce((sum, height) => sum + height, 0) + 5 * (bands.length - 1);
           expect(used).toBeLessThanOrEqual(120.001);
