@@ -34,6 +34,8 @@ const module = 'guides/module/index.html';
 const visit = 'visits/both/index.html';
 const begin = async (page: Page, name: string) => {
   await page.click('.vehicle-ask');
+  // Whoever works by keys goes on where the button was.
+  await page.waitForSelector('.vehicle-body > h3:focus');
   await page.getByRole('button', { name: 'Begin a record' }).click();
   await page.getByLabel('Vehicle registration or VIN').first().fill(name);
 };

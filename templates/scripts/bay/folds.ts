@@ -3,9 +3,9 @@ import { button, say } from './elements.ts';
 import { shownWords, wordsOf } from './field.ts';
 import type { Keeper } from './kept/keeper.ts';
 
-/** A list that may be folded, and what its line says. */
+/** A list that may be folded, with what belongs to it, and what its line says. */
 interface Fold {
-  readonly at: HTMLElement;
+  readonly at: readonly [HTMLElement, ...HTMLElement[]];
   readonly words: () => string;
 }
 
@@ -18,10 +18,10 @@ export function startFolds(main: HTMLElement, { onChange, picker }: Keeper): voi
     const line = button('bay-fold', '', () => show(line.getAttribute('aria-expanded') !== 'true'));
     const show = (isOpen: boolean): void => {
       line.setAttribute('aria-expanded', String(isOpen));
-      at.classList.toggle('folded-away', !isOpen);
+      for (const one of at) one.classList.toggle('folded-away', !isOpen);
     };
     show(false);
-    at.before(line);
+    at[0].before(line);
     const draw = () => say(line, words());
     onChange(draw);
     picker.onPick(draw);
@@ -30,7 +30,7 @@ export function startFolds(main: HTMLElement, { onChange, picker }: Keeper): voi
   /** Opens the list in which a place of the page stands, so that the browser finds it there. */
   const open = (id: string | null): HTMLElement | null => {
     const place = id === null ? null : document.getElementById(id);
-    const line = place ? lines.find(({ at }) => at.contains(place)) : undefined;
+    const line = place ? lines.find(({ at }) => at.some((one) => one.contains(place))) : undefined;
     line?.show(true);
     return line ? place : null;
   };
@@ -46,11 +46,12 @@ export function startFolds(main: HTMLElement, { onChange, picker }: Keeper): voi
 function foldsOf(main: HTMLElement): readonly Fold[] {
   const lists = [...main.querySelectorAll<HTMLElement>('.part > .gather')];
   const glance = main.querySelector<HTMLElement>('.glance');
+  const links = main.querySelectorAll<HTMLElement>('.glance ~ .schedule-link');
   const key = main.querySelector<HTMLElement>('.signal-key');
   return [
-    ...(glance ? [{ at: glance, words: firstRow(glance) }] : []),
-    ...(key ? [{ at: key, words: () => 'What the signal words mean' }] : []),
-    ...lists.map((at) => ({ at, words: at.matches('.ticking') ? laidOut(at) : named(at) })),
+    ...(glance ? [{ at: [glance, ...links] as const, words: firstRow(glance) }] : []),
+    ...(key ? [{ at: [key] as const, words: () => 'What the signal words mean' }] : []),
+    ...lists.map((at) => ({ at: [at] as const, words: at.matches('.ticking') ? laidOut(at) : named(at) })),
   ];
 }
 

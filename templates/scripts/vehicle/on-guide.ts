@@ -31,15 +31,16 @@ export function keepOnGuide(element: HTMLElement, keeper: Keeper): void {
   const said = make('p', 'vehicle-told');
   said.setAttribute('role', 'status');
   const body = make('div', 'vehicle-body');
+  const isAsked = element.contains(document.activeElement);
   element.replaceChildren(body, said);
   const place = { body, keeper, tell: (words: string) => say(said, words) };
-  void reopen(place);
+  void reopen(place, isAsked);
 }
 
 /** Opens the record that was open when the page was left, else shows what there is. */
-async function reopen(place: Place): Promise<void> {
+async function reopen(place: Place, isAsked: boolean): Promise<void> {
   const id = openRecordOf(place.keeper.page);
-  if (id === null) return showShelf(place);
+  if (id === null) return showShelf(place, isAsked);
   try {
     const whole = await device.read(id);
     if (!whole) await showShelf(place);
@@ -52,8 +53,12 @@ async function reopen(place: Place): Promise<void> {
   }
 }
 
-/** What can be begun or opened while no record is open. */
-async function showShelf(place: Place): Promise<void> {
+/**
+ * What can be begun or opened while no record is open.
+ *
+ * @param isAsked whether the button that asked for it had the focus, and is gone
+ */
+async function showShelf(place: Place, isAsked = false): Promise<void> {
   const { page } = place.keeper;
   const kept = await device.list().catch((error: unknown) => {
     place.tell(refusalWords(error));
@@ -63,8 +68,11 @@ async function showShelf(place: Place): Promise<void> {
   const all = make('a', 'vehicle-all', 'Records of every guide on this device');
   // Guides and visits lie as deep as one another.
   all.href = '../../records.html';
+  const heading = make('h3', '', `Record of this ${page.words.vehicle}`);
+  heading.tabIndex = -1;
+  const hasFocus = isAsked || place.body.contains(document.activeElement);
   place.body.replaceChildren(
-    make('h3', '', `Record of this ${page.words.vehicle}`),
+    heading,
     make(
       'p',
       'buttons',
@@ -85,6 +93,8 @@ async function showShelf(place: Place): Promise<void> {
     ),
     make('p', '', all),
   );
+  // Whoever works by keys goes on where the button was.
+  if (hasFocus) heading.focus({ preventScroll: true });
 }
 
 function begin(place: Place): void {

@@ -1,6 +1,6 @@
 import type { BayData } from '../../../../src/pages/guide/bay-data.ts';
 import { readAddress, writeAddress } from '../../guide/address.ts';
-import { make, say } from '../elements.ts';
+import { say } from '../elements.ts';
 import { startFacts } from '../facts.ts';
 import type { Keeper } from '../kept/keeper.ts';
 import { type Part, withTick } from '../kept/progress.ts';
@@ -136,7 +136,7 @@ function drawStop(stop: Stop, screen: Screen, keeper: Keeper): void {
     part?.querySelector('.part-head :is(h2, h3, h4, h5, h6)')?.textContent ?? title,
   );
   const short = facts?.textContent ?? (part ? '' : 'Read this first');
-  head.querySelector('.bay-place > span')?.replaceChildren(...unbroken(short.trim()));
+  words(head.querySelector('.bay-place > span'), short);
   showPlace(head.querySelector('.bay-where'), stop.kind === 'step' ? stop.at : null);
   const before = stops[index - 1];
   back.disabled = !before;
@@ -168,12 +168,6 @@ function placeOf(stop: Stop): string {
 
 function words(element: Element | null, text: string): void {
   if (element) say(element, text.trim());
-}
-
-/** Words of which no range, such as that of a time, is broken over two lines. */
-function unbroken(text: string): readonly (string | HTMLElement)[] {
-  const parts = text.split(/(\d\S*–\S+)/);
-  return parts.map((part, index) => (index % 2 === 1 ? make('span', 'unbroken', part) : part));
 }
 
 /** A screen reader goes on where the eye does. */
