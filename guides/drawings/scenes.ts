@@ -195,14 +195,33 @@ const ventPlug = `${ground('white')}
   ${wire('M430 640C300 640 200 700 140 920', '#1d2022', 30)}
   ${solid('M170 690H310V830H170Z', 'black')}${solid('M200 716H280V790H200Z', 'red')}<path d="M216 730H264V756H216Z" fill="#f0d9d4"/>`;
 
-/** Three brackets along the rail of the roof, two bolts in each. */
+/** Three brackets along the rail of the roof, two bolts in each; their arms come out, and end in a lip that stands up. */
 const brackets = `${ground('white')}
   <path d="M0 0H1200V240H0Z" fill="#8fb0c6"/>
   ${solid('M-20 240H1220V330C900 350 300 350 -20 330Z', 'white', '#8d9492')}
   ${solid('M-20 350H1220V640H-20Z', 'white', '#8d9492')}
   ${gleam('M0 372H1200', 8)}
   <path d="M0 660H1200V900H0Z" fill="url(#dark)" opacity="0.75"/>
-  ${[200, 600, 1000].map((x) => solid(`M${x - 78} 318C${x - 78} 280 ${x - 40} 260 ${x} 260C${x + 60} 260 ${x + 92} 290 ${x + 92} 330L${x + 66} 336C${x + 60} 304 ${x + 34} 300 ${x + 6} 312V600H${x - 78}Z`, 'black') + gleam(`M${x - 66} 330V580`, 5) + hexagon(x - 36, 410, 34, false, true) + hexagon(x - 36, 530, 34, false, true)).join('')}`;
+  ${[200, 600, 1000].map((x) => bracketAt(x) + hexagon(x - 36, 410, 34, false, true) + hexagon(x - 36, 530, 34, false, true)).join('')}`;
+
+/** A bracket from its front and a little from the left: plate, arm, gusset below it, and lip. */
+function bracketAt(x: number): string {
+  return [
+    solid(
+      `M${x - 92} 290Q${x - 92} 270 ${x - 72} 270H${x}Q${x + 20} 270 ${x + 20} 290V610H${x - 92}Z`,
+      'black',
+    ),
+    solid(`M${x + 12} 520L${x + 110} 560V548L${x + 20} 600Z`, 'black'),
+    solid(`M${x + 6} 462L${x + 34} 444L${x + 138} 484V548L${x + 110} 560L${x + 6} 520Z`, 'black'),
+    solid(
+      `M${x + 104} 424Q${x + 104} 414 ${x + 114} 410L${x + 130} 404Q${x + 142} 402 ${x + 142} 412V552L${x + 112} 564L${x + 104} 560Z`,
+      'black',
+    ),
+    gleam(`M${x - 80} 300V592`, 5),
+    gleam(`M${x + 16} 466L${x + 104} 502`, 5),
+    gleam(`M${x + 113} 424V552`, 4),
+  ].join('');
+}
 
 /** A frame lug with its cap, and the lever beside it. */
 const lugCap = `${ground('black')}
