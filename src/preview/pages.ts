@@ -11,7 +11,8 @@ export function followed(html: string, path: string, { edition }: News): string 
 
 /** What stands where a guide has had no good page yet: nothing but what has to be mended. */
 export function unmade(path: string, news: News): string {
-  const body = '<p>This guide has no good page yet. It shows here as soon as its errors are mended.</p>';
+  const body =
+    '<h1>Not yet a page</h1>\n<p>This guide has no good page yet. It shows here as soon as its errors are mended.</p>';
   return followed(shell('Not yet a page', body), path, news);
 }
 

@@ -160,8 +160,11 @@ async function start(guide: string): Promise<void> {
   };
   const drawList = (): void => {
     const used = new Set(view.figures.map(({ src }) => src));
-    const figures = view.figures.map((figure, index) =>
-      entry(figure.src, figure.step === '' ? figure.caption : `in “${figure.step}”`, index),
+    // One that shows the own picture of a thing has none in the folder of the guide.
+    const figures = view.figures.flatMap((figure, index) =>
+      figure.src === ''
+        ? []
+        : [entry(figure.src, figure.step === '' ? figure.caption : `in “${figure.step}”`, index)],
     );
     const free = view.pictures
       .filter(({ src }) => !used.has(src))

@@ -5,7 +5,7 @@ h1 { font-size: 1.3rem; margin: 0; }
 h2 { font-size: 1rem; margin: .75rem 0 .4rem; }
 .bench { display: grid; grid-template-columns: 14rem minmax(20rem, 1fr) minmax(20rem, 28rem); gap: 1.5rem; align-items: start; }
 .bench-list button { display: block; width: 100%; padding: .4rem; margin: 0 0 .4rem; font: inherit; text-align: left; background: none; border: 1px solid #999; color: inherit; }
-.bench-list button[aria-pressed=true] { border: 3px solid #0b5394; padding: calc(.4rem - 2px); }
+.bench-list button[aria-pressed=true] { border: 3px solid #3f7fc0; padding: calc(.4rem - 2px); }
 .bench-list img { display: block; max-width: 100%; max-height: 6rem; margin-bottom: .2rem; }
 .bench-drop { border: 2px dashed #777; padding: .75rem; margin-bottom: .75rem; }
 .bench-drop.over { border-style: solid; }
@@ -21,7 +21,7 @@ h2 { font-size: 1rem; margin: .75rem 0 .4rem; }
 .bench-form td { padding: .15rem; vertical-align: top; }
 .bench-form td:first-child { width: 2.5rem; }
 .bench-form button, .bench-tools button { font: inherit; padding: .4rem .75rem; }
-.bench-print { margin: 1rem 0; max-width: 30rem; }
+.bench-print { margin: 1rem 0; padding: .5rem; max-width: 30rem; background: #fff; color: #111; }
 .bench-plate { position: relative; }
 .bench-told { min-height: 1.5em; font-weight: 600; }
 .bench-print .shown { position: absolute; overflow: hidden; }
