@@ -86,23 +86,22 @@ export async function jobSheetOf(
   return read;
 }
 
-/** The job sheet of one guide, printed by Firefox, and the whole guide where that is asked for. */
+/** The job sheet of one guide and the whole guide, printed by Firefox. */
 export async function printInFirefox(
   firefox: Firefox,
   press: Press,
   name: string,
   { format }: Paper,
-  alsoWhole: boolean,
-): Promise<{ readonly sheet: JobSheet; readonly job: string; readonly whole: string | null }> {
+): Promise<{ readonly sheet: JobSheet; readonly job: string; readonly whole: string }> {
   const hash = fragmentOf(await guideData(press, name));
   const page = await firefox.newPage();
   await page.setViewport({ width: 1200, height: 900 });
   await page.goto(pathToFileURL(join(press.folder, 'guides', name, 'index.html')).href + hash);
   await page.waitForSelector('.paper-job');
   const job = join(press.top, `${name} job, Firefox ${format}.pdf`);
-  const whole = alsoWhole ? join(press.top, `${name} whole, Firefox ${format}.pdf`) : null;
+  const whole = join(press.top, `${name} whole, Firefox ${format}.pdf`);
   const margin = { top: '15mm', left: '15mm', right: '15mm', bottom: '18mm' };
-  if (whole !== null) await page.pdf({ path: whole, format, margin });
+  await page.pdf({ path: whole, format, margin });
   await page.click('.paper-job');
   await page.click(`[name="paper"][value="${format.toLowerCase()}"]`);
   const sheet = (await page.evaluate(readSheets)) as JobSheet;

@@ -102,7 +102,9 @@ async function look(): Promise<void> {
 }
 
 describe('a site on a host, below any path', () => {
-  it('is whole on the device after one visit to its first page, with the network gone', async () => {
+  it('is whole on the device after one visit to its first page, with the network gone, and asked no other host', async () => {
+    const hosts = new Set<string>();
+    page.context().on('request', (request) => hosts.add(new URL(request.url()).origin));
     await visit();
     expect(await page.locator('.kept').textContent()).toContain('need no network');
     await host.stop();
@@ -124,6 +126,7 @@ describe('a site on a host, below any path', () => {
     expect(await page.textContent('p')).toContain('not among the guides kept on this device');
     await page.goto(`${host.address}guides/lamp-cradle/lamp-cradle.html`);
     expect(await page.textContent('p')).toContain('not on this device');
+    expect([...hosts]).toEqual([new URL(host.address).origin]);
   });
 
   it('is swapped whole for a newer build, when the technician says so', async () => {
@@ -146,10 +149,16 @@ describe('a site on a host, below any path', () => {
     expect(await title(guide)).toBe('The newer cradle');
   });
 
-  it('stays the old build, whole, where the network dies half-way through an update', async () => {
+  it('stays the old build, whole, where a file of an update is another build’s, or the network dies half-way', async () => {
     await visit();
-    const before = host.asked.length;
+    host.serve.mixed = new Map([[guide, join(top, old)]]);
     host.serve.folder = join(top, newer);
+    await look();
+    expect(await state('waiting')).toBeNull();
+    expect(await caches()).toHaveLength(1);
+    expect(await title(guide)).toBe('The old cradle');
+    host.serve.mixed = new Map();
+    const before = host.asked.length;
     host.serve.left = 3;
     await look();
     expect(host.asked.length - before).toBeGreaterThan(3);
@@ -164,29 +173,15 @@ describe('a site on a host, below any path', () => {
     expect(await state('waiting')).toBe('installed');
   });
 
-  it('takes no build of which one file is another’s', async () => {
+  it('keeps the guide in one file when that is asked for at the foot of its page, and can be put on the start screen', async () => {
     await visit();
-    host.serve.folder = join(top, newer);
-    host.serve.mixed = new Map([[guide, join(top, old)]]);
-    await look();
-    expect(await state('waiting')).toBeNull();
-    expect(await caches()).toHaveLength(1);
-    expect(await title(guide)).toBe('The old cradle');
-  });
-
-  it('can be put on the start screen: its manifest and icons are there', async () => {
-    await page.goto(`${host.address}${guide}`);
+    await page.goto(host.address + guide);
     const href = await page.locator('link[rel=manifest]').getAttribute('href');
     expect(href).toBe(`${host.address}manifest.webmanifest`);
     const session = await page.context().newCDPSession(page);
     const { errors, data } = await session.send('Page.getAppManifest');
     expect(errors).toEqual([]);
     expect(JSON.parse(data ?? '')).toMatchObject({ start_url: 'index.html', display: 'standalone' });
-  });
-
-  it('keeps the guide in one file when that is asked for at the foot of its page', async () => {
-    await visit();
-    await page.goto(host.address + guide);
     const touch = page.getByRole('button', {
       name: /^Keep the guide in one file on this device too, \d\S* [kM]B$/,
     });
@@ -224,14 +219,6 @@ describe('a site on a host, below any path', () => {
     await page.getByText('are kept too').waitFor();
     await host.stop();
     expect(await isThere()).toBe(true);
-  });
-
-  it('asks no other host for anything', async () => {
-    const hosts = new Set<string>();
-    page.context().on('request', (request) => hosts.add(new URL(request.url()).origin));
-    await visit();
-    await page.goto(host.address + guide);
-    expect([...hosts]).toEqual([new URL(host.address).origin]);
   });
 });
 

@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import type { Locator } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { long, screens } from '../samples.ts';
+import { long, sampleOf, screens } from '../samples.ts';
 import { files, inspection } from '../site/workspace.ts';
 import { axeFaults } from './axe.ts';
 import { open } from './browser.ts';
@@ -18,7 +18,8 @@ const words = async (locator: Locator) => (await locator.allInnerTexts()).join('
 const site = siteForTests(() => [inspection(), files()]);
 
 describe('every page, from file:// in a nested folder with spaces', () => {
-  it.each(pages)(
+  // The others' like is looked at on the demo.
+  it.each(long ? pages : [guide])(
     '%s asks no host, breaks no policy, says nothing to the console and does not scroll sideways at 320 px',
     async (path) => {
       const viewport = { width: 320, height: 640 };
@@ -91,18 +92,22 @@ describe('the pick of a build', () => {
     await page.context().close();
   });
 
-  it.each([
+  const links = [
     ['#build=fog:purple', 'knows no vehicle that is built like this'],
     ['#build=', 'All builds are shown'],
     ['#build=%E0%A4%A,:::,fog', 'All builds are shown'],
     ['#build=doors:four', 'Make a choice in each line'],
-  ])('says so where the link names no build of this guide: %s', async (hash, said) => {
-    const { page, faults } = await open(site.browser, site.folder, guide, { hash });
-    expect(await words(page.locator('.pick-state'))).toContain(said);
-    expect(await page.locator('#fog-aim').isVisible()).toBe(true);
-    await page.context().close();
-    expect(faults).toEqual([]);
-  });
+  ] as const;
+  it.each(sampleOf(links, 2))(
+    'says so where the link names no build of this guide: %s',
+    async (hash, said) => {
+      const { page, faults } = await open(site.browser, site.folder, guide, { hash });
+      expect(await words(page.locator('.pick-state'))).toContain(said);
+      expect(await page.locator('#fog-aim').isVisible()).toBe(true);
+      await page.context().close();
+      expect(faults).toEqual([]);
+    },
+  );
 
   it('can be made with the keyboard alone, with the focus in sight', async () => {
     const { page } = await open(site.browser, site.folder, guide);
@@ -174,10 +179,11 @@ describe('the print', () => {
     expect(colours).toEqual({ backgroundColor: 'rgb(255, 255, 255)', color: 'rgb(0, 0, 0)' });
   });
 
-  it.each([
+  const papers = [
     ['A4', 210],
     ['Letter', 215.9],
-  ])(
+  ] as const;
+  it.each(sampleOf(papers, 1))(
     'has nothing wider than the sheet, so that no browser shrinks it, and does not tear a step from its picture: %s',
     async (format, millimetres) => {
       // The page's content width: the sheet less 15 mm margins, at 96 px an inch.
