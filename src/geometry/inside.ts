@@ -8,11 +8,29 @@ import { type Arc, endOf, pieceOf, positiveAngle, type Segment, startOf } from '
  */
 export function isInside(contour: Contour, point: Point): boolean {
   let inside = false;
-  for (const segment of contour.segments) {
-    for (const piece of risingPieces(segment)) if (crossesRay(piece, point)) inside = !inside;
-  }
+  for (const rising of piecesOf(contour)) if (crossesRay(rising, point)) inside = !inside;
   return inside;
 }
+
+/** A piece of a contour that only rises or only falls. */
+interface Rising {
+  readonly piece: Segment;
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** Cut up once for all points that are asked about: a sheet tries hundreds for each of its words. */
+function piecesOf(contour: Contour): readonly Rising[] {
+  const known = knownPieces.get(contour);
+  if (known) return known;
+  const pieces = contour.segments
+    .flatMap(risingPieces)
+    .map((piece) => ({ piece, from: startOf(piece), to: endOf(piece) }));
+  knownPieces.set(contour, pieces);
+  return pieces;
+}
+
+const knownPieces = new WeakMap<Contour, readonly Rising[]>();
 
 /** Cuts an arc at its highest and lowest point, so that each piece only rises or only falls. */
 function risingPieces(segment: Segment): Segment[] {
@@ -26,9 +44,7 @@ function risingPieces(segment: Segment): Segment[] {
   return ends.slice(1).map((to, i) => pieceOf(segment, ends[i] ?? 0, to));
 }
 
-function crossesRay(piece: Segment, point: Point): boolean {
-  const from = startOf(piece);
-  const to = endOf(piece);
+function crossesRay({ piece, from, to }: Rising, point: Point): boolean {
   if (from.y <= point.y === to.y <= point.y) return false;
   if (piece.kind === 'arc') return arcAtHeight(piece, point.y) > point.x;
   return from.x + ((point.y - from.y) / (to.y - from.y)) * (to.x - from.x) > point.x;

@@ -44,15 +44,52 @@ function labelKeepOut(view: View, area: ResolvedCut['area'], label: string): voi
   letter(view, 'KEEP OUT', HEIGHT.ruler, [...inner, ...upward]);
 }
 
-/** Names every corner and hole, with its place. */
+/** More corners than a person would mark out; a line with more is a curve that a program has written as points. */
+const MOST_NAMED = 200;
+
+/**
+ * Names every corner and hole, with its place. Of a line of thousands of points there is no room for the names, and the
+ * list of positions has each: every second, third and so on is named, as evenly as they stand.
+ */
 export function labelStations(view: View): void {
-  const all = view.resolved.cuts.flatMap((cut) => cut.stations.map((station) => spotsOf(view, cut, station)));
-  view.resolved.cuts
-    .flatMap(({ stations }) => stations)
-    .forEach((station, i) => {
-      const others = all.flatMap((spots, k) => (k === i ? [] : spots));
-      labelStation(view, station, all[i] ?? [], others);
-    });
+  const all = view.resolved.cuts.flatMap((cut) =>
+    cut.stations.map((station) => ({ station, own: spotsOf(view, cut, station) })),
+  );
+  const spots = spotsAround(all.map(({ own }) => own));
+  const pace = Math.ceil(all.length / MOST_NAMED);
+  for (const [i, { station, own }] of all.entries())
+    if (i % pace === 0) labelStation(view, station, own, (box) => spots.anyNearer(box, own));
+}
+
+/** Side of a cell in which spots are looked for, mm. */
+const CELL = 10;
+
+/** The spots of all stations by where they are, so that the nearest to a name is not looked for among thousands. */
+function spotsAround(all: readonly (readonly Spot[])[]) {
+  const cells = new Map<string, { readonly spot: Spot; readonly among: readonly Spot[] }[]>();
+  const cell = (at: number) => Math.floor(at / CELL);
+  for (const among of all) {
+    for (const spot of among) {
+      const key = `${cell(spot.at.x)} ${cell(spot.at.y)}`;
+      const here = cells.get(key);
+      if (here) here.push({ spot, among });
+      else cells.set(key, [{ spot, among }]);
+    }
+  }
+  const longest = Math.max(0, ...all.flat().map(({ reach }) => reach));
+  /** Whether a spot of another station is nearer to a box than each of its own. */
+  const anyNearer = (box: Bounds, own: readonly Spot[]): boolean => {
+    const least = Math.min(...own.map((one) => gap(box, one)));
+    const away = least + longest;
+    for (let x = cell(box.minX - away); x <= cell(box.maxX + away); x += 1) {
+      for (let y = cell(box.minY - away); y <= cell(box.maxY + away); y += 1) {
+        const here = cells.get(`${x} ${y}`) ?? [];
+        if (here.some(({ spot, among }) => among !== own && gap(box, spot) < least)) return true;
+      }
+    }
+    return false;
+  };
+  return { anyNearer };
 }
 
 /** A place on a sheet that is named. */
@@ -208,7 +245,7 @@ function innerPlaces(view: View, area: ResolvedCut['area']): { at: Point }[] {
     }
   }
   return [middle, ...places]
-    .filter((p) => isInside(area, p) && seen(view, p))
+    .filter((p) => seen(view, p) && isInside(area, p))
     .sort((p, q) => distanceBetween(p, middle) - distanceBetween(q, middle) || p.y - q.y || p.x - q.x)
     .map((p) => {
       const at = movePoint(p, view.move);
@@ -217,7 +254,12 @@ function innerPlaces(view: View, area: ResolvedCut['area']): { at: Point }[] {
 }
 
 /** Names a corner or a hole with its place: on two lines where there is room, else on one, else smaller; else by its mark alone. */
-function labelStation(view: View, station: Station, own: readonly Spot[], others: readonly Spot[]): void {
+function labelStation(
+  view: View,
+  station: Station,
+  own: readonly Spot[],
+  isNearAnother: (box: Bounds) => boolean,
+): void {
   const name = station.size ? `${station.mark}  ${station.size}` : station.mark;
   const place = placeOf(station, view.resolved.origin, view.factor);
   const full = [[name, place], [`${name}  ${place}`]];
@@ -226,7 +268,7 @@ function labelStation(view: View, station: Station, own: readonly Spot[], others
     ...[name, station.mark].map((text) => ({ lines: [text], height: HEIGHT.small })),
   ];
   for (const { lines, height } of tries) {
-    if (own.some((spot) => block(view, spot, own, others, lines, height))) return;
+    if (own.some((spot) => block(view, spot, isNearAnother, lines, height))) return;
   }
 }
 
@@ -238,8 +280,7 @@ const PAST_HATCH = 2.4;
 function block(
   view: View,
   { at, radius }: Spot,
-  own: readonly Spot[],
-  others: readonly Spot[],
+  isNearAnother: (box: Bounds) => boolean,
   lines: readonly string[],
   height: number,
 ): boolean {
@@ -261,7 +302,7 @@ function block(
       };
       if (!view.floor.isFree(box)) continue;
       // Without a leader a name is read as that of what is nearest.
-      if (ring <= 5 && others.some((other) => own.every((one) => gap(box, other) < gap(box, one)))) continue;
+      if (ring <= 5 && isNearAnother(box)) continue;
       if (ring > 5 && !leader(view, at, radius, anchor)) continue;
       view.floor.blockBox(box);
       lines.forEach((text, i) => {
