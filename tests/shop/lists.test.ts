@@ -52,6 +52,14 @@ it('reads tools and protective equipment with the attributes of a guide', () => 
   expect(value.get('gloves')?.kind).toBe('wear');
 });
 
+it('tells of a list of more than 2,000 tools how many there are and may be', () => {
+  const over = crib(Array.from({ length: 2001 }, (_, i) => `tool-${i}: {name: Tool ${i}}\n`).join(''));
+  expect(over.value.size).toBe(0);
+  expect(over.faults).toEqual([
+    '1:1 text-oversized 2001 entries stand in this list; it may have 2000: take out what no guide uses',
+  ]);
+});
+
 it('points at the fault in an entry of the crib', () => {
   expect(crib('socket: {name: Socket, drive: 13}').faults).toHaveLength(1);
   expect(crib('socket: {name: Socket, drive: 13}').faults[0]).toMatch(/^1:31 attribute-value /);

@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import type { Finding } from '../../diagnostics/finding.ts';
 import { collector, type Report } from '../../diagnostics/report.ts';
+import { finding } from '../../diagnostics/rule-card.ts';
 import { idLike } from '../../directives/attributes/id-text.ts';
 import type { DirectiveReader } from '../../directives/directive.ts';
 import type { PictureFact } from '../../model/guide.ts';
 import type { SourceFile } from '../../source/source-file.ts';
 import type { Span } from '../../source/span.ts';
 import { readYaml, type YamlPlaces, yamlKey, yamlText } from '../../syntax/read-yaml.ts';
+import { textOversized } from '../../syntax/rules/text-oversized.ts';
 import type { Attribute, LeafDirective } from '../../syntax/tree.ts';
 import { checkShape } from '../../syntax/yaml-shape.ts';
 import { resolvePath } from '../files/resolve-path.ts';
@@ -41,6 +43,9 @@ export const ownAlt = yamlKey(
   'What its picture shows, for whoever cannot see it; without it, its name is told.',
 );
 
+/** Twice what a large shop has; each tool and kind of fastener gets a page. */
+const mostEntries = 2_000;
+
 /** One thing of a list, with the errors that were found in it alone. */
 export interface ListEntry<R> {
   /** `null` where its id is beyond guessing. */
@@ -66,6 +71,13 @@ export function readEntries<R extends { readonly id: string; readonly unknown: R
   const whole = { file: source.path, start: 0, end: source.text.length };
   const map = readYaml({ value: source.text, at: whole }, z.record(z.string(), z.unknown()), report);
   if (!map) return [];
+  const count = Object.keys(map.value).length;
+  if (count > mostEntries) {
+    const at = { ...whole, end: source.text.search(/[\r\n]|$/) };
+    const message = `${count} entries stand in this list; it may have ${mostEntries}: take out what no guide uses`;
+    report(finding(textOversized, at, message));
+    return [];
+  }
   const shape: z.ZodType<Entry> = z
     .object({ name: entryName, ...own }, { error: 'a map with at least its name, as in {name: Trim lever}' })
     .catchall(anyValue);
