@@ -16,7 +16,7 @@ const YOUNG_HEAP = 64;
  * Megabytes of the rest of its heap: many times what the largest guide needs. Told a bound, a thread lets go of what
  * guides before left behind; told none, it holds on to a third more.
  */
-const OLD_HEAP = 768;
+const OLD_HEAP = 320;
 
 /** Opens so many threads, each with its own reading of what the guides share. */
 export function openCrew(plan: GroundPlan, size: number): Crew {

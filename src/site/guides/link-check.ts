@@ -32,12 +32,13 @@ export function pageLinks(path: string, html: string): PageLinks {
   }
   const inside = [...hrefs].filter((href) => !isOutside(href));
   const own = (href: string) => href === '' || href.startsWith('#');
-  return {
+  // A copy, since an address that is cut out of a page holds the whole page in memory.
+  return structuredClone({
     path,
     ids: [...ids].join('\n'),
     hrefs: inside.filter((href) => !own(href)),
     dead: inside.filter((href) => href.length > 1 && own(href) && !ids.has(unescaped(href.slice(1)))),
-  };
+  });
 }
 
 /**
