@@ -59,7 +59,11 @@ export function platformPage(
       return rating ? [{ name: rating.noun.label, value: ratingWords(rating) }] : [];
     });
   return {
-    frame: frameOf(page, { title: platform.title.value, words: platform.words }),
+    frame: frameOf(page, {
+      title: platform.title.value,
+      styles: [`${page.root}assets/reference.css`],
+      words: platform.words,
+    }),
     title: platform.title.value,
     options: platform.builds.options.map(({ name, choices }) => ({
       name,
