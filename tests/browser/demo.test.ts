@@ -6,6 +6,7 @@ import { htmlFaults } from '../html-faults.ts';
 import { long, sampleOf } from '../samples.ts';
 import { axeFaults } from './axe.ts';
 import { open } from './browser.ts';
+import { dialogByKeys, partedNumbers, stopsByKeys } from './by-keys.ts';
 import { firstScreens } from './first-screens.ts';
 import { demoForTests } from './site-for-tests.ts';
 
@@ -199,6 +200,80 @@ describe('the demo shop, every page of it', () => {
       expect(await on(paths, (path) => violations(path, colorScheme, width))).toEqual([]);
     },
   );
+});
+
+describe.runIf(long)('by keys alone', () => {
+  const guide = 'guides/lamp-cradle/index.html';
+
+  it.each([
+    ['index.html', null],
+    ['platforms/larkspur-dray/index.html', null],
+    [guide, null],
+    [guide, '.bay-one'],
+    ['visits/vent-and-awning/index.html', null],
+    ['guides/lamp-cradle/rehearsal.html', null],
+    ['records.html', null],
+  ] as const)(
+    'nothing is out of sight at 1280 by 1024 px and four times the size: %s %s',
+    async (path, first) => {
+      const { page } = await open(site.browser, site.folder, path, { viewport: { width: 320, height: 256 } });
+      if (first) await page.click(first);
+      const { stops, lost } = await stopsByKeys(page);
+      expect(lost).toEqual([]);
+      expect(stops).toBeGreaterThan(2);
+      expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
+      await page.context().close();
+    },
+  );
+
+  it.each(['light', 'dark'] as const)(
+    'each dialog is opened, gone through and left, %s',
+    async (colorScheme) => {
+      const { page } = await open(site.browser, site.folder, guide, { colorScheme });
+      const found: string[] = [];
+      const tryOut = async (opener: string) =>
+        found.push(...(await dialogByKeys(page, opener, () => axeFaults(page, 'dialog[open]'))));
+      await tryOut('.map-open');
+      await tryOut('.step .place');
+      await page.focus('.bay-one');
+      await page.keyboard.press('Enter');
+      await tryOut('.bay-all');
+      // From anywhere any step is two keys away: the list, and its line.
+      await page.keyboard.press('Enter');
+      await page.locator('.bay-list .bay-line', { hasText: 'Get at the battery' }).press('Enter');
+      expect(await page.locator('.step :focus').textContent()).toContain('Get at');
+      await page.locator('.bay-next').press('Enter');
+      await tryOut('.bay-where');
+      await tryOut('.step:not(.elsewhere) a.item:visible');
+      expect(found).toEqual([]);
+      expect(faults).toEqual([]);
+      await page.context().close();
+    },
+  );
+});
+
+describe('what a technician meets first on a phone', () => {
+  it.runIf(long)('no number stands apart from its unit, at any width', async () => {
+    const guides = pages.filter((path) => /^guides\/.*index\.html$/.test(path));
+    const parted = await on(guides, async (path) => {
+      const { page } = await open(site.browser, site.folder, path);
+      const found: string[] = [];
+      for (const width of [360, 390, 430, 820]) {
+        await page.setViewportSize({ width, height: 844 });
+        found.push(...(await page.evaluate<string[]>(partedNumbers)));
+      }
+      await page.context().close();
+      return found;
+    });
+    expect(parted).toEqual([]);
+  });
+
+  it.runIf(long)('the first step of the longest guide begins within five screens', async () => {
+    const { page } = await open(site.browser, site.folder, 'guides/lamp-cradle/index.html');
+    const [first = Number.NaN] = await page.evaluate<number[]>(tops);
+    expect(first).toBeLessThan(5 * 844);
+    await page.context().close();
+  });
 });
 
 /** What axe-core finds on a page with everything unfolded. */
