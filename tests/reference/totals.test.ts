@@ -79,7 +79,7 @@ function minutes(text: string): number {
 /** `26–47 min, likely 34 min`, `45 min to 1 h 30 min`, `5 min` in minutes. */
 function estimate(text = ''): readonly [least: number, likely: number, most: number] {
   const [span = '', likely] = text.split(', likely ');
-  const [first = '', last] = span.split(/ to |–/);
+  const [first = '', last] = span.split(/ to |–\u2060?/);
   if (last === undefined) return [minutes(first), minutes(first), minutes(first)];
   const least = /^\d+$/.test(first) ? Number(first) : minutes(first);
   return [least, likely ? minutes(likely) : (least + minutes(last)) / 2, minutes(last)];
