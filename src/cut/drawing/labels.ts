@@ -10,7 +10,7 @@ import {
   unit,
 } from '../../geometry/point.ts';
 import { moveContour, movePoint } from '../../geometry/transform.ts';
-import { mm, type ResolvedCut, type Station } from '../shape/resolved.ts';
+import { mm, type Resolved, type ResolvedCut, type Station } from '../shape/resolved.ts';
 import { HEIGHT, lettering, stroke } from './drawing.ts';
 import { PAST_EDGE } from './panel-marks.ts';
 import { letter, letterLines, PITCH, rule, seen, straight, type TextPlace, type View } from './view.ts';
@@ -44,21 +44,36 @@ function labelKeepOut(view: View, area: ResolvedCut['area'], label: string): voi
   letter(view, 'KEEP OUT', HEIGHT.ruler, [...inner, ...upward]);
 }
 
-/** More corners than a person would mark out; a line with more is a curve that a program has written as points. */
-const MOST_NAMED = 200;
+/** More corners than a person would mark out; lines with more are curves that a program has written as points. */
+const MOST_MARKED_OUT = 200;
+
+/** How many names such curves have: the leaders of more would cover what is cut. */
+const NAMES_OF_CURVES = 24;
 
 /**
- * Names every corner and hole, with its place. Of a line of thousands of points there is no room for the names, and the
- * list of positions has each: every second, third and so on is named, as evenly as they stand.
+ * Of how many corners of the outlines one is named on a drawing: each, but for curves that are written as points. The list
+ * of positions has each of those too.
  */
+export function cornersToAName({ cuts }: Resolved): number {
+  const corners = cuts.flatMap(({ kind, stations }) => (kind === 'outline' ? stations : []));
+  return corners.length > MOST_MARKED_OUT ? Math.ceil(corners.length / NAMES_OF_CURVES) : 1;
+}
+
+/** Names corners with their places, as evenly as they stand, and every hole and slot. */
 export function labelStations(view: View): void {
   const all = view.resolved.cuts.flatMap((cut) =>
-    cut.stations.map((station) => ({ station, own: spotsOf(view, cut, station) })),
+    cut.stations.map((station) => ({ cut, station, own: spotsOf(view, cut, station) })),
   );
   const spots = spotsAround(all.map(({ own }) => own));
-  const pace = Math.ceil(all.length / MOST_NAMED);
-  for (const [i, { station, own }] of all.entries())
-    if (i % pace === 0) labelStation(view, station, own, (box) => spots.anyNearer(box, own));
+  const pace = cornersToAName(view.resolved);
+  let corners = 0;
+  for (const { cut, station, own } of all) {
+    if (cut.kind === 'outline') {
+      corners += 1;
+      if ((corners - 1) % pace !== 0) continue;
+    }
+    labelStation(view, station, own, (box) => spots.anyNearer(box, own));
+  }
 }
 
 /** Side of a cell in which spots are looked for, mm. */

@@ -61,7 +61,7 @@ function centreLines(cut: ResolvedCut): Segment[] {
   ]);
 }
 
-/** Short strokes on the waste side of a cut, 45° from its line. */
+/** Short strokes on the waste side of a cut, 45° from its line; along a curve of many short lines as along a long one. */
 function hatchOf(cut: ResolvedCut, { cuts }: Resolved): Segment[] {
   if (cut.kind !== 'outline')
     return cut.stations.flatMap(({ point }) => roundHatch(point, cut.diameter ?? 0));
@@ -70,8 +70,13 @@ function hatchOf(cut: ResolvedCut, { cuts }: Resolved): Segment[] {
   const strokes: Segment[] = [];
   const box = contourBounds(cut.area);
   if (Math.min(box.maxX - box.minX, box.maxY - box.minY) < 3 * length) return [];
+  /** How far one short line after another goes since the last stroke, mm. */
+  let passed = 0;
   for (const segment of cut.cut.segments) {
-    const count = Math.floor(lengthOf(segment) / step);
+    const fitting = Math.floor(lengthOf(segment) / step);
+    passed = fitting === 0 ? passed + lengthOf(segment) : 0;
+    const count = passed < step ? fitting : 1;
+    if (passed >= step) passed = 0;
     for (let i = 0; i < count; i++) {
       const t = (i + 0.5) / count;
       const from = pointAt(segment, t);

@@ -1,7 +1,7 @@
 import type { Bounds } from '../../geometry/point.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { HEIGHT, lettering, type Mark, strokeLine } from './drawing.ts';
-import { signed } from './labels.ts';
+import { cornersToAName, signed } from './labels.ts';
 import type { Metrics } from './metrics.ts';
 
 /** A line of the list of positions: mark, size, distance from the upright and from the level datum, what it is. */
@@ -28,11 +28,17 @@ const COLUMNS = [0, 13, 31, 49, 67] as const;
 /** Narrower than this, what a mark is would be cut short; the drawing says it too. */
 const LABEL_ROOM = 25;
 
-/** From where the list measures, in full: the words say how a datum is found on the panel. */
-export function headLines({ datums }: Resolved, width: number, metrics: Metrics): readonly string[] {
+/**
+ * From where the list measures, in full: the words say how a datum is found on the panel; and which corners the drawing
+ * names, where that is not each.
+ */
+export function headLines(resolved: Resolved, width: number, metrics: Metrics): readonly string[] {
+  const { datums } = resolved;
   const datum = (axis: string): string => datums.find((d) => d.axis === axis)?.label ?? 'zero';
   const from = [`x from: ${datum('vertical')}`, `y from: ${datum('horizontal')}, mm`];
-  return from.flatMap((text) => metrics.wrap(text, HEIGHT.small, width));
+  const pace = cornersToAName(resolved);
+  const named = pace > 1 ? [`On the drawing at most 1 corner in ${pace} is named`] : [];
+  return [...from, ...named].flatMap((text) => metrics.wrap(text, HEIGHT.small, width));
 }
 
 /** How many lines fit a height, mm, below those that say from where they are measured. */
