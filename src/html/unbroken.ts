@@ -25,8 +25,11 @@ const verbatim =
 /** A unit as it is printed, also with its dot left out: `N·m`, `Nm`. */
 const unit = units.map(({ name }) => name.replaceAll('·', '·?')).join('|');
 
-/** The blank before a unit or before the fraction of a mixed number, and the dash of a range; in text, which a `<` ends. */
+/**
+ * The blank before a unit, before the people of a step, or before the fraction of a mixed number, and the dash of a range;
+ * in text, which a `<` ends.
+ */
 const breakable = new RegExp(
-  `(?<=\\d)(?: (?=(?:\\d+/\\d+ )?(?:${unit})(?![\\p{L}\\d])[^<>]*<)|–(?=\\d[^<>]*<))`,
+  `(?<=\\d)(?: (?=(?:\\d+/\\d+ )?(?:${unit}|people)(?![\\p{L}\\d])[^<>]*<)|–(?=\\d[^<>]*<))`,
   'gu',
 );

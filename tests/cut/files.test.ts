@@ -8,7 +8,7 @@ import { resolve } from '../../src/cut/shape/resolve.ts';
 import { type Contour, contourBounds, flatten, perimeter } from '../../src/geometry/contour.ts';
 import { distanceToContour } from '../../src/geometry/distance.ts';
 import { runs } from '../samples.ts';
-import { CONTEXT, hole, mm, NOTCH, OPENING, outline, span, template } from './fixtures.ts';
+import { CONTEXT, hole, keepOut, mm, NOTCH, OPENING, outline, span, template } from './fixtures.ts';
 
 // The package's types and its module disagree about which of its exports is the class.
 const DxfParser = dxfParser as unknown as new () => { parseSync(text: string): IDxf | null };
@@ -231,6 +231,21 @@ test('the preview has the page’s colours only, no style and no script', async 
   expect(preview).toContain('stroke="currentColor"');
   expect(preview).toContain('DATUM');
   expect(preview).toContain('>38<');
+});
+
+test('far datums and keep-outs leave the lettering of a small cut large enough for a phone', async () => {
+  const stringer = keepOut('Stringer', [
+    [20, -250],
+    [60, -250],
+    [60, 150],
+    [20, 150],
+  ]);
+  const one = template({ holes: [hole(140, -60, 51)], keepOuts: [stringer] });
+  const { sides } = await drawTemplate(one, { ...CONTEXT, papers: [] });
+  const box = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(sides[0]?.preview ?? '');
+  // A page of 390 px shows it 354 px wide: letters of 2.5 mm have an em of 7 px at least.
+  expect((2.5 / 0.729) * (354 / Number(box?.[1]))).toBeGreaterThan(7);
+  expect(Number(box?.[2])).toBeLessThan(250);
 });
 
 test('a template for each side has a mirrored twin with readable words', async () => {

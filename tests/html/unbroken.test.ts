@@ -13,6 +13,7 @@ describe('numbers at the end of a line', () => {
       '<p>turn 2 screws, in step 4 then 5 more, A–B – 3</p>',
       '<p>turn 2 screws, in step 4 then 5 more, A–B – 3</p>',
     ],
+    ['<p>8 min, 2 people</p>', '<p>8_min, 2_people</p>'],
     ['<p>3 mmm, 3 ing</p>', '<p>3 mmm, 3 ing</p>'],
   ])('%s', (html, expected) => {
     expect(seen(html)).toBe(expected);

@@ -5,6 +5,7 @@ import { escapeXml, number, pathData } from '../files/path-data.ts';
 import type { SheetContext } from '../job.ts';
 import type { Resolved } from '../shape/resolved.ts';
 import { LINES, type LineKind, type Mark } from './drawing.ts';
+import { reachOf } from './panel-marks.ts';
 import { shifted } from './shifted.ts';
 import { scaledDown, wholeDrawing } from './whole-drawing.ts';
 
@@ -16,8 +17,7 @@ const WIDTH = 84;
  * Classes begin with `cut-`; there is no style and no script in it.
  */
 export function previewOf(resolved: Resolved, { metrics, words }: SheetContext): string {
-  const b = unite(resolved.cuts.map((cut) => contourBounds(cut.area)));
-  const factor = WIDTH / Math.max(b.maxX - b.minX, (b.maxY - b.minY) * 0.75);
+  const factor = factorOf(resolved);
   const view = wholeDrawing(scaledDown(resolved, factor), metrics, factor);
   const { window: w, lines } = view;
   const path = (kind: LineKind, name: string, segments: readonly Segment[]): string =>
@@ -37,6 +37,18 @@ export function previewOf(resolved: Resolved, { metrics, words }: SheetContext):
   );
   return `<svg xmlns="http://www.w3.org/2000/svg" class="cut-preview" viewBox="0 0 ${number(w.maxX - w.minX)} ${number(w.maxY - w.minY)}" role="img" aria-label="${title}" fill="none" stroke="currentColor">${inner}</svg>`;
 }
+
+/** What lies round the cuts, datums and keep-outs, may make the drawing this wide, mm. */
+const WIDTH_OF_ALL = 1.5 * WIDTH;
+
+/** How far a template is reduced: by its cuts, and further where datums and keep-outs lie far from a small cut. */
+function factorOf(resolved: Resolved): number {
+  const byCuts = WIDTH / wideOf(unite(resolved.cuts.map((cut) => contourBounds(cut.area))));
+  return byCuts * Math.min(1, WIDTH_OF_ALL / wideOf(reachOf(scaledDown(resolved, byCuts))));
+}
+
+/** The width of a drawing, or what its height asks for: it may be a third higher than wide. */
+const wideOf = (b: Bounds) => Math.max(b.maxX - b.minX, (b.maxY - b.minY) * 0.75);
 
 function pathOf(kind: LineKind, name: string, segments: readonly Segment[], w: Bounds): string {
   if (segments.length === 0) return '';

@@ -109,7 +109,7 @@ export function sheetWords({ paper, pages }: SheetPlan): { readonly paper: strin
 }
 
 const drawingWords = {
-  dxf: 'for CAD or a cutter, in millimetres',
+  dxf: 'for CAD or a cutter, in mm',
   svg: 'for a plotter or cutter, in mm',
 };
 
