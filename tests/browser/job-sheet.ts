@@ -18,7 +18,7 @@ export interface JobSheet {
   readonly parted: readonly string[];
   /** The numbers of the steps as they follow, each with its sheet. */
   readonly steps: readonly (readonly [string, number])[];
-  /** What the page says in the safety messages of a step or in front of it, and where the sheet does not say it so. */
+  /** What the page says in the safety messages of a step or in front of it, or of how it stands to what was released, and where the sheet does not say it so. */
   readonly lostMessages: readonly string[];
   /** The messages that were looked for. */
   readonly messages: number;
@@ -64,7 +64,9 @@ const readSheets = `(() => {
       ...guards.filter((one) => !above.includes(one)).map((one) => 'step ' + number + ' is not guarded by ' + one),
     ];
   });
-  return { count: sheets.length, over, parted: [...ends, ...torn], steps, lostMessages: lost, messages };
+  // How the guide stands to what was released of it is said on the first sheet.
+  const untold = told(document, '.draft-note, .head > .standing').filter((one) => !words(sheets[0]).includes(one));
+  return { count: sheets.length, over, parted: [...ends, ...torn], steps, lostMessages: [...lost, ...untold], messages };
 })()`;
 
 /** Fills the job sheet of a guide for the last of its builds in Chromium, and prints it where a file is named. */

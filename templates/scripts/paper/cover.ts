@@ -29,6 +29,7 @@ export function coverPieces(main: HTMLElement): readonly HTMLElement[] {
     ),
     title,
     identity(main),
+    ...standing(main),
     ...messages.map(messageOf),
     fields(main),
     make('section', 'paper-contents'),
@@ -99,6 +100,20 @@ function fields(main: HTMLElement): HTMLElement {
       return make('div', fact ? 'paper-field' : 'paper-field wide', make('span', '', wordsIn(row)), value);
     }),
   );
+}
+
+/** That it is a draft, and how it stands to what was released: whoever knows the work must know what nobody has proved. */
+function standing(main: HTMLElement): readonly HTMLElement[] {
+  const told = [...main.querySelectorAll<HTMLElement>('.draft-note, .head > .standing')];
+  return told.map((one) => {
+    const kind = one.matches('.draft-note, .unverified') ? 'paper-standing unproved' : 'paper-standing';
+    const lines = one.matches('p') ? [one] : [...one.querySelectorAll('p')];
+    return make(
+      'div',
+      kind,
+      ...lines.map((line) => make(line.querySelector('strong') ? 'b' : 'span', '', wordsIn(line))),
+    );
+  });
 }
 
 /** What the job is meant for, with the code that leads to the page, and the cut templates that are printed apart. */
