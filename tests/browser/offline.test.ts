@@ -6,6 +6,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } 
 import { computeJob } from '../../src/job/compute-job.ts';
 import type { Guide } from '../../src/model/guide.ts';
 import * as fixture from '../pages/fixture.ts';
+import { long } from '../samples.ts';
 import { buildSite } from '../site/build.ts';
 import { drawing, files, inspection } from '../site/workspace.ts';
 import { chromiumOfWorker, isMissing } from './browser.ts';
@@ -54,6 +55,7 @@ beforeAll(async () => {
     const edition = { ...fixture.titled(`The ${build} cradle`), revision: { value: build, at } };
     const outcome = await buildSite(inspection(edition, {}, computeJob(edition)), files(), join(top, build));
     if (!outcome.ok) throw new Error(outcome.problems.join('\n'));
+    if (!long) continue;
     // The same guide with a second picture, as a shop with heavy photographs has it.
     const pictured = seenFromAfar(edition);
     const shown = inspection(pictured, {}, computeJob(pictured));
@@ -194,32 +196,35 @@ describe('a site on a host, below any path', () => {
     expect(await page.locator('.parcel').count()).toBe(0);
   });
 
-  it('keeps what is heavy of a guide by a touch that says how much it is, and again of the next build', async () => {
-    host.serve.folder = join(top, heavy(old));
-    await visit();
-    await page.goto(host.address + guide);
-    const picture = await page.getByAltText('Seen from afar').getAttribute('src');
-    const isThere = () => page.evaluate<boolean>(`fetch(${JSON.stringify(picture)}).then((one) => one.ok)`);
-    const touch = page.getByRole('button', { name: /^Keep them on this device, \d\S* [kM]B$/ });
-    expect(await page.locator('.head .parcel').textContent()).toContain('need the network');
-    // The network dies at the second file: what is missing is said, and the touch is still there.
-    host.serve.left = 1;
-    await touch.click();
-    await page.getByText('Not all of it came').waitFor();
-    host.serve.left = Number.POSITIVE_INFINITY;
-    await touch.click();
-    await page.getByText('are kept too').waitFor();
-    host.serve.left = 0;
-    expect(await isThere()).toBe(true);
-    host.serve.left = Number.POSITIVE_INFINITY;
-    host.serve.folder = join(top, heavy(newer));
-    await look();
-    await page.getByRole('button', { name: 'Show the newer one' }).click();
-    await expect.poll(() => page.locator('h1').textContent()).toBe('The newer cradle');
-    await page.getByText('are kept too').waitFor();
-    await host.stop();
-    expect(await isThere()).toBe(true);
-  });
+  it.runIf(long)(
+    'keeps what is heavy of a guide by a touch that says how much it is, and again of the next build',
+    async () => {
+      host.serve.folder = join(top, heavy(old));
+      await visit();
+      await page.goto(host.address + guide);
+      const picture = await page.getByAltText('Seen from afar').getAttribute('src');
+      const isThere = () => page.evaluate<boolean>(`fetch(${JSON.stringify(picture)}).then((one) => one.ok)`);
+      const touch = page.getByRole('button', { name: /^Keep them on this device, \d\S* [kM]B$/ });
+      expect(await page.locator('.head .parcel').textContent()).toContain('need the network');
+      // The network dies at the second file: what is missing is said, and the touch is still there.
+      host.serve.left = 1;
+      await touch.click();
+      await page.getByText('Not all of it came').waitFor();
+      host.serve.left = Number.POSITIVE_INFINITY;
+      await touch.click();
+      await page.getByText('are kept too').waitFor();
+      host.serve.left = 0;
+      expect(await isThere()).toBe(true);
+      host.serve.left = Number.POSITIVE_INFINITY;
+      host.serve.folder = join(top, heavy(newer));
+      await look();
+      await page.getByRole('button', { name: 'Show the newer one' }).click();
+      await expect.poll(() => page.locator('h1').textContent()).toBe('The newer cradle');
+      await page.getByText('are kept too').waitFor();
+      await host.stop();
+      expect(await isThere()).toBe(true);
+    },
+  );
 });
 
 describe('a site over plain http', () => {

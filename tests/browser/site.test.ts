@@ -139,6 +139,7 @@ describe('with scripts off', () => {
   it('the page shows every build, says in words what is for which, and offers no dead control', async () => {
     const { page } = await open(site.browser, site.folder, guide, { javaScriptEnabled: false });
     expect(await page.locator('.pick').isVisible()).toBe(false);
+    expect(await page.locator(':is(.bay, .bay-turn, .bay-ticks):visible').count()).toBe(0);
     expect(await page.locator('#fog-aim').isVisible()).toBe(true);
     expect(await words(page.locator('#fog-aim .only'))).toBe('Only with front fog lamps');
     expect(await words(page.locator('#cover-off'))).toContain('[with front fog lamps: Reach behind');

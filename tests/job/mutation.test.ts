@@ -33,7 +33,7 @@ const few = { demo: 2, cases: 1 };
 const guidesOf = (workspace: (typeof cases)[number]) =>
   workspace.clean.map((guide) => ({ guide, workspace }));
 
-describe.each([...guidesOf(demo), ...sampleOf(cases.flatMap(guidesOf), 40)])(
+describe.each([...guidesOf(demo), ...sampleOf(cases.flatMap(guidesOf), 16)])(
   '$guide.id in $guide.file',
   ({ guide, workspace }) => {
     it('has nothing to find, and each change in it is noticed or explained', { timeout: 300_000 }, () => {

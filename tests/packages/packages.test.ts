@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path';
 import { build } from 'esbuild';
 import { expect, it, onTestFinished } from 'vitest';
 import { repository } from '../driver.ts';
+import { long } from '../samples.ts';
 import { runtimePackages } from './runtime-packages.ts';
 
 /** Licences that ask for no more than their notice to be kept (the Open Source Initiative's list of approved licences). */
@@ -71,7 +72,8 @@ it('the site names what it contains of others, each with its licence', async () 
   expect(readFileSync(notices, 'utf8')).toBe(expected);
 });
 
-it('is whole when it is packed and installed elsewhere, and runs from any folder', () => {
+// A release runs it: npm itself is five seconds of it.
+it.runIf(long)('is whole when it is packed and installed elsewhere, and runs from any folder', () => {
   const elsewhere = mkdtempSync(join(tmpdir(), 'packed-'));
   onTestFinished(() => rmSync(elsewhere, { recursive: true, force: true }));
   const npm = (...args: string[]) => execFileSync('npm', args, { cwd: repository, encoding: 'utf8' });

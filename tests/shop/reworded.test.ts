@@ -54,9 +54,12 @@ async function staysTheSame(name: string, files: WorkspaceFiles): Promise<number
 const casesFolder = join(repository, 'tests/cases');
 const cases = (await readdir(casesFolder, { withFileTypes: true })).filter((entry) => entry.isDirectory());
 
-it.each(cases.map(({ name }) => name))('the case %s is found the same in other words', async (name) => {
-  await staysTheSame(name, diskFiles(join(casesFolder, name)));
-});
+it.each(sampleOf(cases, 8).map(({ name }) => name))(
+  'the case %s is found the same in other words',
+  async (name) => {
+    await staysTheSame(name, diskFiles(join(casesFolder, name)));
+  },
+);
 
 it('every rule’s bad example is found the same in other words', async () => {
   let found = 0;
