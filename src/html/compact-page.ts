@@ -1,22 +1,15 @@
+import { outside } from './outside.ts';
+
 /**
  * A page without the marks that HTML lets one leave out: quotes around plain values, and end tags that what follows
  * implies (HTML Living Standard, 13.1.2.3 and 13.1.2.4). Blanks at which such an end tag stood go with it: they part
  * blocks, not words. A browser reads the same page.
  */
-export function compactPage(html: string): string {
-  return html
-    .split(verbatim)
-    .map((part, index) =>
-      // Every second part is kept as it is, since it is caught.
-      index % 2 === 1
-        ? part
-        : impliedEnds.reduce((text, end) => text.replace(end, ''), part.replace(tag, unquoted)),
-    )
-    .join('');
-}
-
-/** Elements in which a blank counts, or whose text is no markup. */
-const verbatim = /(<(?:script|style|pre|textarea)\b.*?<\/(?:script|style|pre|textarea)>)/s;
+export const compactPage = outside(
+  // Elements in which a blank counts, or whose text is no markup.
+  ['script', 'style', 'pre', 'textarea'],
+  (part) => impliedEnds.reduce((text, end) => text.replace(end, ''), part.replace(tag, unquoted)),
+);
 
 const tag = /<[a-z][^<>]*>/gi;
 

@@ -1,4 +1,5 @@
 import { units } from '../units/table.ts';
+import { outside } from './outside.ts';
 
 /**
  * A page whose numbers stay with their units, and whose ranges stay whole, at the end of a line: the blank of `10 mm`
@@ -6,21 +7,11 @@ import { units } from '../units/table.ts';
  * GL and WJ; a browser may break after an en dash, class BA). Done on the page, so that what an author wrote stays as
  * it is in data, search and fingerprints. Text alone is changed: no attribute, script, style, code, or choice of a list.
  */
-export function unbroken(html: string): string {
-  return html
-    .split(verbatim)
-    .map((part, index) =>
-      // Every second part is kept as it is, since it is caught.
-      index % 2 === 1
-        ? part
-        : part.replace(breakable, (found) => (found === ' ' ? '\u00a0' : `${found}\u2060`)),
-    )
-    .join('');
-}
-
-/** Elements whose text is no markup, is copied to the byte, or is what a form gives. */
-const verbatim =
-  /(<(?:script|style|title|pre|code|textarea|option)\b.*?<\/(?:script|style|title|pre|code|textarea|option)>)/s;
+export const unbroken = outside(
+  // Elements whose text is no markup, is copied to the byte, or is what a form gives.
+  ['script', 'style', 'title', 'pre', 'code', 'textarea', 'option'],
+  (part) => part.replace(breakable, (found) => (found === ' ' ? '\u00a0' : `${found}\u2060`)),
+);
 
 /** A unit as it is printed, also with its dot left out: `N·m`, `Nm`. */
 const unit = units.map(({ name }) => name.replaceAll('·', '·?')).join('|');

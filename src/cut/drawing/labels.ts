@@ -64,23 +64,26 @@ export function labelStations(view: View): void {
   const all = view.resolved.cuts.flatMap((cut) =>
     cut.stations.map((station) => ({ cut, station, own: spotsOf(view, cut, station) })),
   );
-  const spots = spotsAround(all.map(({ own }) => own));
+  const isNearAnother = nearness(all.map(({ own }) => own));
   const pace = cornersToAName(view.resolved);
-  let corners = 0;
-  for (const { cut, station, own } of all) {
-    if (cut.kind === 'outline') {
-      corners += 1;
-      if ((corners - 1) % pace !== 0) continue;
-    }
-    labelStation(view, station, own, (box) => spots.anyNearer(box, own));
+  const corners = all.filter(({ cut }) => cut.kind === 'outline');
+  const unnamed = new Set(corners.filter((_, index) => index % pace !== 0));
+  for (const one of all) {
+    const { station, own } = one;
+    if (!unnamed.has(one)) labelStation(view, station, own, (box) => isNearAnother(box, own));
   }
 }
 
 /** Side of a cell in which spots are looked for, mm. */
 const CELL = 10;
 
-/** The spots of all stations by where they are, so that the nearest to a name is not looked for among thousands. */
-function spotsAround(all: readonly (readonly Spot[])[]) {
+/**
+ * Tells whether a spot of another station is nearer to a box than each of its own. The spots are kept by where they are, so
+ * that the nearest is not looked for among thousands.
+ *
+ * @param all the spots of each station
+ */
+function nearness(all: readonly (readonly Spot[])[]): (box: Bounds, own: readonly Spot[]) => boolean {
   const cells = new Map<string, { readonly spot: Spot; readonly among: readonly Spot[] }[]>();
   const cell = (at: number) => Math.floor(at / CELL);
   for (const among of all) {
@@ -92,8 +95,7 @@ function spotsAround(all: readonly (readonly Spot[])[]) {
     }
   }
   const longest = Math.max(0, ...all.flat().map(({ reach }) => reach));
-  /** Whether a spot of another station is nearer to a box than each of its own. */
-  const anyNearer = (box: Bounds, own: readonly Spot[]): boolean => {
+  return (box, own) => {
     const least = Math.min(...own.map((one) => gap(box, one)));
     const away = least + longest;
     for (let x = cell(box.minX - away); x <= cell(box.maxX + away); x += 1) {
@@ -104,7 +106,6 @@ function spotsAround(all: readonly (readonly Spot[])[]) {
     }
     return false;
   };
-  return { anyNearer };
 }
 
 /** A place on a sheet that is named. */

@@ -42,7 +42,8 @@ export function platformPage(
   const untitled = platform.sections.filter(({ id }) => id === null);
   const vehicle = platformZones(platform, guides, page);
   const opening = untitled.flatMap(({ blocks }) => blocks);
-  const drawn = vehicle && opening.find((block) => block === platform.drawing?.figure);
+  const figure = platform.drawing?.figure;
+  const drawn = vehicle && figure && opening.includes(figure) ? figure : null;
   const partsOf = (ids: readonly string[]) =>
     ids.flatMap((id) => {
       const part = platform.parts.get(id);
@@ -74,7 +75,7 @@ export function platformPage(
       context,
       null,
     ),
-    drawn: drawn?.type === 'figure' ? figureView(drawn, context, null) : null,
+    drawn: drawn && figureView(drawn, context, null),
     openingParts: partsOf(untitled.flatMap(({ parts }) => parts)),
     openingLimits: limitsOf(untitled.flatMap(({ ratings }) => ratings)),
     openingStates: statesOf(untitled.flatMap(({ conditions }) => conditions)),

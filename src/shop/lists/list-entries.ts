@@ -43,7 +43,7 @@ export const ownAlt = yamlKey(
   'What its picture shows, for whoever cannot see it; without it, its name is told.',
 );
 
-/** Twice what a large shop has; each tool and kind of fastener gets a page. */
+/** More than a large shop has (common practice, no source); each tool and kind of fastener gets a page. */
 const mostEntries = 2_000;
 
 /** One thing of a list, with the errors that were found in it alone. */

@@ -23,6 +23,11 @@ export function say(element: Element, words: string): void {
   if (element.textContent !== words) element.textContent = words;
 }
 
+/** A text in one line, in which numbers stay with their units. */
+export function inOneLine(text: string | null): string {
+  return (text ?? '').replace(/[^\S\u00a0]+/g, ' ').trim();
+}
+
 /** A word as it begins a line. */
 export function capitalised(word: string): string {
   return word.charAt(0).toUpperCase() + word.slice(1);

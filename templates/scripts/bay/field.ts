@@ -1,3 +1,4 @@
+import { inOneLine } from './elements.ts';
 import type { Keeper } from './kept/keeper.ts';
 import { TICKED, withValue } from './kept/progress.ts';
 
@@ -43,7 +44,7 @@ export function shownWords(element: Element | null | undefined): string {
   const copy = element?.cloneNode(true);
   if (!(copy instanceof Element)) return '';
   for (const number of copy.querySelectorAll('[data-step]')) number.remove();
-  return (copy.textContent ?? '').replace(/[^\S\u00a0]+/g, ' ').trim();
+  return inOneLine(copy.textContent);
 }
 
 /** Keeps what is typed and ticked, and shows what was kept. */

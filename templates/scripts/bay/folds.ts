@@ -59,16 +59,14 @@ function foldsOf(main: HTMLElement): readonly Fold[] {
 function firstRow(table: HTMLElement): () => string {
   return () => {
     const row = table.querySelector('tr');
-    const lines = [...(row?.querySelectorAll('td > div:not(.detail)') ?? [])].filter((line) =>
-      isOfBuild(line),
-    );
+    const lines = [...(row?.querySelectorAll('td > div:not(.detail)') ?? [])].filter(isOfBuild);
     return `${wordsOf(row?.querySelector('th'))}: ${lines.map((line) => shownWords(line)).join('; ')}`;
   };
 }
 
 function laidOut(list: HTMLElement): () => string {
   return () => {
-    const boxes = [...list.querySelectorAll<HTMLInputElement>('.box input')].filter((box) => isOfBuild(box));
+    const boxes = [...list.querySelectorAll<HTMLInputElement>('.box input')].filter(isOfBuild);
     const ready = boxes.filter(({ checked }) => checked).length;
     const things = boxes.length === 1 ? '1 thing' : `${boxes.length} things`;
     if (ready > 0 && ready === boxes.length) return `${things}, all laid out`;
@@ -78,7 +76,7 @@ function laidOut(list: HTMLElement): () => string {
 
 function named(list: HTMLElement): () => string {
   return () => {
-    const rows = [...list.querySelectorAll('tbody tr')].filter((row) => isOfBuild(row));
+    const rows = [...list.querySelectorAll('tbody tr')].filter(isOfBuild);
     return `${wordsOf(list.querySelector('caption'))}: ${rows.length}`;
   };
 }

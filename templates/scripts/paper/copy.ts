@@ -1,4 +1,4 @@
-import { make } from '../bay/elements.ts';
+import { inOneLine, make } from '../bay/elements.ts';
 
 /**
  * What a sheet has no use for: what is hidden for this build, told to trainees, or the page's own controls; and what a
@@ -54,7 +54,7 @@ function typedInto({ type, checked, value }: HTMLInputElement): string {
 
 /** The words of an element in one line; numbers stay with their units. */
 export function wordsIn(element: Element | null | undefined): string {
-  return element ? (copyOf(element).textContent ?? '').replace(/[^\S\u00a0]+/g, ' ').trim() : '';
+  return element ? inOneLine(copyOf(element).textContent) : '';
 }
 
 /** Whether one build is shown, so that no word need say what is for which. */

@@ -173,10 +173,16 @@ function columnEnd(run: Run, from: number, height: number): number {
 function leastHeight(run: Run, from: number, to: number, most: number): number {
   const heights: number[] = [];
   for (let start = from; start < to; start += 1) {
-    for (let end = start + 1; end <= to; end += 1) heights.push(heightOf(run, start, end));
+    let height = 0;
+    for (const piece of run.pieces.slice(start, to)) {
+      height += piece.height;
+      if (height > most) break;
+      heights.push(height);
+    }
   }
-  const enough = heights.filter((height) => height <= most && fitting(run, from, height) >= to);
-  return enough.length === 0 ? most : Math.min(...enough);
+  // The least comes first, so that few are tried.
+  const enough = heights.sort((a, b) => a - b).find((height) => fitting(run, from, height) >= to);
+  return enough ?? most;
 }
 
 function columnsOf(run: Run, from: number, to: number, height: number): Part['columns'] {
