@@ -15,16 +15,26 @@ lacking() {
 install() {
   DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$1" >/dev/null
 }
-if [[ -n $(lacking) && $(id -u) -eq 0 ]] && command -v apt-get >/dev/null; then
+# Not every Debian has the shell as a package of its own.
+install_lacking() {
   apt-get update -qq || true
   for package in $(lacking); do install "$package" || true; done
-  # Not every Debian has the shell as a package of its own.
   if [[ $(lacking) == chromium-headless-shell ]]; then install chromium || true; fi
-fi
-if [[ -n $(lacking) ]]; then
+}
+stop_if_lacking() {
+  [[ -n $(lacking) ]] || return 0
   echo "The tests need these packages: $(lacking | xargs)" >&2
   echo "Install them, on Debian with: sudo apt-get install $(lacking | xargs)" >&2
   exit 1
+}
+
+# The tests alone need them: the rest does not wait for their download.
+installing=
+if [[ -n $(lacking) && $(id -u) -eq 0 ]] && command -v apt-get >/dev/null; then
+  install_lacking &
+  installing=$!
+else
+  stop_if_lacking
 fi
 
 npm ci --no-audit --no-fund
@@ -39,10 +49,12 @@ compile() {
   XDG_CACHE_HOME=$PWD/compiled/cache node dist/cli/main.js build --out "compiled/a stick/our guides"
 }
 
-# Neither needs what the other makes, and each keeps one core alone.
-{ npm run build && compile; } &
+# Neither needs what the other makes, and each keeps one core alone for as long.
+{ npm run build && compile && npm run style; } &
 build=$!
-npm run lint
+npm run types
 wait "$build"
+if [[ -n $installing ]]; then wait "$installing" || true; fi
+stop_if_lacking
 export COMPILED=1
 exec npx vitest run --config tests/vitest.config.ts "$@"

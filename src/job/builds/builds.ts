@@ -34,10 +34,16 @@ export function enumerateBuilds(space: BuildSpace): Builds {
     const index = space.options.findIndex((option, place) => place >= from && build[option.id] === null);
     const option = space.options[index];
     if (!option) {
-      found.set(buildKey(build as Build, space.options), build as Build);
+      found.set(buildKey(build as Build, space.options), { ...(build as Build) });
       return found.size <= MOST_BUILDS;
     }
-    return valuesOf(option).every((value) => fill({ ...build, [option.id]: value }, index + 1));
+    // One draft is filled in and emptied again: a copy for each try was most of the work.
+    const goesOn = valuesOf(option).every((value) => {
+      build[option.id] = value;
+      return fill(build, index + 1);
+    });
+    build[option.id] = null;
+    return goesOn;
   };
   const tooMany = !drafts.every((one) => fill(one, 0));
   return { builds: [...found.values()].slice(0, MOST_BUILDS), tooMany };
