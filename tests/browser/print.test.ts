@@ -8,7 +8,7 @@ import { contrast } from '../../src/site/device/accent.ts';
 import { long, sampleOf, samples } from '../samples.ts';
 import { open } from './browser.ts';
 import { expectSound, jobSheetOf } from './job-sheet.ts';
-import { inPrint, type Job, openGuide, printJob, printTo } from './printing.ts';
+import { inPrint, type Job, openGuide, pixels, printJob, printTo } from './printing.ts';
 import { feetOf, headOf, imagesOf, inkOf, type Paper, paint, papers, textOf } from './sheets.ts';
 import { demoForTests } from './site-for-tests.ts';
 
@@ -328,8 +328,24 @@ describe('the job sheet', () => {
     expect(labels.length).toBeGreaterThan(0);
     for (const label of labels) expect(label).toContain('QL 4711');
     expect(await page.locator('.paper-step .paper-tick', { hasText: '✓' }).count()).toBe(1);
+    // A hand signs on some 40 by 8 mm (common practice, no source).
+    const [wide = 0, high = 0] = await page.evaluate<readonly number[]>(`(() => {
+      const field = document.querySelector('.paper-sheet td:nth-child(2).paper-write + .paper-write');
+      const { width, height } = field.getBoundingClientRect();
+      return [width, height];
+    })()`);
+    expect(Math.min(wide - pixels(40), high - pixels(8))).toBeGreaterThanOrEqual(0);
     await page.keyboard.press('Escape');
     expect(await page.locator('main').isVisible()).toBe(true);
+    // The whole guide says it too: at the head of each sheet, on the cover, the labels and the owner's sheet.
+    const file = join(press.top, 'typed.pdf');
+    await page.pdf({ path: file, format: 'A4' });
+    const whole = textOf(file);
+    for (const sheet of whole) expect(headOf(sheet).head).toContain('Vehicle registration or VIN: QL 4711');
+    const below = whole.map((sheet) => headOf(sheet).rest);
+    for (const named of ['About this job', 'Bag labels', 'For the owner']) {
+      expect(below.find((sheet) => sheet.includes(named))).toMatch(/Vehicle registration.*QL 4711/);
+    }
     await page.context().close();
   });
 });

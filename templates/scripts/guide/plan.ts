@@ -1,6 +1,7 @@
 import type { PickTable, PlanCode } from '../../../src/pages/overview/pick-data.ts';
 
 import { codeDrawing } from './code.ts';
+import { sayAtHead } from './sheet-heads.ts';
 
 export type { PickTable };
 
@@ -40,9 +41,7 @@ const sheets = new CSSStyleSheet();
 /** The head of each printed sheet names the build; without one there is a line to write it on. */
 function showSheetsOf(plan: number | null, { statements }: PickTable): void {
   const statement = plan === null ? '' : (statements[plan] ?? '');
-  const words = statement.replace(/[^A-Za-z0-9 ,]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `);
-  sheets.replaceSync(statement === '' ? '' : `@page { @top-left { content: "Build: ${words}" } }`);
-  if (!document.adoptedStyleSheets.includes(sheets)) document.adoptedStyleSheets.push(sheets);
+  sayAtHead(sheets, 'left', statement && `Build: ${statement}`);
 }
 
 function standsFor({ dataset }: HTMLElement, plans: Plans | null): boolean {

@@ -15,7 +15,7 @@ const KEPT = new Map([
   ['quiet', 'paper-quiet'],
   ['blank', 'paper-blank'],
   ['short', 'paper-short'],
-  ['sign-date', 'paper-sign-date'],
+  ['sign', 'paper-sign'],
   ['write', 'paper-write'],
   ['tick', 'paper-tick'],
   ['line-title', 'paper-line'],

@@ -14,6 +14,8 @@ export interface Draft {
   readonly again: HTMLElement;
   readonly columns: 1 | 2;
   readonly fresh: boolean;
+  /** Whether it goes on below what comes before all the same, where that saves a sheet. */
+  readonly joins: boolean;
   /** Whether its pieces share out what is left of their sheet. */
   readonly fills: boolean;
   readonly pieces: readonly { readonly element: HTMLElement; readonly keep: boolean }[];
@@ -54,6 +56,7 @@ function draft(title: string, messages: readonly HTMLElement[], lines: readonly 
     again: head(title === '' ? '' : `${title}, continued`),
     columns: 2,
     fresh: false,
+    joins: false,
     fills: false,
     pieces: [],
   };
@@ -140,18 +143,20 @@ function joined(drafts: readonly Draft[]): readonly Draft[] {
   });
 }
 
-/** What is filled in and kept, then what is handed on. */
+/** Notes to the text behind the last steps, what is filled in and kept, then what is handed on. */
 function recordDrafts(main: HTMLElement): readonly Draft[] {
   const sheets = partsOf(main.querySelector('.sheets'));
   const owner = sheets.filter((sheet) => sheet.matches('.hand-over'));
   const rest = sheets.filter((sheet) => !sheet.matches('.hand-over, .labels'));
-  const footnotes = [...main.querySelectorAll<HTMLElement>(':scope > .footnotes')];
+  const notes = [...main.querySelectorAll<HTMLElement>(':scope > .footnotes')].map(notesOf);
   return [
+    { ...draft('', [], []), columns: 1 as const, pieces: notes.map(whole) },
     {
       ...draft('Records', [], []),
       fresh: true,
+      joins: true,
       columns: 1 as const,
-      pieces: [...rest.flatMap(recordPieces), ...footnotes.map((notes) => whole(notesOf(notes)))],
+      pieces: rest.flatMap(recordPieces),
     },
     ...owner.map((sheet) => ({
       ...draft('For the owner', [], []),

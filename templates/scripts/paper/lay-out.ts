@@ -28,11 +28,13 @@ export function layOut(
   const room = body.clientHeight - SLACK * MM;
   const [wide, narrow] = [make('div', ''), make('div', 'paper-column')];
   body.append(wide, make('div', 'paper-columns', narrow, make('div', 'paper-column')));
-  const heights = (columns: 1 | 2) => (elements: readonly HTMLElement[]) => {
+  const measured = (columns: 1 | 2) => (elements: readonly HTMLElement[]) => {
     const place = columns === 1 ? wide : narrow;
     place.replaceChildren(...elements);
     return elements.map((element) => element.getBoundingClientRect().height);
   };
+  const [across, inColumn] = [once(measured(1)), once(measured(2))];
+  const heights = (columns: 1 | 2) => (columns === 1 ? across : inColumn);
   // Room for the contents, whose numbers are known last.
   fillContents(drafts, () => [10, 11]);
   const drawn = drafts.flatMap((draft) => {
@@ -43,7 +45,9 @@ export function layOut(
       const wholes = heightsOf(one.pieces.map(({ element }) => element));
       const pieces = one.pieces.flatMap(({ element, keep }, index) => {
         const parts =
-          (wholes[index] ?? 0) > room - again ? split(element, room - again, heightsOf) : [element];
+          (wholes[index] ?? 0) > room - again
+            ? split(element, room - again, measured(one.columns))
+            : [element];
         return parts.map((part) => ({ element: part, keep }));
       });
       const wides = one.columns === 2 ? widths(pieces, heights(1)) : [];
@@ -81,6 +85,17 @@ export function layOut(
  * lay everything out again.
  */
 type Heights = (elements: readonly HTMLElement[]) => readonly number[];
+
+/** Measures no element twice: for what is not changed in between. */
+function once(heightsOf: Heights): Heights {
+  const known = new Map<HTMLElement, number>();
+  return (elements) => {
+    const unknown = elements.filter((element) => !known.has(element));
+    const heights = unknown.length === 0 ? [] : heightsOf(unknown);
+    for (const [index, element] of unknown.entries()) known.set(element, heights[index] ?? 0);
+    return elements.map((element) => known.get(element) ?? 0);
+  };
+}
 
 /** A step that is higher than a column takes the width of the sheet, with its own words in two columns. */
 function widened(draft: Draft, most: number, heightsOf: Heights): readonly Draft[] {
@@ -140,8 +155,18 @@ interface Placed extends Band {
   readonly of: Drawn;
 }
 
-/** What fills the rest of a sheet stands there, or at the end where the sheet is full already. */
+/** Records begin a sheet of their own, unless it saves one that they stand below the last steps. */
 function planOf(drawn: readonly Drawn[], room: number): readonly (readonly Placed[])[] {
+  const apart = filled(drawn, room);
+  const below = filled(
+    drawn.map((one) => (one.draft.joins ? { ...one, run: { ...one.run, fresh: false } } : one)),
+    room,
+  );
+  return below.length < apart.length ? below : apart;
+}
+
+/** What fills the rest of a sheet stands there, or at the end where the sheet is full already. */
+function filled(drawn: readonly Drawn[], room: number): readonly (readonly Placed[])[] {
   const inOrder = packed(drawn, room);
   const alone = inOrder.flatMap(([first]) => (first?.of.draft.fills ? [first.of] : []));
   if (alone.length === 0) return inOrder;

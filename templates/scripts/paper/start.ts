@@ -4,6 +4,7 @@ import { wordsIn } from './copy.ts';
 import { buildWords } from './cover.ts';
 import { jobSheet } from './job-sheet.ts';
 import { layOut } from './lay-out.ts';
+import { fillVehicle, tellVehicle } from './vehicle.ts';
 import { mendSheets } from './whole.ts';
 
 /** Offers what fits the printer's reader: the job sheet for who knows the work, or the whole guide. */
@@ -49,8 +50,12 @@ export function startPaper(page: Pick<BayData, 'words'>): void {
     button('paper-leave', 'Back to the guide', leave),
   );
   for (const paper of papers) paper.addEventListener('change', fill);
+  const tell = (): void => {
+    fillVehicle(document);
+    tellVehicle(main);
+  };
   view.addEventListener('input', ({ target }) => {
-    if (target instanceof HTMLInputElement && target.dataset.fact) fillVehicle(view);
+    if (target instanceof HTMLInputElement && target.dataset.fact) tell();
   });
   view.addEventListener('keydown', ({ key }) => {
     if (key === 'Escape') leave();
@@ -61,6 +66,8 @@ export function startPaper(page: Pick<BayData, 'words'>): void {
   );
   document.body.append(view);
   offer.hidden = false;
+  // A browser may have kept what was typed through a reload.
+  tell();
   mendSheets(main);
 }
 
@@ -107,13 +114,4 @@ function footOf(main: HTMLElement): (number: number, of: number) => HTMLElement 
       make('span', 'paper-build', build === '' ? '' : `Build: ${build}`),
       make('span', 'paper-vehicle', `${wordsIn(field)}: `, vehicle()),
     );
-}
-
-/** Writes what was typed of the vehicle wherever a sheet has a place for it; an empty place is written on by hand. */
-function fillVehicle(view: HTMLElement): void {
-  const fields = [...view.querySelectorAll<HTMLInputElement>('input[data-fact]')];
-  const typed = new Map(fields.map(({ dataset, value }) => [dataset.fact, value.trim()]));
-  for (const place of view.querySelectorAll<HTMLElement>('[data-fact-of]')) {
-    say(place, typed.get(place.dataset.factOf) ?? '');
-  }
 }

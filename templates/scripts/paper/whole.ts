@@ -1,6 +1,7 @@
 import { make } from '../bay/elements.ts';
-import { wordsIn } from './copy.ts';
 import { buildWords } from './cover.ts';
+import { isLong, keepEnds } from './rows.ts';
+import { vehicleWords } from './vehicle.ts';
 
 /** What begins something, so that a sheet must not end with it. */
 const HEADINGS = 'h1, h2, h3, h4, h5, h6, .part-head, .line-title';
@@ -12,32 +13,35 @@ const HEADINGS = 'h1, h2, h3, h4, h5, h6, .part-head, .line-title';
  */
 export function mendSheets(main: HTMLElement): void {
   if ('CSSMarginRule' in window) return;
-  tellVehicle(main);
-  const boxes: HTMLElement[] = [];
+  tellAtFoot(main);
+  const undo: (() => void)[] = [];
   window.addEventListener('beforeprint', () => {
     const places = main.querySelectorAll<HTMLElement>(':scope > section, :scope > .sheets > section');
-    for (const place of [main, ...places]) boxes.push(...kept(place));
+    for (const place of [main, ...places]) undo.push(...kept(place));
+    for (const table of main.querySelectorAll('table')) undo.push(...keepEnds(table));
   });
   window.addEventListener('afterprint', () => {
-    for (const box of boxes.splice(0)) box.replaceWith(...box.childNodes);
+    for (const back of undo.splice(0)) back();
   });
 }
 
 /** A sheet that lies alone is known by its foot. */
-function tellVehicle(main: HTMLElement): void {
+function tellAtFoot(main: HTMLElement): void {
   const foot = document.querySelector('.colophon p');
-  const field = wordsIn(main.querySelector('.cover .job th'));
   const told = make('span', 'paper-lone');
   window.addEventListener('beforeprint', () => {
     const blank = '_'.repeat(16);
-    told.textContent = ` · Build: ${buildWords() || blank} · ${field}: ${blank}`;
+    told.textContent = ` · Build: ${buildWords() || blank} · ${vehicleWords(main, blank)}`;
     foot?.append(told);
   });
   window.addEventListener('afterprint', () => told.remove());
 }
 
-/** Puts each heading, the messages of a section behind it and the first thing that they guard into a box. */
-function kept(place: HTMLElement): readonly HTMLElement[] {
+/**
+ * Puts each heading, the messages of a section behind it and the first thing that they guard into a box; a table that
+ * may be longer than a sheet stays behind it, and the box asks for the room of its first lines.
+ */
+function kept(place: HTMLElement): readonly (() => void)[] {
   const boxes: HTMLElement[] = [];
   const leads = place.matches('.part') ? `${HEADINGS}, .message` : HEADINGS;
   for (const heading of place.querySelectorAll<HTMLElement>(`:scope > :is(${leads})`)) {
@@ -49,12 +53,13 @@ function kept(place: HTMLElement): readonly HTMLElement[] {
       next = next.nextElementSibling;
     }
     if (!next) continue;
-    const box = make('div', 'paper-kept');
+    const goesOn = next instanceof HTMLTableElement && isLong(next);
+    const box = make('div', goesOn ? 'paper-kept paper-leads' : 'paper-kept');
     heading.before(box);
-    box.append(...held, next);
+    box.append(...held, ...(goesOn ? [] : [next]));
     boxes.push(box);
   }
-  return boxes;
+  return boxes.map((box) => () => box.replaceWith(...box.childNodes));
 }
 
 /** What the print leaves out. */

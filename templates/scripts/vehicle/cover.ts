@@ -1,4 +1,3 @@
-import { say } from '../bay/elements.ts';
 import { wordsOf } from '../bay/field.ts';
 import type { KeptRecord } from './kept.ts';
 
@@ -13,13 +12,10 @@ export function vehicleLines(): readonly Line[] {
   }));
 }
 
-/** Writes what the record tells of the vehicle on the cover of a print, and where it is typed in for the job sheet. */
+/** Writes what the record tells of the vehicle where it is typed in for a print, and with that on all prints. */
 export function fillCover(lines: readonly Line[]): void {
   for (const { key, text } of lines) {
-    const name = CSS.escape(key);
-    const cell = document.querySelector(`.cover th[data-fact="${name}"] + td`);
-    if (cell) say(cell, text);
-    const input = document.querySelector<HTMLInputElement>(`input[data-fact="${name}"]`);
+    const input = document.querySelector<HTMLInputElement>(`input[data-fact="${CSS.escape(key)}"]`);
     if (!input || input.value === text) continue;
     input.value = text;
     input.dispatchEvent(new Event('input', { bubbles: true }));
