@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { SourceFile } from '../source/source-file.ts';
 import type { Span, Written } from '../source/span.ts';
 import { readYaml, type YamlValue } from '../syntax/read-yaml.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { yamlKey, yamlText } from '../syntax/read-yaml.ts';
 import type { TradeWords } from '../trade/words.ts';
 

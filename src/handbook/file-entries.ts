@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { AttributeTypes } from '../directives/attributes/attribute.ts';
 import { supply } from '../directives/supply.ts';
 import { tool } from '../directives/tool.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { releasesSchema } from '../release/entries.ts';
 import { settingsSchema } from '../shop/lists/settings.ts';
 import { daySchema } from '../visit/request/read-day.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { type RecallChanges, type RecalledVehicle, type RecallQuery, recallTouches } from './recall.ts';
 import type { GuideRecord } from './record.ts';
 

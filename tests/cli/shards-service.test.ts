@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { parse } from 'yaml';
-import { z } from 'zod';
+import * as z from 'zod';
 import { type Bench, baybook, bench, repository } from '../driver.ts';
 import { exampleWorkspace } from '../example-workspace.ts';
 import { long } from '../samples.ts';

@@ -23,6 +23,11 @@ const saidElsewhere: { readonly [name: string]: string } = {
   duck: 'BSD-2-Clause',
 };
 
+/** The licence of a package, by the description in its folder. */
+export function licenceOf({ name, license }: { readonly name: string; readonly license?: string }): string {
+  return saidElsewhere[name] ?? license ?? 'none named';
+}
+
 /** Every package that comes with Baybook, once for each version, by name. What only one kind of machine gets is left out. */
 export function runtimePackages(): readonly RuntimePackage[] {
   const { packages } = JSON.parse(readFileSync(join(repository, 'package-lock.json'), 'utf8')) as {
@@ -33,8 +38,9 @@ export function runtimePackages(): readonly RuntimePackage[] {
   );
   const described = shipped.map(([path]) => {
     const text = readFileSync(join(repository, path, 'package.json'), 'utf8');
-    const { name, version, license } = JSON.parse(text);
-    return { name, version, licence: saidElsewhere[name] ?? license ?? 'none named' };
+    const description = JSON.parse(text);
+    const { name, version } = description;
+    return { name, version, licence: licenceOf(description) };
   });
   return described.sort((a, b) => (a.name < b.name ? -1 : 1));
 }

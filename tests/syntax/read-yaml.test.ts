@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import { collector } from '../../src/diagnostics/report.ts';
 import { lineColumn, sourceFile } from '../../src/source/source-file.ts';
 import { readYaml, yamlText, yamlYesNo } from '../../src/syntax/read-yaml.ts';

@@ -34,7 +34,7 @@ const MOST_WORDS = 20_000;
 
 /** Opens a TrueType font. */
 export function openTypeface(bytes: Uint8Array): Typeface {
-  const opener = new PDFDocument({ autoFirstPage: false, compress: false });
+  const opener = new PDFDocument({ autoFirstPage: false, compress: false, font: '' });
   opener.font(Buffer.from(bytes));
   const face = openFont(opener);
   const { font } = face;

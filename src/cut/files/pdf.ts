@@ -21,6 +21,7 @@ export async function writePdf(
 ): Promise<Uint8Array> {
   const doc = new PDFDocument({
     autoFirstPage: false,
+    font: '',
     compress: false,
     pdfVersion: '1.7',
     info: {

@@ -1,5 +1,5 @@
 import type { IncomingMessage } from 'node:http';
-import { z } from 'zod';
+import * as z from 'zod';
 import { MAX_PICTURE_BYTES } from '../../pictures/limits.ts';
 import { benchPage } from '../pages.ts';
 import { benchFolder } from '../paths.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { factSchema, lineSchema, nodeSchema } from '../record.ts';
 import { type Comparison, changesWork } from './compare.ts';
 import { changeWords } from './say.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Report } from '../../diagnostics/report.ts';
 import { finding } from '../../diagnostics/rule-card.ts';
 import { readWords, wordsSchema } from '../../guide/index.ts';

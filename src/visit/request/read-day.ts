@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Report } from '../../diagnostics/report.ts';
 import type { SourceFile } from '../../source/source-file.ts';
 import type { Written } from '../../source/span.ts';

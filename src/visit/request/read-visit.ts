@@ -1,5 +1,5 @@
 import { posix } from 'node:path';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Report } from '../../diagnostics/report.ts';
 import { finding } from '../../diagnostics/rule-card.ts';
 import { misplaced } from '../../directives/rules/directive-misplaced.ts';
