@@ -21,6 +21,6 @@ const unit = units.map(({ name }) => name.replaceAll('·', '·?')).join('|');
  * in text, which a `<` ends.
  */
 const breakable = new RegExp(
-  `(?<=\\d)(?: (?=(?:\\d+/\\d+ )?(?:${unit}|people)(?![\\p{L}\\d])[^<>]*<)|–(?=\\d[^<>]*<))`,
+  ` (?<=\\d )(?=(?:\\d+/\\d+ )?(?:${unit}|people)(?![\\p{L}\\d])[^<>]*<)|–(?<=\\d–)(?=\\d[^<>]*<)`,
   'gu',
 );

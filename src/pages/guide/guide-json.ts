@@ -1,7 +1,5 @@
 import { notChecked } from '../../checks/index.ts';
 import { actionsOf, type Placed } from '../../job/actions/walk.ts';
-import { portable } from '../../job/dry-run/portable.ts';
-import { scriptOf } from '../../job/dry-run/script.ts';
 import { actionWords, findTarget, isCounted, isFixing, zonesOfStep, zonesOfThing } from '../../job/index.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Action } from '../../model/inline.ts';
@@ -15,7 +13,7 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Recheck } from '../../units/recheck.ts';
 import type { TorquePass } from '../../units/torque.ts';
 import { notCheckedWords } from '../overview/not-checked.ts';
-import { firstBuilds } from '../rehearsal/rehearsal.ts';
+import { wholePlay } from '../rehearsal/rehearsal.ts';
 import { photoWords } from '../steps/evidence.ts';
 import type { GuideJson } from './guide-schema.ts';
 
@@ -76,7 +74,7 @@ export function guideJson(guide: Guide, job: Job, schema: string): GuideJson {
       text: notCheckedWords(one, guide),
       when: one.whens.map(whenText),
     })),
-    ledger: portable(scriptOf(guide, firstBuilds(job), null)),
+    ledger: wholePlay(guide)(job).ledger,
     visit: guide.visit && visitJson(guide.visit),
     plans: job.plans.map((plan) => planJson(plan, inspections)),
   };

@@ -14,12 +14,12 @@ import { buildsFor, dateWords, identityWords, shortFingerprint } from '../frame/
 import { isBlank, proseMarkup } from '../frame/prose.ts';
 import type { FrameView } from '../frame/shared-views.ts';
 import { aboutRows } from '../overview/about.ts';
-import { comesOffRows } from '../overview/comes-off.ts';
+import { comesOff } from '../overview/comes-off.ts';
 import { contentsRows } from '../overview/contents.ts';
 import { courseViews } from '../overview/course.ts';
 import { coverView } from '../overview/cover.ts';
 import { glanceRows } from '../overview/glance.ts';
-import { limitRows } from '../overview/limits.ts';
+import { isLimit } from '../overview/limits.ts';
 import { pickerView, pickTable, tableMarkup } from '../overview/pick-table.ts';
 import { safetyGroups, signalKey } from '../overview/safety.ts';
 import { scheduleViews } from '../overview/schedule.ts';
@@ -134,21 +134,23 @@ function guideView(guide: Guide, job: Job, context: GuideContext): GuideView {
 /** Everything that the parts of a guide's page look up. */
 function guideContext(guide: Guide, job: Job, page: PageContext): GuideContext {
   const steps = numberSteps(guide, job);
-  const marks = marksSince(page.standing);
-  const draft = {
+  const gathered = job.plans.flatMap(({ gather }) =>
+    [gather.wear, gather.tools, gather.supplies, gather.kit].flat(),
+  );
+  const limits = [...guide.items.values()].filter(isLimit);
+  return {
     ...page,
     guide,
     job,
     steps,
-    marks,
-    listed: new Set<string>(),
+    marks: marksSince(page.standing),
+    listed: new Set([
+      ...gathered.map((line) => line.item),
+      ...comesOff({ guide, steps }).map(({ item }) => item.id),
+      ...limits.map(({ id }) => id),
+    ]),
     places: '',
     drawing: zonedDrawing(guide, page),
     twins: new Map(),
   };
-  const gathered = job.plans.flatMap(({ gather }) =>
-    [gather.wear, gather.tools, gather.supplies, gather.kit].flat(),
-  );
-  const rows = [...comesOffRows(draft), ...limitRows(draft)].map((row) => row.item);
-  return { ...draft, listed: new Set([...gathered.map((line) => line.item), ...rows]) };
 }

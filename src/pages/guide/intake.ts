@@ -4,7 +4,7 @@ import type { CutTemplate } from '../../model/cut-template.ts';
 import type { Part } from '../../model/item.ts';
 import type { GuideContext } from '../frame/context.ts';
 import { shownWhen } from '../frame/plans.ts';
-import { comesOffRows } from '../overview/comes-off.ts';
+import { comesOff } from '../overview/comes-off.ts';
 import { placeName } from '../overview/vehicle.ts';
 import type { IntakePlace } from './bay-data.ts';
 
@@ -14,7 +14,7 @@ import type { IntakePlace } from './bay-data.ts';
  */
 export function intakePlaces(context: GuideContext): readonly IntakePlace[] {
   const { guide } = context;
-  const touched = new Set([...comesOffRows(context).map(({ item }) => item), ...panels(guide.templates)]);
+  const touched = new Set([...comesOff(context).map(({ item }) => item.id), ...panels(guide.templates)]);
   const parts = [...guide.items.values()].filter((item): item is Part => item.kind === 'part');
   const order = [...guide.zones.keys()];
   return parts

@@ -10,24 +10,34 @@ import type { ComesOffRow } from './list-views.ts';
 
 type VehicleItem = Part | Fastener | Connector;
 
-/** The parts, fasteners and connectors of the vehicle that the job touches, in the order of declaration. */
+/** A line for each thing that comes off, in the order of declaration. */
 export function comesOffRows(context: GuideContext): readonly ComesOffRow[] {
-  const firstSteps = firstActions(context);
-  return [...context.guide.items.values()].filter(isOfVehicle).flatMap((item) => {
+  return comesOff(context).map(({ item, first }) => ({
+    ...shownWhen(context, item.when),
+    item: item.id,
+    id: itemAnchor(item.id),
+    name: item.noun.label,
+    page: pageOfItem(item, context),
+    picture: ownPictureOf(item, context),
+    count: countWords(item),
+    detail: detailWords(item, context),
+    first: [first ? stepRef(context, first) : null].filter((ref) => ref !== null),
+  }));
+}
+
+/** A thing that comes off, and the id of the first step that acts on it. */
+interface ComesOff {
+  readonly item: VehicleItem;
+  readonly first: string | undefined;
+}
+
+/** The parts, fasteners and connectors of the vehicle that the job touches, in the order of declaration. */
+export function comesOff({ guide, steps }: Pick<GuideContext, 'guide' | 'steps'>): readonly ComesOff[] {
+  const firstSteps = firstActions(steps);
+  return [...guide.items.values()].filter(isOfVehicle).flatMap((item) => {
     const first = firstSteps.get(item.id);
     // A platform's parts are there for all its guides; one that this job leaves alone is no line of it.
-    if (!first && item.kind === 'part' && item.fromPlatform) return [];
-    return {
-      ...shownWhen(context, item.when),
-      item: item.id,
-      id: itemAnchor(item.id),
-      name: item.noun.label,
-      page: pageOfItem(item, context),
-      picture: ownPictureOf(item, context),
-      count: countWords(item),
-      detail: detailWords(item, context),
-      first: [first ? stepRef(context, first) : null].filter((ref) => ref !== null),
-    };
+    return !first && item.kind === 'part' && item.fromPlatform ? [] : [{ item, first }];
   });
 }
 
@@ -49,9 +59,9 @@ function detailWords(item: VehicleItem, { shop, guide }: GuideContext): string |
 }
 
 /** The step of each item's first action. */
-function firstActions(context: GuideContext): ReadonlyMap<string, string> {
+function firstActions(steps: GuideContext['steps']): ReadonlyMap<string, string> {
   const first = new Map<string, string>();
-  for (const { step } of context.steps.values()) {
+  for (const { step } of steps.values()) {
     for (const { node } of actionsOf(step)) {
       if (!first.has(node.target.value)) first.set(node.target.value, step.id);
     }

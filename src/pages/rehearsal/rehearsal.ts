@@ -4,6 +4,7 @@ import { actionsOf, placedIn } from '../../job/actions/walk.ts';
 import { actionsIn, portable } from '../../job/dry-run/portable.ts';
 import { scriptOf } from '../../job/dry-run/script.ts';
 import { findTarget, isFixing, mentionWords, provesOf, stepsOf, targetNoun } from '../../job/index.ts';
+import { oncePer } from '../../job/once.ts';
 import type { Prove } from '../../model/block.ts';
 import type { Guide, Step } from '../../model/guide.ts';
 import type { Action } from '../../model/inline.ts';
@@ -17,7 +18,7 @@ import type { LaidOut, Name, RehearsalData } from './rehearsal-data.ts';
 
 /** What a rehearsal of a guide is made from. */
 export function rehearsalData(guide: Guide, job: Job, { steps }: Pick<GuideContext, 'steps'>): RehearsalData {
-  const script = scriptOf(guide, firstBuilds(job), null);
+  const { script, ledger } = wholePlay(guide)(job);
   const written = writtenActions(guide);
   const ask = questionsOf(guide);
   const { vehicle, left, right } = guide.words;
@@ -30,7 +31,7 @@ export function rehearsalData(guide: Guide, job: Job, { steps }: Pick<GuideConte
     fingerprint: job.fingerprint,
     words: { vehicle, left, right },
     plans: job.plans.map((plan) => rehearsedPlan(plan, guide)),
-    ledger: portable(script),
+    ledger,
     names: namesIn(guide),
     steps: Object.fromEntries([...steps.values()].map(({ step }) => [step.id, rehearsedStep(step, job)])),
     drives: drivesIn(guide),
@@ -50,6 +51,14 @@ export function rehearsalData(guide: Guide, job: Job, { steps }: Pick<GuideConte
     }),
   };
 }
+
+/** A whole job ready for playing, and the same as plain data: the rehearsal and the guide's own data hold it alike. */
+export const wholePlay = oncePer((guide: Guide) =>
+  oncePer((job: Job) => {
+    const script = scriptOf(guide, firstBuilds(job), null);
+    return { script, ledger: portable(script) };
+  }),
+);
 
 /** One build of each plan: all of a plan read alike. */
 export function firstBuilds(job: Job): readonly Plan['builds'][number][] {
