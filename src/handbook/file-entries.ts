@@ -94,7 +94,7 @@ export const fileEntries: readonly HandbookEntry[] = [
   {
     name: 'fasteners.yaml',
     title: 'fasteners.yaml, kinds of fastener',
-    lead: 'What is known of a kind of fastener, once. A guide names the kind with `type=`.',
+    lead: 'What is known of a kind of fastener, once. A guide names the kind with `type=`; what comes in the box is of the kind whose name ends its own.',
     rows: entryKeys(typeKeys, fastenerType.attributes),
     example: {
       'fasteners.yaml':

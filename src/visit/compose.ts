@@ -150,7 +150,7 @@ function sectionsOf(
     const intro = places.flatMap((place) => {
       if (told.has(place.id)) return place.intro.filter(({ type }) => type === 'message');
       told.add(place.id);
-      return place.intro;
+      return places.length === 1 ? place.intro : ofWork(place.intro, composition.nameOf(place.guide));
     });
     const count = (opened.get(key) ?? 0) + 1;
     opened.set(key, count);
@@ -159,6 +159,14 @@ function sectionsOf(
     work.set(made.id, workOf(node));
   }
   return { sections, work };
+}
+
+/** What several guides tell the owner under one heading, each by its own. */
+function ofWork(blocks: readonly Block[], name: string): readonly Block[] {
+  const title: Prose = [{ type: 'text', value: `For the owner: ${lowered(name)}`, at: null }];
+  return blocks.map((block) =>
+    block.type === 'owner' && block.title === null ? { ...block, title } : block,
+  );
 }
 
 function sectionOf(

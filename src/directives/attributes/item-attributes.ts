@@ -57,7 +57,7 @@ export const itemAttributes = {
 export const pictureAttributes = {
   picture: meant(
     { ...words, expects: 'the path of a picture, as in `pictures/bracket.svg`' },
-    'What it looks like, by itself. Stands small where it is listed, and large where its facts open over a step. Without it a tool has that of the crib, and a fastener that of its type.',
+    'What it looks like, by itself. Stands small where it is listed, and large where its facts open over a step. Without it a tool has that of the crib, a fastener that of its type, and what is in the box that of the type whose name ends its own.',
   ),
   alt: meant(words, 'What its own picture shows, for whoever cannot see it; without it, its name is told.'),
 };

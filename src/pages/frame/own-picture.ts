@@ -3,6 +3,7 @@ import type { Item } from '../../model/item.ts';
 import type { Shop } from '../../model/shop.ts';
 import type { PictureView } from '../steps/block-views.ts';
 import type { PageContext } from './context.ts';
+import { typeOfItem } from './type-of-item.ts';
 
 /** The own picture of a thing as pages show it. */
 export interface OwnPictureView {
@@ -17,12 +18,12 @@ export interface OwnPictureView {
  */
 export function pictureOfItem(
   item: Item,
-  { crib, ownPictures }: Pick<Shop, 'crib' | 'ownPictures'>,
+  shop: Pick<Shop, 'crib' | 'fastenerTypes' | 'ownPictures'>,
 ): PictureFact | null {
   if (item.picture) return item.picture;
-  if (crib.has(item.id)) return ownPictures.get(`tool ${item.id}`) ?? null;
-  const type = item.kind === 'fastener' ? item.type?.value : undefined;
-  return type === undefined ? null : (ownPictures.get(`fastener ${type}`) ?? null);
+  if (shop.crib.has(item.id)) return shop.ownPictures.get(`tool ${item.id}`) ?? null;
+  const type = typeOfItem(item, shop);
+  return type && (shop.ownPictures.get(`fastener ${type.id}`) ?? null);
 }
 
 /** The same as it stands beside the item's name. */

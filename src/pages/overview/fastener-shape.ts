@@ -3,6 +3,7 @@ import type { Fastener, FastenerType, KitItem } from '../../model/item.ts';
 import type { Shop } from '../../model/shop.ts';
 import type { Drive } from '../../trade/drives.ts';
 import type { FastenerShape } from '../../trade/glossary/glossary.ts';
+import { typeOfItem } from '../frame/type-of-item.ts';
 
 /** Drives that tell the shape by themselves; a recess may sit in a pan head, a countersunk one or a flange. */
 const telling: ReadonlySet<Drive['kind']> = new Set(['hexagon', 'push-in', 'pull-out']);
@@ -17,7 +18,7 @@ export function shapeOfItem(
   item: Fastener | KitItem,
   shop: Pick<Shop, 'fastenerTypes'>,
 ): FastenerShape | null {
-  const type = item.kind === 'fastener' && item.type ? shop.fastenerTypes.get(item.type.value) : undefined;
+  const type = typeOfItem(item, shop);
   return (type && shapeOfType(type)) ?? shapeOf(item.noun.label, item.drive?.value ?? null);
 }
 

@@ -10,6 +10,7 @@ import { ownPictureOf } from '../frame/own-picture.ts';
 import { shownIn, shownWhen, varying } from '../frame/plans.ts';
 import { fastenerTypePath, toolPath } from '../frame/reference-paths.ts';
 import type { VaryingView } from '../frame/shared-views.ts';
+import { typeOfItem } from '../frame/type-of-item.ts';
 import { mergeSets } from './gather-sets.ts';
 import type { GatherRow, GatherView } from './list-views.ts';
 
@@ -91,8 +92,8 @@ function gatherRows<L extends GatherLine>(
 /** Where the site tells more of an item: the page of a thing of the crib, or of a kind of fastener. */
 export function pageOfItem(item: Item, { shop, shelf }: GuideContext): string | null {
   if (shop.crib.has(item.id)) return shelf.page(toolPath(item.id));
-  const type = item.kind === 'fastener' ? item.type?.value : undefined;
-  return type !== undefined && shop.fastenerTypes.has(type) ? shelf.page(fastenerTypePath(type)) : null;
+  const type = typeOfItem(item, shop);
+  return type && shelf.page(fastenerTypePath(type.id));
 }
 
 /** Sorted by the step that needs it first; what no step names stands last. */

@@ -11,6 +11,7 @@ import { formatBoth, formatQuantity, quantityOf } from '../../units/format.ts';
 import type { Millimetres } from '../../units/quantity.ts';
 import { numberSteps } from '../frame/context.ts';
 import { itemAnchor } from '../frame/mention.ts';
+import { typeOfItem } from '../frame/type-of-item.ts';
 import { shapeOfItem } from '../overview/fastener-shape.ts';
 import { fixingWords } from '../overview/gather.ts';
 import { placesOfStep } from '../overview/vehicle.ts';
@@ -54,8 +55,8 @@ export interface GuideSummary {
   readonly messages: { readonly [word in SignalWord]?: readonly string[] };
   /** The parts of its platform that some action of it names. */
   readonly handled: readonly string[];
-  /** The parts of its platform that it cuts, each with the id of a template for it. */
-  readonly cuts: { readonly [part: string]: string };
+  /** The parts of its platform that it cuts or bolts through, each with the place of a template or of the bolt. */
+  readonly worked: { readonly [part: string]: string };
   /** Ids of the steps that are done in each place of its platform's drawing: a zone, `whole` or `off`. */
   readonly zones: { readonly [place: string]: readonly string[] };
   /** Every name by which a link can lead to a place of the page. */
@@ -132,7 +133,7 @@ export function summaryOf(
     fasteners: fastenerUses(guide, job, shop),
     messages: messagePlaces(job),
     handled: handledParts(guide, shop),
-    cuts: cutParts(guide, shop),
+    worked: workedParts(guide, shop),
     zones: stepsByPlace(guide, job),
     anchors: [...guide.anchors],
     unverified,
@@ -169,22 +170,32 @@ function toolUses({ items }: Guide, job: Job, { crib }: Pick<Shop, 'crib'>): Gui
   return Object.fromEntries([...uses].map(([id, steps]) => [id, [...steps]]));
 }
 
-function fastenerUses({ items }: Guide, job: Job, shop: Pick<Shop, 'fastenerTypes'>): readonly FastenerUse[] {
+function fastenerUses(guide: Guide, job: Job, shop: Pick<Shop, 'fastenerTypes'>): readonly FastenerUse[] {
   const steps = new Map<string, Set<string>>();
+  // A fixing that nothing turns, such as a rivet nut, is in no list of fasteners: what is done to it tells.
+  for (const step of stepsOf(guide)) {
+    for (const { node } of actionsOf(step)) {
+      const id = node.target.value;
+      steps.set(id, (steps.get(id) ?? new Set<string>()).add(step.id));
+    }
+  }
   for (const { item, removedIn, putIn, tightenedIn } of job.plans.flatMap((plan) => plan.fasteners)) {
     const own = steps.get(item) ?? new Set<string>();
     for (const step of [removedIn, putIn, tightenedIn]) if (step !== null) own.add(step);
     steps.set(item, own);
   }
-  return [...items.values()]
-    .filter((item) => isFixing(item))
-    .map((item) => ({
+  return [...guide.items.values()].flatMap((item) => {
+    if (item.kind !== 'fastener' && item.kind !== 'kit') return [];
+    const type = typeOfItem(item, shop);
+    if (type === null && !isFixing(item)) return [];
+    return {
       name: itemWords(item),
       count: countWords(item),
-      type: (item.kind === 'fastener' && item.type?.value) || null,
+      type: type?.id ?? null,
       terms: termsOf(item, shop),
       steps: [...(steps.get(item.id) ?? [])],
-    }));
+    };
+  });
 }
 
 /** The terms of a fastener's drive, its own or that of its type, and of its shape. */
@@ -210,12 +221,15 @@ function handledParts(guide: Guide, { platforms }: Pick<Shop, 'platforms'>): rea
   return [...new Set(targets.filter((id) => parts?.has(id)))];
 }
 
-function cutParts(guide: Guide, { platforms }: Pick<Shop, 'platforms'>): GuideSummary['cuts'] {
+function workedParts(guide: Guide, { platforms }: Pick<Shop, 'platforms'>): GuideSummary['worked'] {
   const parts = platforms.get(guide.platform.value)?.parts;
   const cuts = [...guide.templates.values()].flatMap(({ id, panel }) =>
-    panel && parts?.has(panel.value) ? [[panel.value, id] as const] : [],
+    panel ? [[panel.value, id] as const] : [],
   );
-  return Object.fromEntries(cuts);
+  const bolted = [...guide.items.values()].flatMap((item) =>
+    isFixing(item) ? item.stack.map(({ value }) => [value, itemAnchor(item.id)] as const) : [],
+  );
+  return Object.fromEntries([...bolted, ...cuts].filter(([part]) => parts?.has(part)));
 }
 
 function stepsByPlace(guide: Guide, job: Job): GuideSummary['zones'] {

@@ -95,7 +95,7 @@ export function platformPage(
   };
 }
 
-/** The guides of the platform that act on a part of it or cut it, each with the place where that stands. */
+/** The guides of the platform that act on a part of it, cut it or bolt through it, each with the place where that stands. */
 function handledIn(
   part: string,
   platform: Platform,
@@ -105,7 +105,7 @@ function handledIn(
   return guides
     .filter((guide) => guide.platform === platform.id)
     .flatMap((guide) => {
-      const place = guide.handled.includes(part) ? itemAnchor(part) : guide.cuts[part];
+      const place = guide.handled.includes(part) ? itemAnchor(part) : guide.worked[part];
       if (place === undefined) return [];
       return [{ text: guide.title, href: `${root}${guideFolder(guide)}index.html#${place}` }];
     });

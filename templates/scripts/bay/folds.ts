@@ -44,7 +44,7 @@ export function startFolds(main: HTMLElement, { onChange, picker }: Keeper): voi
 }
 
 function foldsOf(main: HTMLElement): readonly Fold[] {
-  const lists = [...main.querySelectorAll<HTMLElement>('.part > .gather')];
+  const lists = [...main.querySelectorAll<HTMLElement>('.part > :is(.gather, .limits)')];
   const glance = main.querySelector<HTMLElement>('.glance');
   const links = main.querySelectorAll<HTMLElement>('.glance ~ .schedule-link');
   const key = main.querySelector<HTMLElement>('.signal-key');
@@ -55,12 +55,24 @@ function foldsOf(main: HTMLElement): readonly Fold[] {
   ];
 }
 
-/** "Hands-on: 2 h 8 min to 5 h 9 min, likely 2 h 56 min". */
+/**
+ * "Hands-on: 2 h 8 min to 5 h 9 min, likely 2 h 56 min". Where builds differ a line would be a paragraph: it then names
+ * the ranges of two, "1 h to 3 h or 2 h to 4 h, by build", and of more that they differ.
+ */
 function firstRow(table: HTMLElement): () => string {
   return () => {
     const row = table.querySelector('tr');
-    const lines = [...(row?.querySelectorAll('td > div:not(.detail)') ?? [])].filter(isOfBuild);
-    return `${wordsOf(row?.querySelector('th'))}: ${lines.map((line) => shownWords(line)).join('; ')}`;
+    const lines = [...(row?.querySelectorAll('td > div:not(.detail)') ?? [])]
+      .filter(isOfBuild)
+      .map(shownWords);
+    const ranges = lines.map((line) => line.replace(/,.*$/s, ''));
+    const said =
+      lines.length < 2
+        ? lines.join('')
+        : lines.length === 2
+          ? `${ranges.join(' or ')}, by build`
+          : 'differs by build';
+    return `${wordsOf(row?.querySelector('th'))}: ${said}`;
   };
 }
 

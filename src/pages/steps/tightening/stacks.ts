@@ -128,7 +128,8 @@ function positionsView(
       bolt: bolt.noun.label,
       cells: Array.from({ length: most }, (_, index) => {
         const piece = stacks[row]?.[index];
-        return piece ? `${letters.get(piece.id)} ${piece.noun.label}` : '';
+        // A letter stays with its name in a narrow column.
+        return piece ? `${letters.get(piece.id)}\u00a0${piece.noun.label}` : '';
       }),
     })),
   };
