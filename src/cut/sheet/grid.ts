@@ -16,21 +16,22 @@ interface Grid {
 
 /**
  * The grids of one window over a drawing that need the fewest sheets, over all offsets in steps of 1 mm: among
- * those the one whose seams do least harm, and the best of those whose seams keep clear of every hole.
+ * those the one whose seams do least harm, and the best of those whose seams keep clear of every hole. None of more
+ * sheets than `most`.
  */
 export function gridsOf(
   content: Content,
   raster: Raster,
   bounds: Bounds,
   size: WindowSize,
-  landscape: boolean,
+  { landscape, most }: { readonly landscape: boolean; readonly most: number },
 ): Tiling[] {
   const across = offsets(bounds.minX, raster.width, size.width, axisThings(content, 'x'));
   const up = offsets(bounds.minY, raster.height, size.height, axisThings(content, 'y'));
   const clear = (all: readonly Offset[]): Offset[] => all.filter(({ cost }) => cost < HOLE_COST);
-  const fewest = search(raster, across, up);
+  const fewest = search(raster, across, up, most);
   const found =
-    fewest && fewest.cost >= HOLE_COST ? [fewest, search(raster, clear(across), clear(up))] : [fewest];
+    fewest && fewest.cost >= HOLE_COST ? [fewest, search(raster, clear(across), clear(up), most)] : [fewest];
   return found.flatMap((grid): Tiling[] => {
     if (!grid) return [];
     const { x, y, tiles, cost } = grid;
@@ -53,8 +54,13 @@ function axisThings(content: Content, axis: 'x' | 'y'): AxisThings {
   };
 }
 
-/** The grid of fewest sheets; among those, the first that costs least. `null` where there are no offsets. */
-function search(raster: Raster, across: readonly Offset[], up: readonly Offset[]): Grid | null {
+/** The grid of fewest sheets; among those, the first that costs least. `null` where each offset needs more than `limit`. */
+function search(
+  raster: Raster,
+  across: readonly Offset[],
+  up: readonly Offset[],
+  limit: number,
+): Grid | null {
   let best: Grid | null = null;
   for (const y of up) {
     const strips = stripsOf(raster, y);
@@ -64,14 +70,12 @@ function search(raster: Raster, across: readonly Offset[], up: readonly Offset[]
       const step = -x.shift;
       const cost = x.cost + y.cost;
       const cheaper = !best || cost < best.cost;
-      if (best) {
-        if (step >= moreUntil) moreUntil = step + stuckFor(strips, x, y, best.tiles.length + 1);
-        if (step < moreUntil) continue;
-        if (!cheaper && step >= asManyUntil) asManyUntil = step + stuckFor(strips, x, y, best.tiles.length);
-        if (!cheaper && step < asManyUntil) continue;
-      }
-      const most: number = best ? best.tiles.length - (cheaper ? 0 : 1) : Number.POSITIVE_INFINITY;
-      const tiles = needed(strips, x, y, most);
+      const fewest: number = best ? best.tiles.length : limit;
+      if (step >= moreUntil) moreUntil = step + stuckFor(strips, x, y, fewest + 1);
+      if (step < moreUntil) continue;
+      if (!cheaper && step >= asManyUntil) asManyUntil = step + stuckFor(strips, x, y, fewest);
+      if (!cheaper && step < asManyUntil) continue;
+      const tiles = needed(strips, x, y, cheaper ? fewest : fewest - 1);
       if (tiles) best = { x, y, tiles, cost };
     }
   }

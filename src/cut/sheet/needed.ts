@@ -10,9 +10,12 @@ export function stripsOf({ width, height, inkAbove }: Raster, { bands }: Offset)
     const from = Math.max(0, bands[band] ?? 0);
     const strip = new Int32Array(width + 1).fill(width);
     if (from >= height) return strip;
+    const row = inkAbove.subarray(from * width, (from + 1) * width);
+    const end = Math.min(to, height);
+    let first = width;
     for (let x = width - 1; x >= 0; x--) {
-      const inked = (inkAbove[x * height + from] ?? height) < Math.min(to, height);
-      strip[x] = inked ? x : (strip[x + 1] ?? width);
+      if ((row[x] ?? height) < end) first = x;
+      strip[x] = first;
     }
     return strip;
   });

@@ -6,7 +6,7 @@ import { flattenSegment, type Segment, startOf } from '../../geometry/segment.ts
 export interface Raster {
   readonly width: number;
   readonly height: number;
-  /** At column × height + row: the first inked row of that column at or above that row; `height` for none. */
+  /** At row × width + column: the first inked row of that column at or above that row; `height` for none. */
   readonly inkAbove: Int32Array;
 }
 
@@ -19,7 +19,7 @@ export function rasterise(segments: readonly Segment[], bounds: Bounds): Raster 
     // What lies on the last edge belongs to the last square.
     const column = Math.min(width - 1, Math.max(0, Math.floor(x - bounds.minX + 1e-9)));
     const row = Math.min(height - 1, Math.max(0, Math.floor(y - bounds.minY + 1e-9)));
-    inkAbove[column * height + row] = row;
+    inkAbove[row * width + column] = row;
   };
   for (const segment of segments) {
     let from = startOf(segment);
@@ -31,9 +31,8 @@ export function rasterise(segments: readonly Segment[], bounds: Bounds): Raster 
       from = to;
     }
   }
-  for (let at = width * height - 2; at >= 0; at--) {
-    const isTop = (at + 1) % height === 0;
-    if (!isTop) inkAbove[at] = Math.min(inkAbove[at] ?? height, inkAbove[at + 1] ?? height);
+  for (let at = width * (height - 1) - 1; at >= 0; at--) {
+    if (inkAbove[at] === height) inkAbove[at] = inkAbove[at + width] ?? height;
   }
   return { width, height, inkAbove };
 }

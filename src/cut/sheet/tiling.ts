@@ -51,11 +51,14 @@ export function tile(content: Content, sizes: WindowSizes): Tiling {
 function candidates(content: Content, sizes: WindowSizes): Tiling[] {
   const bounds = grow(unite(content.segments.map(segmentBounds)), LINE);
   const raster = rasterise(content.segments, bounds);
-  return [
-    ...gridsOf(content, raster, bounds, sizes.upright, false),
-    ...gridsOf(content, raster, bounds, sizes.lying, true),
-    ...pinwheelsOf(content, bounds, sizes),
-  ];
+  const upright = gridsOf(content, raster, bounds, sizes.upright, {
+    landscape: false,
+    most: Number.POSITIVE_INFINITY,
+  });
+  // What needs two sheets more than another is never taken.
+  const most = 1 + Math.min(...upright.map(({ windows }) => windows.length));
+  const lying = gridsOf(content, raster, bounds, sizes.lying, { landscape: true, most });
+  return [...upright, ...lying, ...pinwheelsOf(content, bounds, sizes)];
 }
 
 /** What all windows of a tiling cover together. */
