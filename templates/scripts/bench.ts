@@ -160,12 +160,15 @@ async function start(guide: string): Promise<void> {
   };
   const drawList = (): void => {
     const used = new Set(view.figures.map(({ src }) => src));
-    // One that shows the own picture of a thing has none in the folder of the guide.
+    const where = ({ step, caption }: BenchView['figures'][number]) =>
+      step === '' ? caption : `in “${step}”`;
     const figures = view.figures.flatMap((figure, index) =>
-      figure.src === ''
-        ? []
-        : [entry(figure.src, figure.step === '' ? figure.caption : `in “${figure.step}”`, index)],
+      figure.src === '' ? [] : [entry(figure.src, where(figure), index)],
     );
+    // The own picture of a thing lies where the thing is declared, and other guides show it too.
+    const ofThings = view.figures
+      .filter(({ src, of }) => src === '' && of !== '')
+      .map((figure) => make('p', '', make('b', '', figure.of), ` ${where(figure)}`));
     const free = view.pictures
       .filter(({ src }) => !used.has(src))
       .map(({ src }) => entry(src, 'not in the guide yet', null));
@@ -173,6 +176,9 @@ async function start(guide: string): Promise<void> {
       drop,
       ...(free.length > 0 ? [make('h2', '', 'Not used yet'), ...free] : []),
       ...(figures.length > 0 ? [make('h2', '', 'In the guide'), ...figures] : []),
+      ...(ofThings.length > 0
+        ? [make('h2', '', 'Pictures of things, kept where these are declared'), ...ofThings]
+        : []),
     );
   };
   take(null);

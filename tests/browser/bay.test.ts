@@ -169,6 +169,8 @@ describe('a device that keeps nothing', () => {
   );
 });
 
+const namesAndWords = (all: readonly Element[]) => all.map((one) => `${one.tagName} ${one.textContent}`);
+
 describe('the bay screen', () => {
   const next = (page: Page) => page.locator('.bay-next');
   const enter = (page: Page) => page.getByRole('button', { name: 'One step at a time' }).click();
@@ -191,6 +193,12 @@ describe('the bay screen', () => {
       'Back to Cut',
       'All 4 steps',
       expect.stringMatching(/^Done\. To step 4\s+Hang the cradle$/),
+    ]);
+    // Whoever listens hears the guide and the section before the step.
+    expect(await page.locator('main :is(h1, h2, h3, h4):visible').evaluateAll(namesAndWords)).toEqual([
+      `H1 ${fixture.guide.title.value}`,
+      'H2 Cut',
+      'H3 Cut the notch',
     ]);
     // Another tab, without a place in its link.
     const again = await page.context().newPage();
@@ -323,6 +331,11 @@ describe('the map of the guide', () => {
     expect(await line.textContent()).toBe(`${things} things, 1 laid out`);
     await line.click();
     expect(await need.isVisible()).toBe(false);
+    // The browser's own search looks in a folded list and opens it, as here for the words of an address.
+    const found = await guide({ hash: '#:~:text=Torque%20wrench' });
+    await expect.poll(() => found.page.locator('#need .gather').isVisible()).toBe(true);
+    expect(await found.page.locator('#need .bay-fold').getAttribute('aria-expanded')).toBe('true');
+    await found.page.context().close();
     // A link to a row opens its list; so does an address.
     await page.locator('#arch a.item').first().click();
     expect(await need.isVisible()).toBe(true);

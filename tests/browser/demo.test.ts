@@ -254,6 +254,29 @@ describe.runIf(long)('by keys alone', () => {
 });
 
 describe('what a technician meets first on a phone', () => {
+  const templates = ['flush-sensors', 'side-awning', 'lamp-cradle', 'roof-vent', 'switch-panel'];
+  it.each(sampleOf(templates, 1))(
+    'every letter of a template is read, whole or enlarged by a touch: %s',
+    async (id) => {
+      const { page, faults } = await open(site.browser, site.folder, `guides/${id}/index.html`);
+      const least = (drawing: Element) => {
+        const letters = [...drawing.querySelectorAll('text')].map((text) =>
+          Number(text.getAttribute('font-size')),
+        );
+        return Math.min(...letters) * (drawing.querySelector('svg')?.getScreenCTM()?.a ?? 0);
+      };
+      for (const drawing of await page.locator('.plate.drawing:visible').all()) {
+        const turn = drawing.locator('+ .large-turn');
+        if (await turn.isVisible()) await turn.click();
+        expect(await drawing.evaluate(least)).toBeGreaterThan(9);
+      }
+      expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBe(0);
+      expect(await axeFaults(page, '.template')).toEqual([]);
+      expect(faults).toEqual([]);
+      await page.context().close();
+    },
+  );
+
   it.runIf(long)('no number stands apart from its unit, at any width', async () => {
     const guides = pages.filter((path) => /^guides\/.*index\.html$/.test(path));
     const parted = await on(guides, async (path) => {

@@ -58,9 +58,10 @@ A van.
 
 ::part[Headlining]{#headlining}
 ::part[Roof panel]{#roof}
+::part[Roof rail]{#rail length="3 mm"}
 `;
   const work =
-    '::none{of=tools}\n::none{of=kit}\n::part{#headlining}\n\n::step[Lower it]{#lower}\n\n:remove[headlining]. :refit[headlining].\n';
+    '::none{of=tools}\n::part{#headlining}\n::part{#rail}\n::kit[Eye bolt]{#eye-bolt thread=M8 grade=8.8 length="12 mm" stack=rail}\n\n::step[Lower it]{#lower}\n\n:remove[headlining]. :fit[eye-bolt]. :refit[headlining].\n';
   const found = await bench(
     exampleWorkspace({ 'platforms/example-van.md': platform, 'example/guide.md': work }),
   );
@@ -72,5 +73,9 @@ A van.
     '<th scope="row">Headlining</th><td><a href="../../guides/example/index.html#item_headlining">Example guide</a></td>',
   );
   expect(shared).toContain('<th scope="row">Roof panel</th><td>no guide yet</td>');
+  // A bolt through a part is work on it, though no action names the part.
+  expect(shared).toContain(
+    '<th scope="row">Roof rail</th><td><a href="../../guides/example/index.html#item_eye-bolt">Example guide</a></td>',
+  );
   expect(await found.page('guides/example/index.html')).toContain('id="item_headlining"');
 });

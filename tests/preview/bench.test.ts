@@ -61,6 +61,14 @@ describe('a figure that the bench writes', () => {
     );
   });
 
+  it('is told apart from one that shows the own picture of a thing', () => {
+    const text = `${head}\n${written}\n\n:::figure[Lamp, plugged]{of=lamp}\n:::\n`;
+    expect(readFigures(source(text)).figures.map(({ src, of, step }) => [src, of, step])).toEqual([
+      ['pictures/lamp.jpg', '', 'Hang it'],
+      ['', 'lamp', 'Hang it'],
+    ]);
+  });
+
   it('keeps the line ends of the file', () => {
     const dos = head.replaceAll('\n', '\r\n');
     const text = textOf(addFigure(source(dos), figure, last(dos)));
@@ -70,7 +78,9 @@ describe('a figure that the bench writes', () => {
 
   it('reads back as it was written, and written again changes no byte', () => {
     const text = textOf(addFigure(source(head), figure, last(head)));
-    const [{ directive: _, step: __, ...back } = figure as never] = readFigures(source(text)).figures;
+    const [{ directive: _, step: __, of: ___, ...back } = figure as never] = readFigures(
+      source(text),
+    ).figures;
     expect({
       ...back,
       marks: back.marks.map(({ letter, at, text: words }) => ({ letter, at, text: words })),

@@ -15,7 +15,7 @@ import { itemsOf, type KnownItems, type PointedItem } from './bench-items.ts';
 import { cleanName } from './clean-name.ts';
 import type { BenchFigure } from './figure-text.ts';
 import { type PanelOrder, type PanelReading, readPanel } from './panel-points.ts';
-import { type FigurePlace, readFigures } from './read-figures.ts';
+import { type FigurePlace, type PlacedFigure, readFigures } from './read-figures.ts';
 import type { TextWritten } from './text-edit.ts';
 import { addFigure, changeFigure } from './write-figure.ts';
 import { addOutline } from './write-outline.ts';
@@ -26,7 +26,7 @@ export interface BenchView {
   /** Of the text that was read; what is written must come from it. */
   readonly edition: string;
   readonly pictures: readonly BenchPicture[];
-  readonly figures: readonly (BenchFigure & { readonly step: string })[];
+  readonly figures: readonly (BenchFigure & Pick<PlacedFigure, 'step' | 'of'>)[];
   readonly places: readonly FigurePlace[];
   readonly items: readonly PointedItem[];
   /** Whether the last change of the file was made here and can be taken back. */
@@ -285,7 +285,7 @@ async function picturesOf(
     'i',
   );
   const beside = [...(await files.list()).files.keys()].flatMap((path) => own.exec(path)?.[1] ?? []);
-  const all = [...new Set([...beside.sort(), ...figures.map(({ src }) => src)])];
+  const all = [...new Set([...beside.sort(), ...figures.map(({ src }) => src)])].filter((src) => src !== '');
   return Promise.all(
     all.map(async (src): Promise<BenchPicture> => {
       const bytes = pictureBytes(guide, src, files);

@@ -23,6 +23,8 @@ export interface PlacedFigure extends BenchFigure {
   readonly marks: readonly PlacedBenchMark[];
   /** The step that it stands in, by its title; empty outside one. */
   readonly step: string;
+  /** The thing whose own picture it shows, in the place of one beside the guide; empty for a picture of the guide. */
+  readonly of: string;
 }
 
 /** A place behind which a picture can be put. */
@@ -79,6 +81,7 @@ function figuresIn(node: DocumentNode, step: string, source: SourceFile): readon
       zoom: value('zoom'),
       marks: node.children.flatMap((child) => marksIn(child, source)),
       step,
+      of: value('of'),
     },
   ];
 }

@@ -18,6 +18,11 @@ export function button(className: string, words: string, press: () => void): HTM
   return element;
 }
 
+/** Whether the build that is shown has an element: one that is only folded until it is looked for is in it. */
+export function isOfBuild(element: Element): boolean {
+  return element.closest('[hidden=""]') === null;
+}
+
 /** Sets words only where they differ: a status that is set again is read out again. */
 export function say(element: Element, words: string): void {
   if (element.textContent !== words) element.textContent = words;

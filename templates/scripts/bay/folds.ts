@@ -1,5 +1,5 @@
 import { readAddress } from '../guide/address.ts';
-import { button, say } from './elements.ts';
+import { button, isOfBuild, say } from './elements.ts';
 import { shownWords, wordsOf } from './field.ts';
 import type { Keeper } from './kept/keeper.ts';
 
@@ -11,16 +11,18 @@ interface Fold {
 
 /**
  * Folds the lists that stand before the work to a line each, so that the first step is near: a touch opens one, a link
- * into it too. Safety messages are not among them. On the bay screen and on paper all of them are open.
+ * into it too, and the browser's search where it can. Safety messages are not among them. On the bay screen and on paper
+ * all of them are open.
  */
 export function startFolds(main: HTMLElement, { onChange, picker }: Keeper): void {
   const lines = foldsOf(main).map(({ at, words }) => {
     const line = button('bay-fold', '', () => show(line.getAttribute('aria-expanded') !== 'true'));
     const show = (isOpen: boolean): void => {
       line.setAttribute('aria-expanded', String(isOpen));
-      for (const one of at) one.classList.toggle('folded-away', !isOpen);
+      for (const one of at) fold(one, !isOpen);
     };
     show(false);
+    for (const one of at) one.addEventListener('beforematch', () => show(true));
     at[0].before(line);
     const draw = () => say(line, words());
     onChange(draw);
@@ -41,6 +43,13 @@ export function startFolds(main: HTMLElement, { onChange, picker }: Keeper): voi
   const arrive = () => open(readAddress().at)?.scrollIntoView();
   window.addEventListener('hashchange', arrive);
   arrive();
+}
+
+/** A browser that searches in what is hidden until it is found (HTML, 6.1) is asked to; any other hides it. */
+function fold(list: HTMLElement, isAway: boolean): void {
+  if (!('onbeforematch' in HTMLElement.prototype)) list.classList.toggle('folded-away', isAway);
+  else if (isAway) list.setAttribute('hidden', 'until-found');
+  else list.removeAttribute('hidden');
 }
 
 function foldsOf(main: HTMLElement): readonly Fold[] {
@@ -92,5 +101,3 @@ function named(list: HTMLElement): () => string {
     return `${wordsOf(list.querySelector('caption'))}: ${rows.length}`;
   };
 }
-
-const isOfBuild = (element: Element) => element.closest('[hidden]') === null;

@@ -1,6 +1,7 @@
 import type { Keeper } from '../bay/kept/keeper.ts';
 import { startBay } from '../bay/start.ts';
 import { tellAfterSteps } from './after-step.ts';
+import { offerLargeDrawings } from './large-drawings.ts';
 import { noPicker, startPicker } from './picker.ts';
 import { readTable } from './plan.ts';
 
@@ -14,5 +15,6 @@ export function startGuide(): Keeper | null {
   const table = readTable();
   const shown = picker && state && table ? startPicker(picker, state, table) : noPicker;
   tellAfterSteps(shown);
+  offerLargeDrawings();
   return startBay(table, shown);
 }

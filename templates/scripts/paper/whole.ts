@@ -64,6 +64,6 @@ function kept(place: HTMLElement): readonly (() => void)[] {
 
 /** What the print leaves out. */
 const UNPRINTED =
-  '[hidden], .bay-fold, .comes-off, .schedule, .course, .schedule-link, .why, .owner, .bay-held, .files, .files-title';
+  '[hidden=""], .bay-fold, .comes-off, .schedule, .course, .schedule-link, .why, .owner, .bay-held, .files, .files-title';
 
 const isHidden = (element: Element) => element.matches(UNPRINTED);

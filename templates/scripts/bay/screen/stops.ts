@@ -1,3 +1,5 @@
+import { isOfBuild } from '../elements.ts';
+
 /** What fills the bay screen at one time: the opening, what stands before the steps of a section, or a step. */
 export interface Stop {
   readonly id: string;
@@ -25,7 +27,7 @@ export function stepsOf(part: HTMLElement): readonly HTMLElement[] {
 export function introOf(part: HTMLElement): readonly HTMLElement[] {
   const ours = ':scope > :not(.part-head, .step, .bay-held, .why)';
   return [...part.querySelectorAll<HTMLElement>(ours)].filter(
-    (element) => !element.hidden && element.textContent?.trim() !== '',
+    (element) => isOfBuild(element) && element.textContent?.trim() !== '',
   );
 }
 
