@@ -322,7 +322,7 @@ describe('the map of the guide', () => {
     expect(await need.isVisible()).toBe(false);
     expect(await page.locator('.safety .message').first().isVisible()).toBe(true);
     const things = await page.locator('#need .box input').evaluateAll((all) => {
-      return all.filter((box) => box.closest('[hidden]') === null).length;
+      return all.filter((box) => box.closest('[hidden=""]') === null).length;
     });
     expect(await line.textContent()).toBe(`${things} things to lay out`);
     await line.click();

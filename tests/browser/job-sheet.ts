@@ -28,7 +28,7 @@ export interface JobSheet {
 const readSheets = `(() => {
   // The sheet lets a hazard run on into what it does: blanks and full stops are no difference.
   const words = (element) => (element?.textContent ?? '').replace(/[\\s.]+/g, '');
-  const seen = (element) => !element.closest('[hidden]') && !element.closest('.why');
+  const seen = (element) => !element.closest('[hidden=""]') && !element.closest('.why');
   const told = (root, name) => [...root.querySelectorAll(name)].filter(seen).map((one) => {
     const copy = one.cloneNode(true);
     for (const away of copy.querySelectorAll('[hidden], [data-plan] .only, .only, [class^="bay-"]')) away.remove();
