@@ -12,6 +12,13 @@ export function isOwnText(path: string): boolean {
   return /\.(?:md|yaml)$/i.test(path);
 }
 
+/** The page of the handbook about a file. */
+function explained(path: string): string {
+  if (path.endsWith('.yaml')) return path.slice(path.lastIndexOf('/') + 1);
+  const page = { platforms: 'platform.md', procedures: 'procedure.md', visits: 'visit.md' };
+  return page[path.split('/')[0] as keyof typeof page] ?? 'guide.md';
+}
+
 /** Reads a text file that Baybook goes by, and reports why it cannot be read. */
 export function readSource(
   files: Pick<WorkspaceFiles, 'read'>,
@@ -35,7 +42,13 @@ export function readSource(
     return null;
   }
   if (source.text.trim() === '') {
-    report(finding(fileEmpty, at, 'this file is empty'));
+    report(
+      finding(
+        fileEmpty,
+        at,
+        `this file is empty; "baybook explain ${explained(path)}" tells what stands in one`,
+      ),
+    );
     return null;
   }
   reportMarkedPlaces(source, report);

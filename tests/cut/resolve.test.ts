@@ -151,8 +151,8 @@ describe('each fault is told once, in words, at its place', () => {
       cutterRadius: written(3),
     });
     expect(findings(one)).toEqual([
-      'cut-radius-below-cutter: an inner radius of 2 mm at 40, 58; the cutter makes none tighter than 3 mm',
-      'cut-radius-below-cutter: a sharp inner corner at -40, 60; the cutter makes none tighter than 3 mm',
+      'cut-radius-below-cutter: an inner radius of 2 mm at 40, 58; the cutter makes none tighter than 3 mm: round the corner, as in "x,y r3", or cut with another',
+      'cut-radius-below-cutter: a sharp inner corner at -40, 60; the cutter makes none tighter than 3 mm: round the corner, as in "x,y r3", or cut with another',
     ]);
   });
 

@@ -67,10 +67,12 @@ function isDrilled(diameter: number, bits: readonly Bit[]): boolean {
 function lintCutter(cut: ResolvedCut, cutter: number, bits: readonly Bit[] | null, report: Report): void {
   if (cut.kind === 'slot' && isDrilled(cut.diameter ?? 0, bits ?? [])) return;
   const { segments, closed } = cut.cut;
+  const mend =
+    cut.kind === 'outline' ? `: round the corner, as in "x,y r${mm(cutter)}", or cut with another` : '';
   const tight = (radius: number, segment: Segment): void => {
     const p = startOf(segment);
     const what = radius > 0 ? `an inner radius of ${mm(radius)} mm` : 'a sharp inner corner';
-    const message = `${what} at ${mm(p.x)}, ${mm(p.y)}; the cutter makes none tighter than ${mm(cutter)} mm`;
+    const message = `${what} at ${mm(p.x)}, ${mm(p.y)}; the cutter makes none tighter than ${mm(cutter)} mm${mend}`;
     report(finding(RADIUS_BELOW_CUTTER, cut.at, message));
   };
   segments.forEach((segment, i) => {

@@ -151,7 +151,8 @@ function linesOf(prose: Prose, reading: Reading): readonly string[] {
 }
 
 function startsSentence(sofar: string): boolean {
-  return /(?:^|^- |[.!?:]\s+)$/.test(sofar);
+  // Nothing but the blanks round a phrase of other builds may stand at the beginning of a line.
+  return /(?:^(?:- )?\s*|[.!?:]\s+)$/.test(sofar);
 }
 
 function phrase(
