@@ -25,7 +25,7 @@ describe.each(ruleCards.map((card): [string, RuleCard] => [card.code, card]))('%
   it('is named and explained', () => {
     expect(code).toMatch(/^[a-z0-9]+(-[a-z0-9]+)+$/);
     expect(card.title).toMatch(/^[A-Z:].*[^.]$/);
-    expect(card.why.length).toBeGreaterThan(40);
+    expect(card.why.length, 'letters of why it matters').toBeGreaterThan(40);
   });
 
   if (withoutExample.has(code)) return;

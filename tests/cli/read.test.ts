@@ -24,4 +24,8 @@ it('check --read prints each step of each build as the technician reads it', {
   expect(text).toContain('Draw the cover forward (2 people)');
   expect(text).toMatch(/== Prove it ==\n {3}Lamps\n/);
   expect(without).not.toMatch(/\S {2,}\S/);
+  // A sentence begins with a capital, also where a phrase of other builds stands before it.
+  await shop.change('lamp-cradle/guide.md', 'Ease it 100 mm forward. :where', ':where');
+  await shop.change('lamp-cradle/guide.md', 'Then :remove[cover]', ':remove[cover]');
+  expect((await shop.check('--read')).out).toMatch(/\n {3}Lift away the bumper cover\./);
 });
