@@ -38,5 +38,5 @@ h2 { font-size: 1rem; margin: .75rem 0 .4rem; }
 .bench-points svg { position: absolute; inset: 0; height: 100%; fill: none; stroke: #fff; pointer-events: none; filter: drop-shadow(0 0 1px #000); }
 .bench-point { position: absolute; width: 1.6rem; height: 1.6rem; margin: -.8rem 0 0 -.8rem; padding: 0; border: 0; border-radius: 50%; text-align: left; text-indent: 1.8rem; white-space: nowrap; box-shadow: inset 0 0 0 1px #fff, inset 0 0 0 2px #111; background: radial-gradient(circle, #fff 1px, #111 1px 2px, #0000 2px); color: #fff; font: 700 .9rem/1.6rem system-ui, sans-serif; text-shadow: 0 0 3px #000, 0 0 3px #000; pointer-events: none; overflow: visible; box-sizing: border-box; }
 .bench-point[aria-current=true] { box-shadow: inset 0 0 0 2px #fff, 0 0 0 2px #0b5394; outline: 0; }
-@media (max-width: 70rem) { .bench { grid-template-columns: 1fr; } }
+@media (max-width: 70rem) { .bench { grid-template-columns: minmax(0, 1fr); } }
 `;
