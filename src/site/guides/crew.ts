@@ -1,4 +1,5 @@
 import { fileURLToPath } from 'node:url';
+import { setFlagsFromString } from 'node:v8';
 import { Tinypool } from 'tinypool';
 import type { GroundPlan } from './ground.ts';
 import type { GuideResult } from './turn.ts';
@@ -21,6 +22,8 @@ const OLD_HEAP = 320;
 /** Opens so many threads, each with its own reading of what the guides share. */
 export function openCrew(plan: GroundPlan, size: number): Crew {
   const fromSource = import.meta.url.endsWith('.ts');
+  // Every core has its guide: helpers that clear one thread's young heap would wait for, and take time from, the others.
+  setFlagsFromString('--no-parallel-scavenge');
   const pool = new Tinypool({
     filename: fileURLToPath(new URL(`./crew-member.${fromSource ? 'ts' : 'js'}`, import.meta.url)),
     runtime: 'worker_threads',
