@@ -32,7 +32,7 @@ describe('a guide in one file', () => {
     const page = (await filesBelow(folder)).get('guides/lamp-cradle/index.html') ?? '';
     expect(page.length).toBeGreaterThan(30_000);
     expect(page.length).toBeLessThan(46_000);
-    expect(latin.length).toBeLessThan(110_000);
+    expect(latin.length).toBeLessThan(113_000);
     expect(html).not.toMatch(/<link\b|\ssrc="?(?!"?data:)|\ssrcset=|\sstyle=/);
   });
 
