@@ -53,6 +53,7 @@ describe('the pick of a build', () => {
     const { page, faults } = await open(site.browser, site.folder, guide);
     const step = page.locator('#fog-aim');
     const number = page.locator('#cut-notch .step-number');
+    await page.locator('.bay-fold', { hasText: 'Hands-on' }).click();
     expect(await step.isVisible()).toBe(true);
     expect(await words(number)).toMatch(/4$/);
 
