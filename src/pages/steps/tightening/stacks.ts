@@ -128,8 +128,7 @@ function positionsView(
       bolt: bolt.noun.label,
       cells: Array.from({ length: most }, (_, index) => {
         const piece = stacks[row]?.[index];
-        // A letter stays with its name in a narrow column.
-        return piece ? `${letters.get(piece.id)}\u00a0${piece.noun.label}` : '';
+        return piece ? `${letters.get(piece.id)} ${piece.noun.label}` : '';
       }),
     })),
   };
