@@ -489,6 +489,7 @@ export const referenceView = (): ReferenceView => ({
   lead: text(),
   facts: [{ label: text(), drawing: html(), text: text(), href: href() }],
   uses: [use()],
+  unlisted: number(),
 });
 
 /** The page of all terms. */
@@ -508,6 +509,7 @@ export const glossaryView = (): GlossaryView => ({
           standard: text(),
           related: [link()],
           uses: [use()],
+          unlisted: number(),
         },
       ],
     },

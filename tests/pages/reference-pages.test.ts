@@ -105,6 +105,17 @@ describe('the page of a tool', () => {
     expect(tool('eye-protection').uses[0]?.places.map(({ text }) => text)).toEqual(['Cut the notch']);
   });
 
+  it('lists the first 200 guides that use it, and says how many more there are', () => {
+    const item = crib.get('socket-13');
+    const user = guides.find(({ tools }) => tools['socket-13']);
+    if (!item || !user) throw new Error('no guide uses the socket');
+    const many = Array.from({ length: 203 }, (_, index) => ({ ...user, id: `one-${index}` }));
+    const view = toolPage(item, many, context);
+    expect([view.uses.length, view.unlisted]).toEqual([200, 3]);
+    expect(html('reference.liquid', view)).toContain('And 3 more, which the search finds.');
+    expect(html('reference.liquid', tool('socket-13'))).not.toContain('which the search finds');
+  });
+
   it('says where no guide uses it', () => {
     expect(tool('bit-t25').uses).toEqual([]);
     expect(html('reference.liquid', tool('bit-t25'))).toContain('No guide of this shop uses it yet.');

@@ -58,7 +58,11 @@ describe('the card set of a platform', () => {
     ]);
   });
 
-  it('is none where no guide has a card', () => {
+  it('is none where no guide has a card, or where all have more than anybody is asked', () => {
     expect(pageOf({ ...summary, cards: [] })).toBeNull();
+    const enough = Math.floor(2000 / summary.cards.length);
+    const many = Array.from({ length: enough + 1 }, (_, index) => ({ ...summary, id: `one-${index}` }));
+    expect(pageOf(...many.slice(1))).not.toBeNull();
+    expect(pageOf(...many)).toBeNull();
   });
 });

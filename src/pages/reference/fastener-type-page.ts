@@ -35,7 +35,7 @@ export function fastenerTypePage(
       fact('Goes back', type.reuse ? 'yes, if it is whole' : 'no: used once, fit a new one'),
       ...synonymFacts(type),
     ],
-    uses: usesOfFasteners((fastener) => fastener.type === type.id, guides, page),
+    ...usesOfFasteners((fastener) => fastener.type === type.id, guides, page),
   };
 }
 

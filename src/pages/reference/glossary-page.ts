@@ -10,8 +10,8 @@ import type { LinkView } from '../frame/shared-views.ts';
 import { shapeOfType } from '../overview/fastener-shape.ts';
 import { signalBar } from '../steps/blocks.ts';
 import type { GuideSummary } from './guide-summary.ts';
-import type { GlossaryView, TermView, UsedInView } from './reference-views.ts';
-import { usesOfFasteners, usesOfSignalWord } from './where-used.ts';
+import type { GlossaryView, TermView } from './reference-views.ts';
+import { usesOfFasteners, usesOfSignalWord, type WhereUsed } from './where-used.ts';
 
 const groups: readonly (readonly [kind: GlossaryTerm['kind'], title: string])[] = [
   ['drive', 'Drives'],
@@ -40,7 +40,7 @@ function termView(term: GlossaryTerm, guides: readonly GuideSummary[], page: Pag
     synonyms: term.synonyms.join(', '),
     standard: standardWords(term),
     related: relatedLinks(term, page),
-    uses: usesOfTerm(term, guides, page),
+    ...usesOfTerm(term, guides, page),
   };
 }
 
@@ -73,11 +73,7 @@ function typeIs(type: FastenerType, term: GlossaryTerm): boolean {
   return type.drive !== null && isTermOf(term, type.drive.value);
 }
 
-function usesOfTerm(
-  term: GlossaryTerm,
-  guides: readonly GuideSummary[],
-  page: PageContext,
-): readonly UsedInView[] {
+function usesOfTerm(term: GlossaryTerm, guides: readonly GuideSummary[], page: PageContext): WhereUsed {
   if (term.kind === 'signal-word') return usesOfSignalWord(term.word, guides, page);
   return usesOfFasteners(({ terms }) => terms.includes(term.id), guides, page);
 }

@@ -6,7 +6,7 @@ import { proseMarkup } from '../frame/prose.ts';
 import type { LinkView } from '../frame/shared-views.ts';
 import { ratingWords } from '../overview/limits.ts';
 import type { PlatformView } from '../overview/overview-views.ts';
-import { CARDS_PAGE } from '../rehearsal/cards-page.ts';
+import { CARDS_PAGE, guidesWithCards } from '../rehearsal/cards-page.ts';
 import { blockViews } from '../steps/blocks.ts';
 import { figureView } from '../steps/figure.ts';
 import type { GuideSummary } from './guide-summary.ts';
@@ -88,9 +88,10 @@ export function platformPage(
       states: statesOf(conditions),
     })),
     guides: entriesOf(platform.id, guides, page),
-    cards: guides.some((guide) => guide.platform === platform.id && guide.cards.length > 0)
-      ? { text: 'Break cards of all its guides', href: CARDS_PAGE }
-      : null,
+    cards:
+      guidesWithCards(platform.id, guides).length > 0
+        ? { text: 'Break cards of all its guides', href: CARDS_PAGE }
+        : null,
     vehicle: vehicle && { ...vehicle, standsAlone: !drawn },
   };
 }

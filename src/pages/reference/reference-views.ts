@@ -41,6 +41,8 @@ export interface ReferenceView {
   readonly lead: string | null;
   readonly facts: readonly FactView[];
   readonly uses: readonly UsedInView[];
+  /** How many more guides use it than stand in `uses`. */
+  readonly unlisted: number;
 }
 
 /** The glossary: every term under its kind. */
@@ -62,6 +64,8 @@ export interface TermView {
   /** Tools and kinds of fastener of the shop that it applies to. */
   readonly related: readonly LinkView[];
   readonly uses: readonly UsedInView[];
+  /** How many more guides use it than stand in `uses`. */
+  readonly unlisted: number;
 }
 
 /** The page that opens the record of a vehicle. What it shows is the page's script. */

@@ -24,7 +24,7 @@ export function toolPage(
     drawing: drawingOf(item),
     lead: null,
     facts: [...(item.kind === 'tool' ? toolFacts(item, page) : []), ...synonymFacts(item)],
-    uses: usesOfTool(item.id, guides, page),
+    ...usesOfTool(item.id, guides, page),
   };
 }
 

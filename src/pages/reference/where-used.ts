@@ -8,6 +8,18 @@ export function byTitle(guides: readonly GuideSummary[]): readonly GuideSummary[
   return [...guides].sort((a, b) => (a.title < b.title ? -1 : a.title > b.title ? 1 : 0));
 }
 
+/** The guides that use something, those of them that a page lists, and how many more there are. */
+export interface WhereUsed {
+  readonly uses: readonly UsedInView[];
+  readonly unlisted: number;
+}
+
+/**
+ * More than anybody reads through; the search tells them apart. The glossary has such a list for each term: with those
+ * of all of four thousand guides it would weigh more than a browser shows.
+ */
+const MOST_LISTED = 200;
+
 /** Where a guide uses something: ids of its places, and its items in words. */
 interface Use {
   readonly items: readonly string[];
@@ -15,11 +27,7 @@ interface Use {
 }
 
 /** Every guide that gathers a tool or protective equipment of the crib, with the steps that the jobs name for it. */
-export function usesOfTool(
-  id: string,
-  guides: readonly GuideSummary[],
-  page: PageContext,
-): readonly UsedInView[] {
+export function usesOfTool(id: string, guides: readonly GuideSummary[], page: PageContext): WhereUsed {
   return usedIn(guides, page, ({ tools }) => {
     const steps = tools[id];
     return steps ? { items: [], places: steps } : null;
@@ -31,7 +39,7 @@ export function usesOfFasteners(
   matches: (fastener: FastenerUse) => boolean,
   guides: readonly GuideSummary[],
   page: PageContext,
-): readonly UsedInView[] {
+): WhereUsed {
   return usedIn(guides, page, ({ fasteners }) => {
     const own = fasteners.filter(matches);
     if (own.length === 0) return null;
@@ -47,7 +55,7 @@ export function usesOfSignalWord(
   word: SignalWord,
   guides: readonly GuideSummary[],
   page: PageContext,
-): readonly UsedInView[] {
+): WhereUsed {
   return usedIn(guides, page, ({ messages }) => {
     const places = messages[word];
     return places ? { items: [], places } : null;
@@ -58,10 +66,12 @@ function usedIn(
   guides: readonly GuideSummary[],
   { shop, root }: PageContext,
   useIn: (guide: GuideSummary) => Use | null,
-): readonly UsedInView[] {
-  return guides.flatMap((guide) => {
+): WhereUsed {
+  const users = guides.flatMap((guide) => {
     const use = useIn(guide);
-    if (!use) return [];
+    return use ? [{ guide, use }] : [];
+  });
+  const uses = users.slice(0, MOST_LISTED).map(({ guide, use }) => {
     const href = `${root}${guideFolder(guide)}index.html`;
     const used = new Set(use.places);
     return {
@@ -73,4 +83,5 @@ function usedIn(
         .map(({ id, text, number }) => ({ text, number, href: `${href}#${id}` })),
     };
   });
+  return { uses, unlisted: users.length - uses.length };
 }

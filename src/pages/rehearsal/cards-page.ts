@@ -51,22 +51,30 @@ export function guideCardsPage(
   };
 }
 
-/** The cards of all guides of a platform; `null` where none of them has any. */
+/** More questions than anybody is asked at breaks: beyond them each guide has its own cards alone. */
+const MOST_CARDS = 2_000;
+
+/** The guides of a platform of which the cards stand on one page: all that have any, or none where they are too many. */
+export function guidesWithCards(platform: string, guides: readonly GuideSummary[]): readonly GuideSummary[] {
+  const own = guides.filter((guide) => guide.platform === platform && guide.cards.length > 0);
+  const cards = own.reduce((sum, guide) => sum + guide.cards.length, 0);
+  return cards > MOST_CARDS ? [] : own;
+}
+
+/** The cards of all guides of a platform; `null` where none of them has any, or all of them too many. */
 export function platformCardsPage(
   { id, title, words }: Platform,
   guides: readonly GuideSummary[],
   page: PageContext,
 ): CardsView | null {
-  const shown = guides
-    .filter(({ platform }) => platform === id)
-    .flatMap((guide) =>
-      guide.cards.map((card): ShownCard => {
-        const step = guide.places.find((place) => place.id === card.at);
-        const text = step ? `${guide.title}, step ${step.number}, ${step.text}` : guide.title;
-        const href = `${page.root}${guideFolder(guide)}index.html#${card.at}`;
-        return { card, guide: guide.title, place: { text, href } };
-      }),
-    );
+  const shown = guidesWithCards(id, guides).flatMap((guide) =>
+    guide.cards.map((card): ShownCard => {
+      const step = guide.places.find((place) => place.id === card.at);
+      const text = step ? `${guide.title}, step ${step.number}, ${step.text}` : guide.title;
+      const href = `${page.root}${guideFolder(guide)}index.html#${card.at}`;
+      return { card, guide: guide.title, place: { text, href } };
+    }),
+  );
   if (shown.length === 0) return null;
   return {
     frame: cardsFrame(`Break cards: ${title.value}`, page, words),
