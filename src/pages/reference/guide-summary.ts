@@ -130,7 +130,7 @@ export function summaryOf(
     differsWith: differences(guide, job),
     places: placesOf(guide, job),
     tools: toolUses(guide, job, shop),
-    fasteners: fastenerUses(guide, job, shop),
+    fasteners: fastenerUses(guide, shop),
     messages: messagePlaces(job),
     handled: handledParts(guide, shop),
     worked: workedParts(guide, shop),
@@ -170,19 +170,14 @@ function toolUses({ items }: Guide, job: Job, { crib }: Pick<Shop, 'crib'>): Gui
   return Object.fromEntries([...uses].map(([id, steps]) => [id, [...steps]]));
 }
 
-function fastenerUses(guide: Guide, job: Job, shop: Pick<Shop, 'fastenerTypes'>): readonly FastenerUse[] {
+function fastenerUses(guide: Guide, shop: Pick<Shop, 'fastenerTypes'>): readonly FastenerUse[] {
   const steps = new Map<string, Set<string>>();
-  // A fixing that nothing turns, such as a rivet nut, is in no list of fasteners: what is done to it tells.
+  // A job lists the fasteners that are turned; what is done to any, a rivet nut too, stands in the steps.
   for (const step of stepsOf(guide)) {
     for (const { node } of actionsOf(step)) {
       const id = node.target.value;
       steps.set(id, (steps.get(id) ?? new Set<string>()).add(step.id));
     }
-  }
-  for (const { item, removedIn, putIn, tightenedIn } of job.plans.flatMap((plan) => plan.fasteners)) {
-    const own = steps.get(item) ?? new Set<string>();
-    for (const step of [removedIn, putIn, tightenedIn]) if (step !== null) own.add(step);
-    steps.set(item, own);
   }
   return [...guide.items.values()].flatMap((item) => {
     if (item.kind !== 'fastener' && item.kind !== 'kit') return [];
