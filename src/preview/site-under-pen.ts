@@ -79,7 +79,10 @@ export async function siteUnderPen(work: Work, identity: string): Promise<SiteUn
   const stand = async (path: string): Promise<Standing> => {
     const there = standing.get(path);
     if (there) return there;
-    const made = await standingOf(path, open, null);
+    const ground = open;
+    const made = await standingOf(path, ground, null);
+    // What changed while it was made is not in it, and it was not there yet to be made anew.
+    if (open !== ground) return stand(path);
     standing.set(path, made);
     return made;
   };

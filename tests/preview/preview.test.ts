@@ -57,6 +57,16 @@ describe('a page under the pen', () => {
     expect((await ask(`/${page}`)).body).toContain('Draw the cover forward');
   });
 
+  it('shows a guide as it is when it is saved while its first page is made', async () => {
+    const { ask, change } = await openPreview();
+    const asked = ask(`/${page}`);
+    await change(guide, 'Ease it 100 mm forward.', 'Ease it 120 mm forward.');
+    await asked;
+    await expect
+      .poll(async () => (await ask(`/${page}`)).body, { timeout: 20_000 })
+      .toContain('Ease it 120\u00a0mm forward.');
+  });
+
   it('shows the other pages, the templates and the data, and changes with what guides share', async () => {
     const { ask, listen, change } = await openPreview();
     expect((await ask('/')).body).toContain(`<a href="/${page}">lamp-cradle</a>`);
