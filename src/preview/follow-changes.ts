@@ -12,7 +12,7 @@ const TOGETHER = 20;
 const SILENCE = 60;
 
 /** The watch over a folder. */
-export interface Follower {
+interface Follower {
   /** From here on nothing is missed. */
   readonly ready: Promise<void>;
   readonly close: () => Promise<void>;

@@ -12,7 +12,7 @@ import type { News, SiteUnderPen } from './site-under-pen.ts';
 const loopback = '127.0.0.1';
 
 /** A preview that is served. */
-export interface PreviewServer {
+interface PreviewServer {
   readonly port: number;
   /** Tells every page that is open what there is to tell of it. */
   readonly tell: () => Promise<void>;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { summaryOf } from '../../src/pages/reference/guide-summary.ts';
-import { cardsOf } from '../../src/pages/rehearsal/cards.ts';
+import { cardsOf, foldCards, unfoldCards } from '../../src/pages/rehearsal/cards.ts';
 import { platformCardsPage } from '../../src/pages/rehearsal/cards-page.ts';
 import { inspect } from '../../src/shop/index.ts';
 import { page } from '../pages/render.ts';
@@ -37,7 +37,7 @@ describe('the card set of a platform', () => {
   it('tells what several guides have alike once, with both places', () => {
     const twin = { ...summary, id: 'twin', title: 'Twin' };
     const cards = pageOf(summary, twin)?.groups.flatMap((group) => group.cards) ?? [];
-    expect(cards).toHaveLength(summary.cards.length);
+    expect(cards).toHaveLength(summary.cards.count);
     expect(cards[0]?.places).toEqual([
       { text: 'Front light bar, step 6, Fit the bar', href: '../../guides/light-bar/index.html#bar' },
       { text: 'Twin, step 6, Fit the bar', href: '../../guides/twin/index.html#bar' },
@@ -49,7 +49,11 @@ describe('the card set of a platform', () => {
       ...summary,
       id: 'other',
       title: 'Other',
-      cards: summary.cards.map((card) => (card.about === 'torque' ? { ...card, answer: '8 N·m' } : card)),
+      cards: foldCards(
+        unfoldCards(summary.cards).map((card) =>
+          card.about === 'torque' ? { ...card, answer: '8 N·m' } : card,
+        ),
+      ),
     };
     const torques = pageOf(summary, other)?.groups.find(({ title }) => title === 'How tight')?.cards;
     expect(torques?.map(({ ask, answer }) => `${ask} ${plain(answer)}`)).toEqual([
@@ -59,8 +63,8 @@ describe('the card set of a platform', () => {
   });
 
   it('is none where no guide has a card, or where all have more than anybody is asked', () => {
-    expect(pageOf({ ...summary, cards: [] })).toBeNull();
-    const enough = Math.floor(2000 / summary.cards.length);
+    expect(pageOf({ ...summary, cards: foldCards([]) })).toBeNull();
+    const enough = Math.floor(2000 / summary.cards.count);
     const many = Array.from({ length: enough + 1 }, (_, index) => ({ ...summary, id: `one-${index}` }));
     expect(pageOf(...many.slice(1))).not.toBeNull();
     expect(pageOf(...many)).toBeNull();

@@ -15,7 +15,7 @@ import { typeOfItem } from '../frame/type-of-item.ts';
 import { shapeOfItem } from '../overview/fastener-shape.ts';
 import { fixingWords } from '../overview/gather.ts';
 import { placesOfStep } from '../overview/vehicle.ts';
-import type { Card } from '../rehearsal/cards.ts';
+import { type Card, type FoldedCards, foldCards } from '../rehearsal/cards.ts';
 import type { PictureView } from '../steps/block-views.ts';
 import { expectedWords } from '../steps/readings.ts';
 
@@ -65,8 +65,8 @@ export interface GuideSummary {
   readonly unverified: string | null;
   /** What it is found by besides its title. */
   readonly facts: readonly GuideFact[];
-  /** Its card set, which its platform's page shows with that of others. */
-  readonly cards: readonly Card[];
+  /** Its card set, which its platform's page may show with that of others. */
+  readonly cards: FoldedCards;
 }
 
 /** A section or a step, as other pages name it. */
@@ -138,7 +138,7 @@ export function summaryOf(
     anchors: [...guide.anchors],
     unverified,
     facts: factsOf(guide, job),
-    cards,
+    cards: foldCards(cards),
   };
 }
 

@@ -8,7 +8,7 @@ import { frameOf, type GuideContext, guideFolder, type PageContext } from '../fr
 import { identityWords } from '../frame/identity.ts';
 import type { FrameView, LinkView } from '../frame/shared-views.ts';
 import type { GuideSummary } from '../reference/guide-summary.ts';
-import type { Card, CardKind } from './cards.ts';
+import { type Card, type CardKind, unfoldCards } from './cards.ts';
 import type { CardsView, CardView } from './rehearsal-view.ts';
 
 /** The card set's page, from the folder of what it is about. */
@@ -56,8 +56,8 @@ const MOST_CARDS = 2_000;
 
 /** The guides of a platform of which the cards stand on one page: all that have any, or none where they are too many. */
 export function guidesWithCards(platform: string, guides: readonly GuideSummary[]): readonly GuideSummary[] {
-  const own = guides.filter((guide) => guide.platform === platform && guide.cards.length > 0);
-  const cards = own.reduce((sum, guide) => sum + guide.cards.length, 0);
+  const own = guides.filter((guide) => guide.platform === platform && guide.cards.count > 0);
+  const cards = own.reduce((sum, guide) => sum + guide.cards.count, 0);
   return cards > MOST_CARDS ? [] : own;
 }
 
@@ -68,7 +68,7 @@ export function platformCardsPage(
   page: PageContext,
 ): CardsView | null {
   const shown = guidesWithCards(id, guides).flatMap((guide) =>
-    guide.cards.map((card): ShownCard => {
+    unfoldCards(guide.cards).map((card): ShownCard => {
       const step = guide.places.find((place) => place.id === card.at);
       const text = step ? `${guide.title}, step ${step.number}, ${step.text}` : guide.title;
       const href = `${page.root}${guideFolder(guide)}index.html#${card.at}`;
