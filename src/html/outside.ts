@@ -1,18 +1,16 @@
 /**
- * A function that changes a page outside of the elements of some names: these stay as they are, to the byte.
+ * A function that changes what a pattern finds in a page outside of the elements of some names: these stay as they are,
+ * to the byte. A page is gone through once, since each time is another copy of it.
  *
  * @param names of elements that hold none of their own kind
+ * @param pattern catches nothing, and has no dot
  */
 export function outside(
   names: readonly string[],
-  change: (part: string) => string,
+  pattern: RegExp,
+  change: (found: string) => string,
 ): (html: string) => string {
   const any = names.join('|');
-  const kept = new RegExp(`(<(?:${any})\\b.*?</(?:${any})>)`, 's');
-  // Every second part is kept as it is, since it is caught.
-  return (html) =>
-    html
-      .split(kept)
-      .map((part, index) => (index % 2 === 1 ? part : change(part)))
-      .join('');
+  const either = new RegExp(`(<(?:${any})\\b.*?</(?:${any})>)|${pattern.source}`, `${pattern.flags}s`);
+  return (html) => html.replace(either, (found, kept?: string) => kept ?? change(found));
 }

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { strToU8, zlibSync } from 'fflate';
 
 /**
@@ -44,6 +45,8 @@ export interface AloneScript {
   readonly text: string;
   /** What stands in the file: the text and the later style sheets folded to a third, and the lines that unfold them. */
   readonly folded: string;
+  /** Both, as a policy names them. */
+  readonly sources: readonly string[];
 }
 
 /**
@@ -51,13 +54,24 @@ export interface AloneScript {
  * Node's own zlib would do, but for its bytes, which differ between kinds of processors.
  */
 export function scriptFolder(text: string, unfold: string): (later: readonly string[]) => AloneScript {
-  const made = new Map<string, AloneScript>();
+  const made: { readonly later: readonly string[]; readonly script: AloneScript }[] = [];
   return (later) => {
-    const whole = [text, ...later].join('\0');
-    const known = made.get(whole) ?? { text, folded: folded(whole, unfold) };
-    made.set(whole, known);
-    return known;
+    const known = made.find((one) => isEqual(one.later, later));
+    if (known) return known.script;
+    const inFile = folded([text, ...later].join('\0'), unfold);
+    const script = { text, folded: inFile, sources: [sourceOf(inFile), sourceOf(text)] };
+    made.push({ later, script });
+    return script;
   };
+}
+
+function isEqual(one: readonly string[], other: readonly string[]): boolean {
+  return one.length === other.length && one.every((text, index) => text === other[index]);
+}
+
+/** An inline style or script as a policy names it (CSP Level 3). */
+export function sourceOf(text: string): string {
+  return `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 }
 
 function folded(whole: string, unfold: string): string {

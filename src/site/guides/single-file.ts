@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { compactStyle } from '../../html/compact-style.ts';
 import { markup } from '../../html/markup.ts';
 import { guideFolder, type PageContext, pageAddress } from '../../pages/frame/context.ts';
@@ -11,7 +10,7 @@ import { accentStyle } from '../device/accent.ts';
 import type { SiteKit } from '../kit.ts';
 import { pageFeet } from '../page-feet.ts';
 import type { PublishedGuide } from '../publication.ts';
-import { type AloneScript, type PartedStyle, partStyle } from './folded.ts';
+import { type AloneScript, type PartedStyle, partStyle, sourceOf } from './folded.ts';
 import { screenSizes } from './pictures.ts';
 
 /** Bytes of a self-contained guide above which whoever builds the site hears of it: what mail still carries with ease. */
@@ -74,15 +73,15 @@ export function singleFileView(
 function frame(
   linked: FrameView,
   { plain, whole }: PartedStyle,
-  { text, folded }: AloneScript,
+  { folded, sources }: AloneScript,
   address: string | null,
 ): FrameView {
   if (/<\/style/i.test(plain)) throw new Error('a style sheet holds the end of its own element');
   const policy = [
     "default-src 'none'",
     'img-src data:',
-    `style-src ${hashOf(plain)} ${hashOf(whole)}`,
-    `script-src ${hashOf(folded)} ${hashOf(text)}`,
+    `style-src ${sourceOf(plain)} ${sourceOf(whole)}`,
+    `script-src ${sources.join(' ')}`,
     "base-uri 'none'",
     "form-action 'none'",
   ];
@@ -93,11 +92,6 @@ function frame(
     scripts: [],
     inlined: { style: markup(plain), script: markup(folded), page: address },
   };
-}
-
-/** The source of an inline style or script as a policy names it (CSP Level 3). */
-function hashOf(text: string): string {
-  return `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 }
 
 function inline(picture: PictureView, parts: SingleFileParts): PictureView {

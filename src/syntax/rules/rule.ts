@@ -1,5 +1,4 @@
 import type { Nodes, Parents, Root } from 'mdast';
-import { visitParents } from 'unist-util-visit-parents';
 import type { Note, Suggestion } from '../../diagnostics/finding.ts';
 import type { RuleCard } from '../../diagnostics/rule-card.ts';
 import type { SourceFile } from '../../source/source-file.ts';
@@ -43,10 +42,14 @@ export interface SyntaxRule {
 /** Walks a parsed file once, for all rules. */
 export function syntaxPage(source: SourceFile, root: Root, names: DirectiveNames): SyntaxPage {
   const placed: PlacedNode[] = [];
-  visitParents(root, (node, parents) => {
+  const walk = (node: Nodes, parents: readonly Parents[]): void => {
     const at = rangeOf(node);
-    if (at) placed.push({ node, at, parents: [...parents] });
-  });
+    if (at) placed.push({ node, at, parents });
+    if (!('children' in node)) return;
+    const within = [...parents, node];
+    for (const child of node.children) walk(child, within);
+  };
+  walk(root, []);
   return { source, root, names, placed };
 }
 
