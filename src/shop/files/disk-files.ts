@@ -15,9 +15,9 @@ const ignoredFolders = new Set(['node_modules']);
  */
 export function diskFiles(root: string, hashes: FileHashes | null = null): WorkspaceFiles {
   const read = (path: string) => {
-    const full = inside(root, onDisk(root, path));
+    const there = onDisk(root, path);
     try {
-      return full === null ? null : readFileSync(full);
+      return there && readFileSync(there.full);
     } catch {
       return null;
     }
@@ -32,17 +32,26 @@ export function diskFiles(root: string, hashes: FileHashes | null = null): Works
     },
     read,
     hash: (path) => {
-      const real = onDisk(root, path);
-      if (hashes) return inside(root, real) === null ? null : hashes.of(real);
+      if (hashes) {
+        const there = onDisk(root, path);
+        return there && hashes.of(there.path);
+      }
       const bytes = read(path);
       return bytes && sha256(bytes);
     },
   };
 }
 
-/** Some systems keep "ü" as "u" and a mark; here every name is composed, and looked for decomposed where it must be. */
-function onDisk(root: string, path: string): string {
-  return inside(root, path) === null ? path.normalize('NFD') : path;
+/**
+ * Where a file is, by the name that the disk has for it; `null` where {@link inside} finds none. Some systems keep "ü" as "u"
+ * and a mark; here every name is composed, and looked for decomposed where it must be.
+ */
+function onDisk(root: string, path: string): { readonly path: string; readonly full: string } | null {
+  const composed = inside(root, path);
+  if (composed !== null) return { path, full: composed };
+  const apart = path.normalize('NFD');
+  const full = apart === path ? null : inside(root, apart);
+  return full === null ? null : { path: apart, full };
 }
 
 async function listFolder(

@@ -5,7 +5,7 @@ import type { FileHashes } from '../../store/file-hashes.ts';
 import { type Disk, realDisk } from './disk.ts';
 import { dropLock, takeLock } from './lock.ts';
 import { listName, ownFilesList, readOwnFiles } from './own-files.ts';
-import { isBlocked, settle, stagingName, switchOver } from './switch.ts';
+import { isBlocked, lookingOnce, settle, stagingName, switchOver } from './switch.ts';
 
 /** A file of a site that is to be published. */
 export interface SiteFile {
@@ -83,11 +83,12 @@ async function publish(
   const wasOurs = sameFileIn(folder, earlier);
   const written: string[] = [];
   const inTheWay: string[] = [];
+  const look = lookingOnce();
   for (const path of files) {
     const present = hashes.of(path);
-    if (present !== null && present === site.get(path)?.hash && !isBlocked(folder, path)) continue;
-    if (isBlocked(folder, path) || (present !== null && !earlier.has(path) && !wasOurs(path)))
-      inTheWay.push(path);
+    const blocked = isBlocked(folder, path, look);
+    if (present !== null && present === site.get(path)?.hash && !blocked) continue;
+    if (blocked || (present !== null && !earlier.has(path) && !wasOurs(path))) inTheWay.push(path);
     else written.push(path);
   }
   if (inTheWay.length > 0) return { inTheWay: inTheWay.sort(), notices };

@@ -1,4 +1,4 @@
-import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync } from 'node:fs';
+import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync, type Stats } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import type { Disk } from './disk.ts';
 import { isPathWithin, sealOf } from './own-files.ts';
@@ -106,10 +106,10 @@ function removeFile(folder: string, path: string, disk: Disk): void {
 }
 
 /** Whether something lies at a path, or on the way to it, that no file of a build can take the place of. */
-export function isBlocked(folder: string, path: string): boolean {
+export function isBlocked(folder: string, path: string, look: Look = lookUp): boolean {
   const parts = path.split('/');
   for (let depth = 1; depth <= parts.length; depth += 1) {
-    const found = lstatSync(join(folder, ...parts.slice(0, depth)), { throwIfNoEntry: false });
+    const found = look(join(folder, ...parts.slice(0, depth)));
     if (!found) return false;
     // A link could lead out of the folder, into files that are not the site's.
     if (found.isSymbolicLink()) return true;
@@ -117,4 +117,19 @@ export function isBlocked(folder: string, path: string): boolean {
     if (depth === parts.length && !found.isFile()) return true;
   }
   return false;
+}
+
+/** What stands at a path; `undefined` where there is nothing. */
+type Look = (path: string) => Stats | undefined;
+
+const lookUp: Look = (path) => lstatSync(path, { throwIfNoEntry: false });
+
+/** Looks each path up once, for as long as nothing is changed. */
+export function lookingOnce(): Look {
+  const seen = new Map<string, Stats | undefined>();
+  return (path) => {
+    const found = seen.has(path) ? seen.get(path) : lookUp(path);
+    seen.set(path, found);
+    return found;
+  };
 }

@@ -1,5 +1,6 @@
+import { type FoldedResult, foldResult } from './folded-result.ts';
 import { type GroundPlan, openGround } from './ground.ts';
-import { type GuideResult, type TurnGround, takeTurn } from './turn.ts';
+import { type TurnGround, takeTurn } from './turn.ts';
 
 let ground: Promise<TurnGround> | null = null;
 
@@ -10,7 +11,7 @@ export default async function turn({
 }: {
   readonly path: string;
   readonly plan: GroundPlan;
-}): Promise<GuideResult> {
+}): Promise<FoldedResult> {
   ground ??= openGround(plan);
-  return takeTurn(path, await ground);
+  return foldResult(await takeTurn(path, await ground));
 }

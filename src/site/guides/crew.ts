@@ -1,12 +1,12 @@
 import { fileURLToPath } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
 import { Tinypool } from 'tinypool';
+import type { FoldedResult } from './folded-result.ts';
 import type { GroundPlan } from './ground.ts';
-import type { GuideResult } from './turn.ts';
 
 /** Several threads that take turns for guides side by side. */
 export interface Crew {
-  readonly takeTurn: (path: string) => Promise<GuideResult>;
+  readonly takeTurn: (path: string) => Promise<FoldedResult>;
   readonly close: () => Promise<void>;
 }
 

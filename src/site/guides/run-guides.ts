@@ -1,4 +1,5 @@
 import type { Crew } from './crew.ts';
+import { type FoldedResult, unfoldResult } from './folded-result.ts';
 import type { GroundPlan } from './ground.ts';
 import { readKept } from './kept.ts';
 import type { GuideResult, TurnGround } from './turn.ts';
@@ -26,8 +27,8 @@ export async function runGuides(
   ground: TurnGround,
   { openCrew, progress }: RunOptions,
 ): Promise<GuideRun> {
-  const results = new Map<string, GuideResult>();
-  const take = (path: string, result: GuideResult) => {
+  const results = new Map<string, FoldedResult>();
+  const take = (path: string, result: FoldedResult) => {
     results.set(path, result);
     progress?.(results.size, paths.length);
   };
@@ -42,7 +43,11 @@ export async function runGuides(
   for (const path of waiting) {
     if (!results.has(path)) take(path, await takeTurn(path, ground));
   }
-  return { results: paths.flatMap((path) => results.get(path) ?? []), notices };
+  return { results: paths.flatMap((path) => unfolded(results.get(path))), notices };
+}
+
+function unfolded(result: FoldedResult | undefined): GuideResult | readonly [] {
+  return result ? unfoldResult(result) : [];
 }
 
 async function takeTurn(path: string, ground: TurnGround): Promise<GuideResult> {
@@ -55,7 +60,7 @@ async function takeTurn(path: string, ground: TurnGround): Promise<GuideResult> 
 async function withCrew(
   crew: Crew,
   paths: readonly string[],
-  take: (path: string, result: GuideResult) => void,
+  take: (path: string, result: FoldedResult) => void,
 ): Promise<readonly string[]> {
   let lost = 0;
   const turns = paths.map(async (path) => {
