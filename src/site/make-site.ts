@@ -1,4 +1,3 @@
-import { setFlagsFromString } from 'node:v8';
 import { ChangedMeanwhile } from '../shop/files/steady-files.ts';
 import { conclude, type Verdict } from '../shop/inspect/verdict.ts';
 import { noStore, readContent } from '../store/store.ts';
@@ -12,6 +11,7 @@ import { type GuideResult, type TurnGround, takeTurn, turnGround } from './guide
 import { type OpenWork, openWork } from './open-work.ts';
 import { publicationOf, unpublishedFiles } from './publication.ts';
 import { sitePages } from './site-pages.ts';
+import { inTightHeap } from './tight-heap.ts';
 import type { Work } from './work.ts';
 
 /** Checks a workspace and makes its site, guide by guide; nothing of it is in place yet. */
@@ -75,21 +75,6 @@ function assemble(
   if (!kit) throw new Error('a site is made with a kit');
   const publication = publicationOf(workspace, results, verdict);
   return assembleSite(publication, { files, shown, store, kit, basis, pageOf, keptUnasked: KEPT_UNASKED });
-}
-
-/**
- * Does work that leaves much behind, and lets the heap grow meanwhile to half as much again as was in use when it was
- * last cleared. V8 lets a large one grow to four times as much: while the pages about a thousand guides are made, each
- * of megabytes and done with when the next begins, it stood at 550 MB, of which 100 were in use. Not for the guides
- * themselves, whose turns take a fifth longer so.
- */
-async function inTightHeap<Result>(work: () => Promise<Result>): Promise<Result> {
-  setFlagsFromString('--heap-growing-percent=50');
-  try {
-    return await work();
-  } finally {
-    setFlagsFromString('--heap-growing-percent=0');
-  }
 }
 
 /** A file for the output folder. What the store has lost since is made once more. */

@@ -1,3 +1,4 @@
+import { inTightHeap } from '../tight-heap.ts';
 import type { Crew } from './crew.ts';
 import { type FoldedResult, unfoldResult } from './folded-result.ts';
 import type { GroundPlan } from './ground.ts';
@@ -43,10 +44,14 @@ export async function runGuides(
   for (const path of waiting) {
     if (!results.has(path)) take(path, await takeTurn(path, ground));
   }
-  return { results: paths.flatMap((path) => unfolded(results.get(path))), notices };
+  const all = await inTightHeap(async () => paths.flatMap((path) => takenOut(path, results)));
+  return { results: all, notices };
 }
 
-function unfolded(result: FoldedResult | undefined): GuideResult | readonly [] {
+/** A result unfolded, of which no other form is held any more. */
+function takenOut(path: string, results: Map<string, FoldedResult>): GuideResult | readonly [] {
+  const result = results.get(path);
+  results.delete(path);
   return result ? unfoldResult(result) : [];
 }
 
