@@ -7,11 +7,11 @@ import { KEPT_UNASKED } from './device/parcels.ts';
 import type { SiteFile } from './folder/output-folder.ts';
 import type { MadeFile } from './guides/made.ts';
 import { runGuides } from './guides/run-guides.ts';
+import { inTightHeap } from './guides/tight-heap.ts';
 import { type GuideResult, type TurnGround, takeTurn, turnGround } from './guides/turn.ts';
 import { type OpenWork, openWork } from './open-work.ts';
 import { publicationOf, unpublishedFiles } from './publication.ts';
 import { sitePages } from './site-pages.ts';
-import { inTightHeap } from './tight-heap.ts';
 import type { Work } from './work.ts';
 
 /** Checks a workspace and makes its site, guide by guide; nothing of it is in place yet. */

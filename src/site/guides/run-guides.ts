@@ -1,8 +1,8 @@
-import { inTightHeap } from '../tight-heap.ts';
 import type { Crew } from './crew.ts';
 import { type FoldedResult, unfoldResult } from './folded-result.ts';
 import type { GroundPlan } from './ground.ts';
 import { readKept } from './kept.ts';
+import { inTightHeap } from './tight-heap.ts';
 import type { GuideResult, TurnGround } from './turn.ts';
 
 /** How the guides of a run are worked through. */
