@@ -5,9 +5,6 @@ import { type CallExpression, parse, type SpreadElement } from 'acorn';
 import { simple } from 'acorn-walk';
 import { type BuildOptions, build } from 'esbuild';
 
-/**
- * Writes `dist/`: the program in a few files, and the browser's scripts, each in one.
- */
 const repository = import.meta.dirname;
 
 const program: BuildOptions = {
@@ -39,7 +36,11 @@ const scripts: BuildOptions = {
 
 async function written(options: BuildOptions, change: (code: string) => string): Promise<void> {
   const { outputFiles } = await build({
-    ...{ absWorkingDir: repository, bundle: true, charset: 'utf8', logLevel: 'warning', write: false },
+    absWorkingDir: repository,
+    bundle: true,
+    charset: 'utf8',
+    logLevel: 'warning',
+    write: false,
     ...options,
   });
   for (const { path, text } of outputFiles ?? []) {
@@ -130,6 +131,7 @@ function asFlatMapped({ start, callee }: CallExpression, code: string): readonly
   ];
 }
 
+// Run as a program, it writes `dist/`: Baybook in a few files, and the browser's scripts, each in one.
 if (process.argv[1] && resolve(process.argv[1]) === import.meta.filename) {
   rmSync(join(repository, 'dist'), { recursive: true, force: true });
   await Promise.all([written(program, suited), written(scripts, (code) => code)]);

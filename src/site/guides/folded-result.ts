@@ -1,3 +1,4 @@
+import { bringsBytes } from './made.ts';
 import type { GuideResult } from './turn.ts';
 
 /**
@@ -8,8 +9,7 @@ export type FoldedResult = Uint8Array | GuideResult;
 
 /** Folds a result. */
 export function foldResult(result: GuideResult): FoldedResult {
-  const bringsBytes = result.made?.files.some(({ bytes }) => bytes);
-  return bringsBytes ? result : new TextEncoder().encode(JSON.stringify(result));
+  return bringsBytes(result.made) ? result : new TextEncoder().encode(JSON.stringify(result));
 }
 
 /** A result that was folded. */

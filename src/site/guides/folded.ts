@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { isDeepStrictEqual } from 'node:util';
 import { strToU8, zlibSync } from 'fflate';
 
 /**
@@ -56,17 +57,13 @@ export interface AloneScript {
 export function scriptFolder(text: string, unfold: string): (later: readonly string[]) => AloneScript {
   const made: { readonly later: readonly string[]; readonly script: AloneScript }[] = [];
   return (later) => {
-    const known = made.find((one) => isEqual(one.later, later));
+    const known = made.find((one) => isDeepStrictEqual(one.later, later));
     if (known) return known.script;
     const inFile = folded([text, ...later].join('\0'), unfold);
     const script = { text, folded: inFile, sources: [sourceOf(inFile), sourceOf(text)] };
     made.push({ later, script });
     return script;
   };
-}
-
-function isEqual(one: readonly string[], other: readonly string[]): boolean {
-  return one.length === other.length && one.every((text, index) => text === other[index]);
 }
 
 /** An inline style or script as a policy names it (CSP Level 3). */

@@ -1,6 +1,7 @@
 import type { Ask } from '../../shop/asks.ts';
 import { contentHash } from '../../store/content-hash.ts';
 import { readJson, writeJson } from '../../store/store.ts';
+import { bringsBytes } from './made.ts';
 import type { GuideResult, TurnGround } from './turn.ts';
 
 /** What a guide was made from is not known before it is made: under its name stands what it asked for last time. */
@@ -29,7 +30,7 @@ export function writeKept(
   asked: readonly { readonly ask: Ask; readonly answer: string }[],
   result: GuideResult,
 ): void {
-  if (result.made?.files.some(({ bytes }) => bytes)) return;
+  if (bringsBytes(result.made)) return;
   const name = resultName(
     ground,
     path,

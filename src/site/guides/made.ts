@@ -46,6 +46,11 @@ export interface MadeGuide {
   readonly problems: readonly string[];
 }
 
+/** Whether a file of it has to be handed on, since the store does not keep it. */
+export function bringsBytes(made: MadeGuide | null): boolean {
+  return made?.files.some(({ bytes }) => bytes) ?? false;
+}
+
 /** Hands a finished file to the store; where that fails, its bytes go along. */
 export function keepFile(store: Store, path: string, content: string | Uint8Array): MadeFile {
   const bytes = typeof content === 'string' ? Buffer.from(content) : content;
